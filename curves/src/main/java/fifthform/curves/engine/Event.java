@@ -1,0 +1,203 @@
+package fifthform.curves.engine;
+
+import fifthform.curves.alarm.Priority;
+import fifthform.curves.cue.CueId;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.ProbeId;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/** Something the maker, the journal or a test may want to know; never a command. */
+public sealed interface Event {
+    /** The time of the input that led to it. */
+    Instant at();
+
+    /** Calls the method for this kind; a new kind does not compile until every caller handles it. */
+    <R> R fold(Cases<R> cases);
+
+    /** One answer for each kind of event. */
+    interface Cases<R> {
+        R phaseChanged(PhaseChanged event);
+
+        R bowlSeen(BowlSeen event);
+
+        R alarmRaised(AlarmRaised event);
+
+        R alarmCleared(AlarmCleared event);
+
+        R alarmSeen(AlarmSeen event);
+
+        R cueGiven(CueGiven event);
+
+        R cueEnded(CueEnded event);
+
+        R turned(Turned event);
+
+        R probeLost(ProbeLost event);
+
+        R probeBack(ProbeBack event);
+    }
+
+    /** The batch entered another phase. */
+    record PhaseChanged(Instant at, Phase from, Phase to) implements Event {
+        public PhaseChanged {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.phaseChanged(this);
+        }
+    }
+
+    /** The bowl stands somewhere else now, by key or as the curve shows. */
+    record BowlSeen(Instant at, Place place, Evidence evidence) implements Event {
+        /** How it is known. */
+        public enum Evidence {
+            TOLD,
+            INFERRED
+        }
+
+        public BowlSeen {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(place, "place");
+            Objects.requireNonNull(evidence, "evidence");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.bowlSeen(this);
+        }
+    }
+
+    /**
+     * An alarm needs a response now: it is new, new again, or has risen in priority.
+     *
+     * @param figureCelsius the temperature it is about, where it is about one
+     */
+    record AlarmRaised(Instant at, AlarmId alarm, Priority priority, OptionalDouble figureCelsius) implements Event {
+        public AlarmRaised {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(alarm, "alarm");
+            Objects.requireNonNull(priority, "priority");
+            Objects.requireNonNull(figureCelsius, "figureCelsius");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.alarmRaised(this);
+        }
+    }
+
+    /** The alarm's condition is over, or its phase is; never makes a sound. */
+    record AlarmCleared(Instant at, AlarmId alarm) implements Event {
+        public AlarmCleared {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(alarm, "alarm");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.alarmCleared(this);
+        }
+    }
+
+    /** The maker has seen the alarm. */
+    record AlarmSeen(Instant at, AlarmId alarm) implements Event {
+        public AlarmSeen {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(alarm, "alarm");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.alarmSeen(this);
+        }
+    }
+
+    /**
+     * A step is due.
+     *
+     * @param figure the number in its words: seconds for {@code get-ready} and {@code put-back}, minutes for
+     *     {@code stir-on}, °C for the others; empty where it has none
+     */
+    record CueGiven(Instant at, CueId cue, OptionalDouble figure) implements Event {
+        public CueGiven {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(cue, "cue");
+            Objects.requireNonNull(figure, "figure");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.cueGiven(this);
+        }
+    }
+
+    /** A step is no longer due: done, or passed. */
+    record CueEnded(Instant at, CueId cue) implements Event {
+        public CueEnded {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(cue, "cue");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.cueEnded(this);
+        }
+    }
+
+    /**
+     * After a lift the temperature has turned: what this bowl did is known.
+     *
+     * @param celsius where it turned, °C
+     * @param coastKelvin from the lift to the turn; positive after heat, negative after cold
+     */
+    record Turned(Instant at, double celsius, double coastKelvin) implements Event {
+        public Turned {
+            Objects.requireNonNull(at, "at");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.turned(this);
+        }
+    }
+
+    /** A probe gives no temperature any more. */
+    record ProbeLost(Instant at, ProbeId probe, Cause cause) implements Event {
+        public ProbeLost {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(probe, "probe");
+            Objects.requireNonNull(cause, "cause");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.probeLost(this);
+        }
+    }
+
+    /**
+     * A probe gives temperatures again.
+     *
+     * @param goneSeconds how long it gave none
+     */
+    record ProbeBack(Instant at, ProbeId probe, double goneSeconds) implements Event {
+        public ProbeBack {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(probe, "probe");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.probeBack(this);
+        }
+    }
+}

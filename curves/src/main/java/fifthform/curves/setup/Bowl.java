@@ -1,0 +1,26 @@
+package fifthform.curves.setup;
+
+import fifthform.curves.check.Require;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The bowl and what is in it.
+ *
+ * @param id the maker's name for it
+ * @param material what it is made of
+ * @param amountGrams mass of chocolate, 10 to 20 000 g, where the maker said it
+ * @param learned what earlier batches in this bowl taught, where there were any
+ */
+public record Bowl(String id, BowlMaterial material, OptionalDouble amountGrams, Optional<LearnedCoast> learned) {
+    /** A bowl of which nothing is known. */
+    public static final Bowl ANY = new Bowl("bowl", BowlMaterial.UNKNOWN, OptionalDouble.empty(), Optional.empty());
+
+    public Bowl {
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(material, "material");
+        Require.within(amountGrams, 10, 20_000, "amountGrams");
+        Objects.requireNonNull(learned, "learned");
+    }
+}

@@ -1,0 +1,28 @@
+package fifthform.curves.setup;
+
+import fifthform.curves.check.Require;
+import java.util.Objects;
+
+/**
+ * One probe of a session.
+ *
+ * @param id its name in this session
+ * @param role what it measures
+ * @param talk id of the protocol its adapter speaks
+ * @param place where it is plugged in, in words for people, for example {@code /dev/ttyUSB0}
+ * @param correction what its last check found
+ * @param lagSeconds time constant of the tip in what it measures, 0 to 120 s
+ */
+public record ProbeSetup(ProbeId id, Role role, String talk, String place, Correction correction, double lagSeconds) {
+    /** A thin sheath in stirred chocolate, s. A guess to begin with (no source); measured later at the first dip. */
+    public static final double USUAL_LAG_SECONDS = 4;
+
+    public ProbeSetup {
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(role, "role");
+        Objects.requireNonNull(talk, "talk");
+        Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(correction, "correction");
+        Require.within(lagSeconds, 0, 120, "lagSeconds");
+    }
+}

@@ -1,0 +1,71 @@
+package fifthform.curves.setup;
+
+import fifthform.curves.check.Require;
+import fifthform.curves.recipe.Recipe;
+import java.time.Duration;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * All that is settled when a session starts. It stands whole in the journal's header, so that a replay knows what the
+ * engine knew.
+ *
+ * @param recipe the chocolate
+ * @param bowl the bowl and the amount in it
+ * @param probes the probes; exactly one has the role {@link Role#BOWL}
+ * @param reactionTime from a cue to the hands' act, 0 to 30 s
+ * @param bathCelsius planned temperature of the rewarming bath, °C, where the maker said it
+ * @param roomCelsius temperature of the kitchen, °C, where the maker said it
+ * @param origin real or simulated
+ */
+public record Setup(
+        Recipe recipe,
+        Bowl bowl,
+        List<ProbeSetup> probes,
+        Duration reactionTime,
+        OptionalDouble bathCelsius,
+        OptionalDouble roomCelsius,
+        Origin origin) {
+    /** From cue to act, until it is measured. Own choice within the 3.5–4 s that trials used. */
+    public static final Duration USUAL_REACTION = Duration.ofMillis(3500);
+
+    public Setup {
+        Objects.requireNonNull(recipe, "recipe");
+        Objects.requireNonNull(bowl, "bowl");
+        probes = List.copyOf(probes);
+        long bowls = probes.stream().filter(p -> p.role() == Role.BOWL).count();
+        if (bowls != 1) throw new IllegalArgumentException("probes must hold one with role BOWL, held " + bowls);
+        if (probes.stream().map(ProbeSetup::id).distinct().count() != probes.size()) {
+            throw new IllegalArgumentException("probes must have different ids, were " + probes);
+        }
+        Require.notNegative(reactionTime, "reactionTime");
+        if (reactionTime.compareTo(Duration.ofSeconds(30)) > 0) {
+            throw new IllegalArgumentException("reactionTime must be at most 30 s, was " + reactionTime);
+        }
+        Require.within(bathCelsius, -20, 150, "bathCelsius");
+        Require.within(roomCelsius, -20, 60, "roomCelsius");
+        Objects.requireNonNull(origin, "origin");
+    }
+
+    /** The probe in the chocolate. */
+    public ProbeSetup bowlProbe() {
+        return withRole(Role.BOWL).orElseThrow();
+    }
+
+    /** The first probe with this role. */
+    public Optional<ProbeSetup> withRole(Role role) {
+        return probes.stream().filter(p -> p.role() == role).findFirst();
+    }
+
+    /** The probe with this id. */
+    public Optional<ProbeSetup> probe(ProbeId id) {
+        return probes.stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+
+    /** The same set-up with another chocolate. */
+    public Setup withRecipe(Recipe other) {
+        return new Setup(other, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin);
+    }
+}

@@ -1,0 +1,209 @@
+package fifthform.monitor.model;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Everything the Watch screen shows at one moment, in words and numbers. Window, terminal and plain lines show the
+ * same picture. Temperatures named {@code …Shown} are in the maker's unit, ready to be drawn against {@link Ladder}'s
+ * or {@link Trace}'s own scale.
+ *
+ * @param simulated whether this is practice; shown all the time
+ * @param heading phase and times, for example {@code rewarm · 3 min · 41 min of the batch}
+ * @param subject chocolate, amount and bowl, for example {@code dark, 1 kg, steel bowl}
+ * @param marks sound, saved, probe
+ * @param clock time of day
+ * @param band what to do now
+ * @param numeral the temperature
+ * @param rate the rate in words, for example {@code rising 1.0 °C a minute}; empty where unknown
+ * @param outlooks one to three lines on what will happen
+ * @param ladder limits to scale
+ * @param trace the curve and its forecast
+ * @param tiles slow values
+ * @param foot a quiet line under the trace
+ * @param alarms all that are not quiet, most urgent first
+ * @param keys what the keys do
+ * @param undo what the last key did, while it can be undone
+ * @param banner a standing notice, for example that this is practice and how to use a real probe
+ */
+public record WatchPicture(
+        boolean simulated,
+        String heading,
+        String subject,
+        List<Mark> marks,
+        String clock,
+        Band band,
+        Numeral numeral,
+        String rate,
+        List<Outlook> outlooks,
+        Ladder ladder,
+        Trace trace,
+        List<Tile> tiles,
+        String foot,
+        List<AlarmRow> alarms,
+        String keys,
+        Optional<String> undo,
+        Optional<String> banner) {
+    public WatchPicture {
+        Objects.requireNonNull(heading, "heading");
+        Objects.requireNonNull(subject, "subject");
+        marks = List.copyOf(marks);
+        Objects.requireNonNull(clock, "clock");
+        Objects.requireNonNull(band, "band");
+        Objects.requireNonNull(numeral, "numeral");
+        Objects.requireNonNull(rate, "rate");
+        outlooks = List.copyOf(outlooks);
+        Objects.requireNonNull(ladder, "ladder");
+        Objects.requireNonNull(trace, "trace");
+        tiles = List.copyOf(tiles);
+        Objects.requireNonNull(foot, "foot");
+        alarms = List.copyOf(alarms);
+        Objects.requireNonNull(keys, "keys");
+        Objects.requireNonNull(undo, "undo");
+        Objects.requireNonNull(banner, "banner");
+    }
+
+    /** How loud something on the screen is; drawn as shape, word and colour together. */
+    public enum Tone {
+        /** Nothing due: plain ink, no fill. */
+        CALM,
+        /** A step is due: ink fill, reversed text. */
+        CUE,
+        /** Outline only. */
+        ADVISE,
+        /** Yellow fill, triangle. */
+        PROMPT,
+        /** Red fill, octagon. */
+        URGENT
+    }
+
+    /** Which way a triangle points. */
+    public enum Direction {
+        UP,
+        DOWN,
+        NONE
+    }
+
+    /** A small standing mark, for example that readings are saved. */
+    public record Mark(String word, boolean good) {}
+
+    /**
+     * What to do now.
+     *
+     * @param headline one imperative line
+     * @param aside why, or what else; may be empty
+     * @param blinking whether the symbol blinks: an alarm nobody has seen yet
+     */
+    public record Band(Tone tone, Direction direction, String headline, String aside, boolean blinking) {}
+
+    /**
+     * The temperature, or the last one struck through with its age.
+     *
+     * @param whole degrees and first decimal, for example {@code 30.6}; {@code –} before the first reading
+     * @param hundredths second decimal; empty where the probe does not resolve it
+     * @param unit {@code °C} or {@code °F}
+     * @param stale the age in words, where the number is not good any more
+     * @param doubt uncertainty in words, for example {@code ±1.0 °C, probe not checked}; may be empty
+     */
+    public record Numeral(String whole, String hundredths, String unit, Optional<String> stale, String doubt) {}
+
+    /** One line of outlook, for example {@code lifted now, it turns at · 31.1 · 30.8 to 31.5, in 50 s}. */
+    public record Outlook(String label, String value, String detail) {}
+
+    /** A limit on the ladder and the trace. */
+    public record Limit(double atShown, String name, String detail, Weight weight) {
+        /** How it is drawn. */
+        public enum Weight {
+            STRONG,
+            THIN
+        }
+    }
+
+    /**
+     * The ladder of limits, to scale.
+     *
+     * @param bottomShown lower end of the scale
+     * @param topShown upper end of the scale
+     * @param stepShown distance between labelled rungs
+     * @param bandLowShown lower end of the phase's target range
+     * @param bandHighShown upper end of the phase's target range
+     * @param bandName name of the target range, for example {@code working}
+     * @param bandDetail its figures, for example {@code 31 to 32}
+     * @param nowShown where the chocolate is; may lie outside the scale
+     * @param peakShown where it will turn if lifted now
+     * @param peakLowShown lower end of that forecast's band
+     * @param peakHighShown upper end of that forecast's band
+     */
+    public record Ladder(
+            double bottomShown,
+            double topShown,
+            double stepShown,
+            double bandLowShown,
+            double bandHighShown,
+            String bandName,
+            String bandDetail,
+            List<Limit> limits,
+            OptionalDouble nowShown,
+            OptionalDouble peakShown,
+            OptionalDouble peakLowShown,
+            OptionalDouble peakHighShown) {
+        public Ladder {
+            limits = List.copyOf(limits);
+        }
+    }
+
+    /** A measured point. */
+    public record Point(Instant at, double shown) {}
+
+    /** A point of the forecast with its band. */
+    public record FanPoint(Instant at, double shown, double lowShown, double highShown) {}
+
+    /** Something that happened, with a word. */
+    public record Flag(Instant at, String word) {}
+
+    /** A time without readings. */
+    public record Gap(Instant from, Instant to) {}
+
+    /**
+     * The curve.
+     *
+     * @param from left edge
+     * @param now the line between measured and forecast
+     * @param to right edge
+     * @param bottomShown lower end of the scale
+     * @param topShown upper end of the scale
+     * @param bandLowShown lower end of the hatched target range
+     * @param bandHighShown its upper end
+     * @param limitShown the limit line, where it belongs to this phase
+     * @param fan empty where nothing can be said
+     */
+    public record Trace(
+            Instant from,
+            Instant now,
+            Instant to,
+            double bottomShown,
+            double topShown,
+            double bandLowShown,
+            double bandHighShown,
+            OptionalDouble limitShown,
+            List<Point> points,
+            List<FanPoint> fan,
+            List<Flag> flags,
+            List<Gap> gaps) {
+        public Trace {
+            points = List.copyOf(points);
+            fan = List.copyOf(fan);
+            flags = List.copyOf(flags);
+            gaps = List.copyOf(gaps);
+        }
+    }
+
+    /** A slow value in a tile of its own, with the range in which it is as it should be. */
+    public record Tile(String title, double value, int decimals, String unit, double low, double high) {}
+
+    /** An alarm that is not quiet, for the strip. */
+    public record AlarmRow(Tone tone, Direction direction, String words, String state) {}
+}
