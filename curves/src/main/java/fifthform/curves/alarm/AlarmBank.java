@@ -1,0 +1,128 @@
+package fifthform.curves.alarm;
+
+import fifthform.curves.alarm.AlarmState.Suppressed.Reason;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.recipe.Phase;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/** All alarms of a batch. */
+public record AlarmBank(Map<AlarmId, Standing> standings) {
+    /** Alarms that say the number itself is not good; while one stands, no forecast is believed. */
+    private static final Set<AlarmId> MEASUREMENT =
+            EnumSet.of(AlarmId.PROBE_FAULT, AlarmId.NO_READING, AlarmId.READING_DOUBTFUL);
+
+    private static final Set<AlarmId> WORSE = EnumSet.of(AlarmId.NEAR_MELT_OUT, AlarmId.MELT_OUT);
+    private static final Set<AlarmId> SPOKEN_FOR = EnumSet.of(AlarmId.OVER_RANGE, AlarmId.HEADING_OVER);
+    private static final Set<AlarmId> FORECAST = EnumSet.of(AlarmId.HEADING_OVER, AlarmId.HEADING_UNDER);
+
+    private static final Duration LONGEST_SHELF = Duration.ofMinutes(15);
+    private static final int MOST_SHELVED = 2;
+
+    public AlarmBank {
+        EnumMap<AlarmId, Standing> copy = new EnumMap<>(standings);
+        for (AlarmId id : AlarmId.values()) copy.putIfAbsent(id, Standing.QUIET);
+        standings = Collections.unmodifiableMap(copy);
+    }
+
+    /** Nothing is wrong. */
+    public static AlarmBank quiet() {
+        return new AlarmBank(new EnumMap<>(AlarmId.class));
+    }
+
+    public Standing of(AlarmId id) {
+        return standings.get(id);
+    }
+
+    /** The alarms the maker should know of, in the order of their ids. */
+    public List<AlarmId> standing() {
+        return standings.keySet().stream()
+                .filter(id -> of(id).state().isStanding())
+                .toList();
+    }
+
+    /** The bank after one more look at every alarm. */
+    public AlarmBank next(Function<AlarmId, Finding> look, Phase phase, Instant now) {
+        EnumMap<AlarmId, Standing> after = new EnumMap<>(standings);
+        // Causes first, so that what they hold back knows of them at once.
+        EnumSet<AlarmId> causes = EnumSet.copyOf(MEASUREMENT);
+        causes.addAll(WORSE);
+        for (AlarmId id : causes) after.put(id, judged(id, look, phase, now, Optional.empty()));
+        Set<AlarmId> held = heldBack(after);
+        for (AlarmId id : EnumSet.complementOf(causes)) {
+            after.put(
+                    id,
+                    judged(id, look, phase, now, held.contains(id) ? Optional.of(reason(after)) : Optional.empty()));
+        }
+        return new AlarmBank(after);
+    }
+
+    private Standing judged(
+            AlarmId id, Function<AlarmId, Finding> look, Phase phase, Instant now, Optional<Reason> held) {
+        AlarmSetting setting = AlarmTable.of(id);
+        if (!setting.phases().contains(phase)) return of(id).with(new AlarmState.Suppressed(Reason.NOT_IN_THIS_PHASE));
+        if (held.isPresent()) return of(id).with(new AlarmState.Suppressed(held.get()));
+        return of(id).next(setting, look.apply(id), now);
+    }
+
+    private static Set<AlarmId> heldBack(Map<AlarmId, Standing> bank) {
+        EnumSet<AlarmId> held = EnumSet.noneOf(AlarmId.class);
+        if (anyStands(bank, WORSE)) held.addAll(SPOKEN_FOR);
+        if (anyStands(bank, MEASUREMENT)) held.addAll(FORECAST);
+        return held;
+    }
+
+    private static Reason reason(Map<AlarmId, Standing> bank) {
+        return anyStands(bank, WORSE) ? Reason.WORSE_ALARM_STANDS : Reason.NO_TRUE_READING;
+    }
+
+    /** New or known; a passed one no longer speaks for others. */
+    private static boolean anyStands(Map<AlarmId, Standing> bank, Set<AlarmId> ids) {
+        return ids.stream().anyMatch(id -> {
+            AlarmState state = bank.get(id).state();
+            return state.isStanding() && !(state instanceof AlarmState.ReturnedUnacknowledged);
+        });
+    }
+
+    /** The maker has seen this alarm. */
+    public AlarmBank seen(AlarmId id, Instant now) {
+        return with(id, of(id).state().seen(now));
+    }
+
+    /** The maker has decided what to do after a melt-out. */
+    public AlarmBank chosen() {
+        return with(AlarmId.MELT_OUT, of(AlarmId.MELT_OUT).state().chosen());
+    }
+
+    /**
+     * The maker sets an alarm aside, or with zero takes it back. Urgent alarms are never set aside, nor more than two at
+     * once, nor longer than a quarter of an hour: then nothing changes.
+     */
+    public AlarmBank shelved(AlarmId id, Duration duration, Instant now) {
+        AlarmState state = of(id).state();
+        if (state instanceof AlarmState.Shelved shelf && duration.isZero()) return with(id, shelf.taken(now));
+        long already = standings.values().stream()
+                .filter(s -> s.state() instanceof AlarmState.Shelved)
+                .count();
+        boolean allowed = state.isStanding()
+                && of(id).priority() != Priority.URGENT
+                && already < MOST_SHELVED
+                && !duration.isZero()
+                && duration.compareTo(LONGEST_SHELF) <= 0;
+        return allowed ? with(id, new AlarmState.Shelved(now.plus(duration), Condition.MET)) : this;
+    }
+
+    private AlarmBank with(AlarmId id, AlarmState state) {
+        EnumMap<AlarmId, Standing> after = new EnumMap<>(standings);
+        after.put(id, of(id).with(state));
+        return new AlarmBank(after);
+    }
+}

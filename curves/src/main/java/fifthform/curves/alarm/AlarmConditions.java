@@ -1,0 +1,214 @@
+package fifthform.curves.alarm;
+
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.forecast.Forecast;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.signal.Track;
+import fifthform.curves.signal.Window;
+import fifthform.curves.situation.ProbePlace;
+import fifthform.curves.situation.Situation;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** Looks at a situation and says of each alarm whether its condition holds. */
+public final class AlarmConditions {
+    /**
+     * How long after the hands should have acted a cue to lift counts as missed: the curve needs about this long to
+     * show that the bowl has left, and an alarm at a maker who has just obeyed would teach them to ignore it. A bowl
+     * that really was left is caught by its forecast peak passing the range, whichever comes first.
+     */
+    private static final Duration LIFT_OVERDUE = Duration.ofSeconds(10);
+
+    private static final double STILL_PUSHED = 0.85;
+    private static final double URGENT_OVER_KELVIN = 0.3;
+    private static final double GUARD_SOON_SECONDS = 20;
+    private static final Duration OVER_COOLED_AHEAD = Duration.ofSeconds(20);
+    private static final double UNDER_MARGIN_KELVIN = 0.3;
+    private static final double TOO_COOL_KELVIN = 0.5;
+    private static final double OVER_COOLED_KELVIN = 1.0;
+    private static final double BATH_MARGIN_KELVIN = 3;
+    private static final int FAULTS_IN_A_ROW = 3;
+    private static final int GOOD_IN_A_ROW = 3;
+    /** A deadband below four standard deviations of the noise would let noise alone raise and clear an alarm. */
+    private static final double DEADBAND_SIGMAS = 4;
+
+    private final Situation situation;
+
+    public AlarmConditions(Situation situation) {
+        this.situation = situation;
+    }
+
+    /** What the situation says of this alarm. */
+    public Finding of(AlarmId id) {
+        return switch (id) {
+            case HEADING_OVER -> headingOver();
+            case OVER_RANGE -> above(id, situation.recipe().meltOut().warnCelsius());
+            case NEAR_MELT_OUT -> above(id, situation.recipe().meltOut().guardCelsius());
+            case MELT_OUT -> above(id, situation.recipe().meltOut().limitCelsius());
+            case HEADING_UNDER -> headingUnder();
+            case TOO_COOL -> tooCool();
+            case OVER_COOLED -> overCooled();
+            case MELT_TOO_HOT -> above(id, situation.recipe().scorchCelsius());
+            case BATH_HOT -> bathHot();
+            case PROBE_FAULT -> probeFault();
+            case NO_READING -> noReading();
+            case READING_DOUBTFUL -> readingDoubtful();
+            case NOT_RECORDING ->
+                new Finding(Condition.when(situation.storeTrouble().isPresent()), usual(id), OptionalDouble.empty());
+        };
+    }
+
+    private Finding headingOver() {
+        Optional<Forecast> forecast = situation.forecast();
+        if (forecast.isEmpty() || situation.trusted().isEmpty()) return unknown(AlarmId.HEADING_OVER);
+        double peak = forecast.get().ifLifted().celsius();
+        double over = peak - work().highCelsius();
+        boolean overdue = liftIsOverdue(situation.trusted().get());
+        // A peak seen from below the range while it sinks is no peak to come.
+        boolean rising = situation.trusted().get().rateKelvinPerMinute() > 0;
+        Condition condition =
+                overdue ? Condition.MET : Condition.high(rising ? over : -1, deadband(AlarmId.HEADING_OVER));
+        boolean soon =
+                over > URGENT_OVER_KELVIN || guardIsNear(situation.trusted().get());
+        TimeAvailable time = soon ? TimeAvailable.UNDER_HALF_A_MINUTE : TimeAvailable.UP_TO_THREE_MINUTES;
+        return new Finding(condition, time.with(Consequence.BATCH), OptionalDouble.of(peak));
+    }
+
+    private boolean liftIsOverdue(Estimate estimate) {
+        Duration patience = situation.setup().reactionTime().plus(LIFT_OVERDUE);
+        boolean late = situation
+                .liftDueSince()
+                .filter(since -> Duration.between(since, situation.now()).compareTo(patience) >= 0)
+                .isPresent();
+        double fastest = situation
+                .window()
+                .fastestRiseSince(situation.now().minusSeconds(20))
+                .map(Window.Point::kelvinPerMinute)
+                .orElse(0.0);
+        return late && estimate.rateKelvinPerMinute() > STILL_PUSHED * fastest;
+    }
+
+    private boolean guardIsNear(Estimate estimate) {
+        double rate = estimate.rateKelvinPerMinute() / 60;
+        double way = situation.recipe().meltOut().guardCelsius() - estimate.chocolateCelsius();
+        boolean onBath = situation.batch().place() == Place.BATH;
+        return way <= 0 || (onBath && rate > 0 && way / rate < GUARD_SOON_SECONDS);
+    }
+
+    private Finding headingUnder() {
+        Optional<Forecast> forecast = situation.forecast();
+        if (forecast.isEmpty() || situation.trusted().isEmpty()) return unknown(AlarmId.HEADING_UNDER);
+        double soon = forecast.get().at(Forecast.HORIZON).celsius();
+        Condition condition =
+                Condition.high(work().lowCelsius() - UNDER_MARGIN_KELVIN - soon, deadband(AlarmId.HEADING_UNDER));
+        return new Finding(condition, usual(AlarmId.HEADING_UNDER), OptionalDouble.of(soon));
+    }
+
+    private Finding tooCool() {
+        double limit = work().lowCelsius() - TOO_COOL_KELVIN;
+        return judged(AlarmId.TOO_COOL, e -> limit - e.chocolateCelsius());
+    }
+
+    private Finding overCooled() {
+        double limit = situation.recipe().cool().range().lowCelsius() - OVER_COOLED_KELVIN;
+        return judged(AlarmId.OVER_COOLED, e -> limit - coolestSoon(e));
+    }
+
+    private double coolestSoon(Estimate estimate) {
+        double soon =
+                situation.forecast().map(f -> f.at(OVER_COOLED_AHEAD).celsius()).orElse(estimate.chocolateCelsius());
+        return Math.min(estimate.chocolateCelsius(), soon);
+    }
+
+    private Finding bathHot() {
+        Optional<Track> bath = situation.bath().filter(b -> b.freshAt(situation.now()));
+        if (bath.isEmpty()) return unknown(AlarmId.BATH_HOT);
+        boolean rewarm = situation.batch().phase() == Phase.REWARM;
+        TimeAvailable time = rewarm ? TimeAvailable.UP_TO_THREE_MINUTES : TimeAvailable.LONGER;
+        double celsius = bath.get().lastCelsius().orElseThrow();
+        // The melting bath is meant to be hot, and cold water is judged by the bowl: only the rewarm has a plan to
+        // pass.
+        boolean planned = rewarm || situation.batch().phase() == Phase.WORK;
+        double plan = situation.setup().bathCelsius().orElse(situation.recipe().rewarmBathCelsius());
+        Condition condition = planned
+                ? Condition.high(
+                        celsius - plan - BATH_MARGIN_KELVIN,
+                        AlarmTable.of(AlarmId.BATH_HOT).deadbandKelvin())
+                : Condition.OVER;
+        return new Finding(condition, time.with(Consequence.BATCH), OptionalDouble.of(celsius));
+    }
+
+    private Finding probeFault() {
+        Track bowl = situation.bowl();
+        boolean electrical = bowl.fault()
+                .filter(c -> c == Cause.OPEN_CIRCUIT || c == Cause.SHORT_CIRCUIT || c == Cause.OUT_OF_RANGE)
+                .isPresent();
+        boolean met = electrical && bowl.faultsInARow() >= FAULTS_IN_A_ROW;
+        Condition condition = electrical && !met ? Condition.BETWEEN : Condition.when(met);
+        return instrument(AlarmId.PROBE_FAULT, condition);
+    }
+
+    private Finding noReading() {
+        Track bowl = situation.bowl();
+        boolean electrical = bowl.fault()
+                .filter(c -> c != Cause.SILENT && c != Cause.UNPLUGGED)
+                .isPresent();
+        // While the adapter says why there is no temperature, that is the alarm; silence is for when it says nothing.
+        boolean met = !electrical && bowl.overdueAt(situation.now());
+        Condition back = bowl.goodInARow() >= GOOD_IN_A_ROW ? Condition.OVER : Condition.BETWEEN;
+        return instrument(AlarmId.NO_READING, met ? Condition.MET : electrical ? Condition.OVER : back);
+    }
+
+    private Finding readingDoubtful() {
+        boolean heard = situation.bowl().freshAt(situation.now());
+        Condition condition = heard ? Condition.when(situation.bowl().doubt().isPresent()) : Condition.UNKNOWN;
+        if (situation.probe() == ProbePlace.OUT) condition = Condition.OVER;
+        return new Finding(condition, usual(AlarmId.READING_DOUBTFUL), OptionalDouble.empty());
+    }
+
+    /** Without a true temperature the hot phases leave no time; elsewhere a minute or two. */
+    private Finding instrument(AlarmId id, Condition condition) {
+        Phase phase = situation.batch().phase();
+        boolean hot = phase == Phase.REWARM || phase == Phase.WORK;
+        TimeAvailable time = hot ? TimeAvailable.UNDER_HALF_A_MINUTE : TimeAvailable.UP_TO_THREE_MINUTES;
+        Condition asked = situation.probe() == ProbePlace.OUT ? Condition.OVER : condition;
+        return new Finding(asked, time.with(AlarmTable.of(id).consequence()), OptionalDouble.empty());
+    }
+
+    private Finding above(AlarmId id, double limitCelsius) {
+        return judged(id, e -> e.chocolateCelsius() - limitCelsius);
+    }
+
+    private Finding judged(AlarmId id, ToDoubleFunction<Estimate> beyondKelvin) {
+        return situation
+                .trusted()
+                .map(e -> new Finding(
+                        Condition.high(beyondKelvin.applyAsDouble(e), deadband(id)),
+                        usual(id),
+                        OptionalDouble.of(e.chocolateCelsius())))
+                .orElse(unknown(id));
+    }
+
+    private double deadband(AlarmId id) {
+        double noise = situation.bowl().noiseKelvin();
+        return Math.max(AlarmTable.of(id).deadbandKelvin(), Math.min(1, DEADBAND_SIGMAS * noise));
+    }
+
+    private static Finding unknown(AlarmId id) {
+        return new Finding(Condition.UNKNOWN, usual(id), OptionalDouble.empty());
+    }
+
+    private static Priority usual(AlarmId id) {
+        return AlarmTable.of(id).usualPriority();
+    }
+
+    private CelsiusRange work() {
+        return situation.recipe().work().range();
+    }
+}

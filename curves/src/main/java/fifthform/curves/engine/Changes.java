@@ -1,0 +1,112 @@
+package fifthform.curves.engine;
+
+import fifthform.curves.alarm.AlarmState;
+import fifthform.curves.alarm.Standing;
+import fifthform.curves.cue.CueId;
+import fifthform.curves.engine.Event.BowlSeen;
+import fifthform.curves.forecast.Turn;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.phase.Contact;
+import fifthform.curves.phase.Evidence;
+import fifthform.curves.signal.Track;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The events between two states. Found here and nowhere else, so that none can be sent twice or forgotten in a branch.
+ */
+final class Changes {
+    private final State before;
+    private final State after;
+    private final Instant at;
+    private final List<Event> events = new ArrayList<>();
+
+    private Changes(State before, State after) {
+        this.before = before;
+        this.after = after;
+        this.at = after.at();
+    }
+
+    static List<Event> between(State before, State after) {
+        Changes changes = new Changes(before, after);
+        changes.probes();
+        changes.turn();
+        changes.place();
+        changes.phase();
+        for (AlarmId id : AlarmId.values()) changes.alarm(id);
+        for (CueId id : CueId.values()) changes.cue(id);
+        return changes.events;
+    }
+
+    private void probes() {
+        for (Tracks.Entry entry : after.tracks().entries()) {
+            Optional<Track> earlier = before.tracks().of(entry.probe());
+            // Before its first reading a probe is neither lost nor back.
+            if (earlier.isEmpty() || earlier.get().lastCelsius().isEmpty()) continue;
+            boolean was = earlier.get().freshAt(before.at());
+            boolean is = entry.track().freshAt(at);
+            if (was && !is) {
+                events.add(new Event.ProbeLost(
+                        at, entry.probe(), entry.track().fault().orElse(Cause.SILENT)));
+            } else if (!was && is) {
+                Duration gone = Duration.between(earlier.get().lastGood(), at);
+                events.add(new Event.ProbeBack(at, entry.probe(), gone.toMillis() / 1000.0));
+            }
+        }
+    }
+
+    private void turn() {
+        Optional<Turn> turn = after.coasting().lastTurn();
+        if (turn.isPresent() && !turn.equals(before.coasting().lastTurn())) {
+            events.add(new Event.Turned(at, turn.get().celsius(), turn.get().coastKelvin()));
+        }
+    }
+
+    private void place() {
+        Contact contact = after.batch().contact();
+        if (contact.place() == before.batch().contact().place()) return;
+        BowlSeen.Evidence how =
+                contact.evidence() == Evidence.TOLD ? BowlSeen.Evidence.TOLD : BowlSeen.Evidence.INFERRED;
+        events.add(new BowlSeen(at, contact.place(), how));
+    }
+
+    private void phase() {
+        if (before.batch().phase() != after.batch().phase()) {
+            events.add(new Event.PhaseChanged(
+                    at, before.batch().phase(), after.batch().phase()));
+        }
+    }
+
+    private void alarm(AlarmId id) {
+        Standing was = before.alarms().of(id);
+        Standing is = after.alarms().of(id);
+        boolean raised =
+                is.state().isNew() && (!was.state().isNew() || !was.raised().equals(is.raised()));
+        if (raised) events.add(new Event.AlarmRaised(at, id, is.priority(), is.figureCelsius()));
+        else if (was.state().isStanding()
+                && is.state() instanceof AlarmState.Acknowledged
+                && was.state().isNew()) {
+            events.add(new Event.AlarmSeen(at, id));
+        }
+        if (holds(was.state()) && !holds(is.state())) events.add(new Event.AlarmCleared(at, id));
+    }
+
+    /** New or known; a passed alarm has been cleared already. */
+    private static boolean holds(AlarmState state) {
+        return state.isStanding() && !(state instanceof AlarmState.ReturnedUnacknowledged);
+    }
+
+    private void cue(CueId id) {
+        boolean was = before.cues().isOpen(id);
+        boolean is = after.cues().isOpen(id);
+        if (is && !was) {
+            events.add(new Event.CueGiven(at, id, after.cues().open().get(id).figure()));
+        } else if (was && !is) {
+            events.add(new Event.CueEnded(at, id));
+        }
+    }
+}

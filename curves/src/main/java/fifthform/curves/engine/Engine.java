@@ -1,0 +1,132 @@
+package fifthform.curves.engine;
+
+import fifthform.curves.alarm.AlarmBank;
+import fifthform.curves.alarm.AlarmConditions;
+import fifthform.curves.cue.CueBoard;
+import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.CueRules;
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.forecast.Coasting;
+import fifthform.curves.forecast.Forecast;
+import fifthform.curves.forecast.Forecasts;
+import fifthform.curves.input.Input;
+import fifthform.curves.phase.Batch;
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Role;
+import fifthform.curves.setup.Setup;
+import fifthform.curves.signal.Track;
+import fifthform.curves.signal.Window;
+import fifthform.curves.signal.Window.Point;
+import fifthform.curves.situation.ProbePlace;
+import fifthform.curves.situation.Situation;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The whole monitor as one pure function. Live, replay, analysis and simulation all call {@link #step}; the same
+ * set-up and inputs give the same states and events, to the bit, on every machine.
+ */
+public final class Engine {
+    private Engine() {}
+
+    /** The state before the first input. */
+    public static State start(Setup setup, Instant start) {
+        return new State(
+                0,
+                start,
+                start,
+                Optional.empty(),
+                Tracks.silentSince(setup, start),
+                Window.EMPTY,
+                Optional.empty(),
+                Batch.atStart(start),
+                Coasting.atStart(setup),
+                Optional.empty(),
+                AlarmBank.quiet(),
+                CueBoard.empty(),
+                ProbePlace.IN_THE_CHOCOLATE,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /**
+     * What one input leads to.
+     *
+     * @param setup the set-up in the session's header; changes to it are inputs
+     * @param before the state so far
+     * @param input what happened; a time before the state's own counts as the state's own
+     */
+    public static Step step(Setup setup, State before, Input input) {
+        State told = input.fold(new Telling(setup, before));
+        State after = look(told.setupInForce(setup), before, told);
+        return new Step(after, Changes.between(before, after));
+    }
+
+    /** Estimate, phase, forecast, alarms, cues: everything that follows from what has been told. */
+    private static State look(Setup setup, State before, State told) {
+        Instant now = told.at();
+        ProbeSetup probe = setup.bowlProbe();
+        Track bowl = told.tracks().of(probe.id()).orElseGet(() -> Track.silentSince(told.started()));
+        Optional<Estimate> estimate = Estimate.of(bowl, probe, now);
+        Optional<Estimate> trusted =
+                told.probe() == ProbePlace.OUT ? Optional.empty() : estimate.filter(Estimate::isUsable);
+        boolean news = trusted.isPresent()
+                && before.estimate()
+                        .filter(e -> e.at().equals(trusted.get().at()))
+                        .isEmpty();
+        Window window = news ? told.window().with(pointOf(trusted.get())) : told.window();
+        Batch batch = news
+                ? told.batch().followed(setup.recipe(), trusted.get(), window, now, sinceLast(before, now))
+                : told.batch();
+        Coasting coasting = trusted.map(
+                        e -> told.coasting().followed(setup, before.batch().contact(), batch.contact(), e, window, now))
+                .orElse(told.coasting());
+        Optional<Track> bath = told.tracks().of(setup, Role.BATH);
+        Optional<Forecast> forecast =
+                trusted.map(e -> Forecasts.make(setup, batch, coasting.coast(), e, bathCelsius(bath, now), now));
+        Situation situation = new Situation(
+                setup,
+                now,
+                bowl,
+                bath,
+                told.probe(),
+                estimate,
+                window,
+                batch,
+                coasting,
+                forecast,
+                before.cues().openSince(CueId.LIFT_NOW),
+                told.storeTrouble());
+        AlarmConditions conditions = new AlarmConditions(situation);
+        return new State(
+                told.inputs(),
+                told.started(),
+                now,
+                told.changedSetup(),
+                told.tracks(),
+                window,
+                estimate,
+                batch,
+                coasting,
+                forecast,
+                told.alarms().next(conditions::of, batch.phase(), now),
+                CueRules.next(situation, told.cues()),
+                told.probe(),
+                told.storeTrouble(),
+                told.undoable());
+    }
+
+    private static Point pointOf(Estimate estimate) {
+        return new Point(estimate.at(), estimate.chocolateCelsius(), estimate.rateKelvinPerMinute());
+    }
+
+    private static Duration sinceLast(State before, Instant now) {
+        return before.estimate().map(e -> Duration.between(e.at(), now)).orElse(Duration.ZERO);
+    }
+
+    private static OptionalDouble bathCelsius(Optional<Track> bath, Instant now) {
+        return bath.filter(b -> b.freshAt(now)).map(Track::lastCelsius).orElse(OptionalDouble.empty());
+    }
+}

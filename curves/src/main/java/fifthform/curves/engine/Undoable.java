@@ -1,0 +1,20 @@
+package fifthform.curves.engine;
+
+import fifthform.curves.phase.Batch;
+import fifthform.curves.setup.Setup;
+import fifthform.curves.situation.ProbePlace;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What the maker's last act changed, as it was before.
+ *
+ * @param sequence the act's place in the order of inputs
+ */
+public record Undoable(long sequence, Batch batch, Optional<Setup> changedSetup, ProbePlace probe) {
+    public Undoable {
+        Objects.requireNonNull(batch, "batch");
+        Objects.requireNonNull(changedSetup, "changedSetup");
+        Objects.requireNonNull(probe, "probe");
+    }
+}

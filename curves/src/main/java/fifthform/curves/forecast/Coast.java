@@ -1,0 +1,90 @@
+package fifthform.curves.forecast;
+
+import fifthform.curves.check.Require;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.curves.setup.LearnedCoast;
+import fifthform.curves.setup.Setup;
+import java.util.Optional;
+
+/**
+ * How far this bowl coasts, as one number with its uncertainty.
+ *
+ * <p>Two bodies: the chocolate follows its wall, {@code dC/dt = (W − C)/τc}, and away from the water the wall follows
+ * the chocolate, {@code dW/dt = −(W − C)/τw}. Then {@code W − C} dies away with the time constant
+ * {@code L = τc τw/(τc + τw)} and the chocolate goes on by {@code (W − C) τw/(τc + τw) = L · dC/dt}. So one time, the
+ * coast time L, says both how far (kelvin of coast per kelvin per second of rate) and how soon. Source: our own
+ * derivation from two lumped heat balances; the energy check {@code (cC C + cW W)/(cC + cW)} is in the tests.
+ *
+ * @param logSeconds natural logarithm of the coast time in seconds
+ * @param logSpread standard deviation of that logarithm
+ * @param liftsSeen lifts it rests on; 0 for a guess from the material
+ */
+public record Coast(double logSeconds, double logSpread, int liftsSeen) {
+    /** How much a bowl may have changed since the last lift: other amount of stirring, other fill. Own choice. */
+    private static final double DRIFT = 0.08;
+
+    private static final double SHORTEST_SECONDS = 3;
+    private static final double LONGEST_SECONDS = 400;
+
+    public Coast {
+        Require.finite(logSeconds, "logSeconds");
+        Require.within(logSpread, 0, 3, "logSpread");
+    }
+
+    /** What is known before the first lift of this batch: what the bowl taught earlier, else its material. */
+    public static Coast before(Setup setup) {
+        Optional<LearnedCoast> learned = setup.bowl().learned();
+        if (learned.isPresent()) {
+            LearnedCoast l = learned.get();
+            return new Coast(StrictMath.log(l.coastSeconds()), l.logSpread(), l.liftsSeen());
+        }
+        return guess(setup.bowl().material());
+    }
+
+    /**
+     * Heat in the wall alone gives about 21 s for a steel and 65 s for a glass bowl (computed for wall masses and film
+     * coefficients from handbooks, see the tests); clinging water, the layer at the wall and the filter's own delay add
+     * about 15 s. The spreads are guesses.
+     */
+    private static Coast guess(BowlMaterial material) {
+        return switch (material) {
+            case STEEL -> new Coast(StrictMath.log(36), 0.45, 0);
+            case ALUMINIUM -> new Coast(StrictMath.log(36), 0.45, 0);
+            case GLASS -> new Coast(StrictMath.log(80), 0.45, 0);
+            case PLASTIC -> new Coast(StrictMath.log(70), 0.5, 0);
+            case UNKNOWN -> new Coast(StrictMath.log(45), 0.6, 0);
+        };
+    }
+
+    /** The coast time, s. */
+    public double seconds() {
+        return StrictMath.exp(logSeconds);
+    }
+
+    /**
+     * Knowledge after a lift whose coast was seen.
+     *
+     * @param observedSeconds the coast time that would explain it, s
+     * @param observedSpread standard deviation of its logarithm
+     */
+    Coast learned(double observedSeconds, double observedSpread) {
+        double observed = StrictMath.log(Math.min(LONGEST_SECONDS, Math.max(SHORTEST_SECONDS, observedSeconds)));
+        double prior = logSpread * logSpread + DRIFT * DRIFT;
+        double gain = prior / (prior + observedSpread * observedSpread);
+        return new Coast(logSeconds + gain * (observed - logSeconds), Math.sqrt((1 - gain) * prior), liftsSeen + 1);
+    }
+
+    /** How far the chocolate still goes, K, if heat flows in at {@code inflow} K/s and {@code loss} K/s are lost. */
+    static double turnKelvin(double coastSeconds, double inflow, double loss) {
+        double t = turnSeconds(coastSeconds, inflow, loss);
+        return inflow * coastSeconds * -StrictMath.expm1(-t / coastSeconds) - loss * t;
+    }
+
+    /** When it turns, s from now; 0 where it turns at once. */
+    static double turnSeconds(double coastSeconds, double inflow, double loss) {
+        boolean against = inflow * loss > 0 && Math.abs(inflow) > Math.abs(loss);
+        if (against) return Math.min(6 * coastSeconds, coastSeconds * StrictMath.log(inflow / loss));
+        // Nothing opposes it (or everything does): what comes after four coast times is loss to the room, not coast.
+        return inflow * loss > 0 ? 0 : 4 * coastSeconds;
+    }
+}

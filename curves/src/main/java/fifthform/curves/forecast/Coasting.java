@@ -1,0 +1,131 @@
+package fifthform.curves.forecast;
+
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.phase.Contact;
+import fifthform.curves.phase.Evidence;
+import fifthform.curves.setup.Setup;
+import fifthform.curves.signal.Window;
+import fifthform.curves.signal.Window.Point;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Learning the bowl while the batch runs: every lift whose turning point is seen says how far this bowl coasts.
+ *
+ * @param coast what is known of the bowl
+ * @param lift a lift whose turning point is awaited
+ * @param lastTurn the latest turning point
+ */
+public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn) {
+    private static final Duration LONGEST = Duration.ofMinutes(5);
+    private static final Duration LOOK_BACK = Duration.ofSeconds(30);
+
+    /** Below this rate or coast a lift teaches nothing: noise would be taken for heat. */
+    private static final double TEACHING_RATE_KELVIN_PER_MINUTE = 0.4;
+
+    /** A rate the other way round at the moment a lift is seen: something else holds the bowl. */
+    private static final double CHANGED_HANDS_KELVIN_PER_MINUTE = 0.2;
+
+    /** A shorter stay in the water has not yet warmed or cooled the wall as deeply as a long one. */
+    private static final Duration TEACHING_STAY = Duration.ofSeconds(20);
+
+    private static final double TEACHING_COAST_KELVIN = 0.08;
+
+    /** Spread of what one lift teaches, as a logarithm: model error, and an unsure moment where nobody said it. */
+    private static final double SPREAD_TOLD = 0.2;
+
+    private static final double SPREAD_INFERRED = 0.35;
+
+    /** Above this the bowl comes from the melting bath: lumps and steam make it a poor lesson. */
+    private static final double POOR_LESSON_CELSIUS = 38;
+
+    private static final double POOR_LESSON_SPREAD = 0.5;
+
+    public Coasting {
+        Objects.requireNonNull(coast, "coast");
+        Objects.requireNonNull(lift, "lift");
+        Objects.requireNonNull(lastTurn, "lastTurn");
+    }
+
+    /** What is known before the batch begins. */
+    public static Coasting atStart(Setup setup) {
+        return new Coasting(Coast.before(setup), Optional.empty(), Optional.empty());
+    }
+
+    /** The knowledge once the bowl has gone from {@code before} to {@code after} and stands at {@code estimate}. */
+    public Coasting followed(
+            Setup setup, Contact before, Contact after, Estimate estimate, Window window, Instant now) {
+        boolean left = before.place() != Place.TABLE && after.place() == Place.TABLE;
+        if (left) return new Coasting(coast, begun(before, after, estimate, window), lastTurn);
+        if (after.place() != Place.TABLE) return new Coasting(coast, Optional.empty(), lastTurn);
+        return lift.map(l -> awaited(l.reaching(estimate.chocolateCelsius()), setup, estimate, now))
+                .orElse(this);
+    }
+
+    private Optional<Lift> begun(Contact before, Contact after, Estimate estimate, Window window) {
+        Duration stay = Duration.between(before.since(), after.since());
+        Lift lift;
+        if (after.evidence() == Evidence.TOLD) {
+            lift = new Lift(
+                    after.since(),
+                    estimate.chocolateCelsius(),
+                    estimate.rateKelvinPerMinute(),
+                    estimate.rateSigmaKelvinPerMinute(),
+                    stay,
+                    Evidence.TOLD,
+                    estimate.chocolateCelsius());
+        } else {
+            Instant from = after.since().minus(LOOK_BACK);
+            Optional<Point> fastest =
+                    before.place() == Place.BATH ? window.fastestRiseSince(from) : window.fastestFallSince(from);
+            if (fastest.isEmpty()) return Optional.empty();
+            Point p = window.lastDriven(fastest.get(), from);
+            lift = new Lift(
+                    p.at(),
+                    p.celsius(),
+                    p.kelvinPerMinute(),
+                    estimate.rateSigmaKelvinPerMinute(),
+                    stay,
+                    Evidence.INFERRED,
+                    p.celsius());
+        }
+        // A bowl that goes from the bath straight into cold water passes the table unseen and does not coast.
+        double rate = estimate.rateKelvinPerMinute();
+        boolean coasts = before.place() == Place.BATH
+                ? lift.kelvinPerMinute() > 0 && rate > -CHANGED_HANDS_KELVIN_PER_MINUTE
+                : lift.kelvinPerMinute() < 0 && rate < CHANGED_HANDS_KELVIN_PER_MINUTE;
+        return coasts ? Optional.of(lift) : Optional.empty();
+    }
+
+    private Coasting awaited(Lift l, Setup setup, Estimate estimate, Instant now) {
+        if (Duration.between(l.at(), now).compareTo(LONGEST) > 0)
+            return new Coasting(coast, Optional.empty(), lastTurn);
+        double loss = RoomLoss.kelvinPerSecond(setup, l.celsius(), RoomLoss.roomCelsius(setup));
+        double rate = estimate.rateKelvinPerMinute();
+        // After heat the room pulls it back over a peak; after cold it may only fade into the slow loss to the room.
+        boolean turned = l.isRising() ? rate <= 0 : rate >= -(60 * Math.max(0, loss) + 0.1);
+        if (!turned) return new Coasting(coast, Optional.of(l), lastTurn);
+        return new Coasting(
+                lesson(l, loss).orElse(coast), Optional.empty(), Optional.of(new Turn(now, l.extremeCelsius(), l)));
+    }
+
+    private Optional<Coast> lesson(Lift l, double loss) {
+        boolean teaches = l.stay().compareTo(TEACHING_STAY) >= 0
+                && Math.abs(l.kelvinPerMinute()) >= TEACHING_RATE_KELVIN_PER_MINUTE
+                && Math.abs(l.coastKelvin()) >= TEACHING_COAST_KELVIN;
+        if (!teaches) return Optional.empty();
+        double inflow = l.kelvinPerMinute() / 60 + loss;
+        // The coast is proportional to the coast time: what one second of it would give says how many there were.
+        double perSecond = Coast.turnKelvin(1, inflow, loss);
+        if (!(l.coastKelvin() / perSecond > 0)) return Optional.empty();
+        double told = l.evidence() == Evidence.TOLD ? SPREAD_TOLD : SPREAD_INFERRED;
+        double base = l.celsius() > POOR_LESSON_CELSIUS ? POOR_LESSON_SPREAD : told;
+        double rateShare = l.rateSigmaKelvinPerMinute() / Math.abs(l.kelvinPerMinute());
+        double coastShare = 0.06 / Math.abs(l.coastKelvin());
+        double spread = Math.sqrt(base * base + rateShare * rateShare + coastShare * coastShare);
+        return Optional.of(coast.learned(l.coastKelvin() / perSecond, spread));
+    }
+}

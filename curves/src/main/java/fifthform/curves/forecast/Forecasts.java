@@ -1,0 +1,130 @@
+package fifthform.curves.forecast;
+
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.phase.Batch;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Setup;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Makes a forecast from what is known now. */
+public final class Forecasts {
+    /** The water a maker usually has, where nothing says more, °C. Habit of makers; a guess, common practice, no source. */
+    private static final double USUAL_MELTING_BATH_CELSIUS = 65;
+
+    private static final double USUAL_COLD_WATER_CELSIUS = 16;
+
+    /** How wrong that may be, K. Same origin. */
+    private static final double BATH_SIGMA_KELVIN = 8;
+
+    /** Even a perfect rate and coast time leave this much: stirring, the tip's place in the bowl, K. Own choice. */
+    private static final double LEAST_TURN_SIGMA_KELVIN = 0.10;
+
+    /** Right after a move the filter still follows the old curve; the rate is doubted for this long. */
+    private static final Duration UNSETTLED = Duration.ofSeconds(15);
+
+    private static final double SLOWEST_KELVIN_PER_SECOND = 0.05 / 60;
+
+    private Forecasts() {}
+
+    /**
+     * The forecast at {@code now}.
+     *
+     * @param bathCelsius what a probe in the bath reads, where there is one
+     */
+    public static Forecast make(
+            Setup setup, Batch batch, Coast coast, Estimate estimate, OptionalDouble bathCelsius, Instant now) {
+        double room = RoomLoss.roomCelsius(setup);
+        double loss = RoomLoss.kelvinPerSecond(setup, estimate.chocolateCelsius(), room);
+        Course course = new Course(
+                batch.place(),
+                estimate.chocolateCelsius(),
+                estimate.rateKelvinPerMinute() / 60,
+                loss,
+                coast.seconds(),
+                bathCelsius.orElse(usualBath(setup, batch)));
+        boolean unsettled = Duration.between(batch.contact().since(), now).compareTo(UNSETTLED) < 0;
+        double rateSigma = estimate.rateSigmaKelvinPerMinute() / 60 * (unsettled ? 2 : 1);
+        Outlook turn = ifLifted(course, coast, rateSigma, estimate.sigmaKelvin());
+        Optional<Instant> liftAt =
+                secondsToLift(setup, batch, course, turn).map(s -> estimate.at().plusMillis(Math.round(1000 * s)));
+        return new Forecast(
+                estimate.at(),
+                turn,
+                ifLeft(course, rateSigma, estimate.sigmaKelvin()),
+                liftAt,
+                course,
+                rateSigma,
+                estimate.sigmaKelvin());
+    }
+
+    private static double usualBath(Setup setup, Batch batch) {
+        if (batch.place() == Place.COLD_WATER) return USUAL_COLD_WATER_CELSIUS;
+        return batch.phase() == Phase.MELT
+                ? USUAL_MELTING_BATH_CELSIUS
+                : setup.bathCelsius().orElse(setup.recipe().rewarmBathCelsius());
+    }
+
+    private static Outlook ifLifted(Course course, Coast coast, double rateSigma, double levelSigma) {
+        double inflow = course.kelvinPerSecond() + course.lossKelvinPerSecond();
+        double way = Coast.turnKelvin(coast.seconds(), inflow, course.lossKelvinPerSecond());
+        double seconds = Coast.turnSeconds(coast.seconds(), inflow, course.lossKelvinPerSecond());
+        double fromCoast = way * coast.logSpread();
+        double fromRate = coast.seconds() * rateSigma;
+        double sigma = Math.sqrt(fromCoast * fromCoast
+                + fromRate * fromRate
+                + levelSigma * levelSigma
+                + LEAST_TURN_SIGMA_KELVIN * LEAST_TURN_SIGMA_KELVIN);
+        return Outlook.around(course.celsius() + way, sigma, seconds);
+    }
+
+    /** The furthest point within the horizon: at its end over water, at the turning point on the table. */
+    private static Outlook ifLeft(Course course, double rateSigma, double levelSigma) {
+        double horizon = Forecast.HORIZON.toSeconds();
+        double inflow = course.kelvinPerSecond() + course.lossKelvinPerSecond();
+        double turn = Coast.turnSeconds(course.coastSeconds(), inflow, course.lossKelvinPerSecond());
+        boolean turns = course.place() == Place.TABLE && course.kelvinPerSecond() > 0;
+        double at = turns ? Math.min(turn, horizon) : horizon;
+        double celsius = course.at(at);
+        double warmer =
+                course.withBath(course.bathCelsius() + BATH_SIGMA_KELVIN).at(at);
+        double cooler =
+                course.withBath(course.bathCelsius() - BATH_SIGMA_KELVIN).at(at);
+        double fromBath = course.place() == Place.TABLE ? 0 : Math.abs(warmer - cooler) / 2;
+        double fromRate = at * rateSigma * 0.5;
+        double fromModel = 0.15 * Math.abs(celsius - course.celsius());
+        double sigma =
+                Math.sqrt(fromBath * fromBath + fromRate * fromRate + fromModel * fromModel + levelSigma * levelSigma);
+        return Outlook.around(celsius, sigma, at);
+    }
+
+    /**
+     * Seconds until {@code T(t) + L · r(t)} (less the loss on the way) reaches the aim, found by halving: the left side
+     * goes one way only while the bath pushes.
+     */
+    private static Optional<Double> secondsToLift(Setup setup, Batch batch, Course course, Outlook turn) {
+        double push = course.kelvinPerSecond() * (batch.place() == Place.COLD_WATER ? -1 : 1);
+        if (batch.place() == Place.TABLE || push < SLOWEST_KELVIN_PER_SECOND) return Optional.empty();
+        double aim = Aim.celsius(setup.recipe(), batch, turn.sigmaKelvin());
+        double way = batch.place() == Place.COLD_WATER ? -1 : 1;
+        double now = way * (turn.celsius() - aim);
+        if (now >= 0) return Optional.of(-now / push);
+        double early = 0;
+        double late = 20 * 60;
+        if (way * (turnAfterLiftAt(course, late) - aim) < 0) return Optional.empty();
+        for (int i = 0; i < 40; i++) {
+            double middle = (early + late) / 2;
+            if (way * (turnAfterLiftAt(course, middle) - aim) < 0) early = middle;
+            else late = middle;
+        }
+        return Optional.of(late);
+    }
+
+    private static double turnAfterLiftAt(Course course, double seconds) {
+        double inflow = course.rateAt(seconds) + course.lossKelvinPerSecond();
+        return course.at(seconds) + Coast.turnKelvin(course.coastSeconds(), inflow, course.lossKelvinPerSecond());
+    }
+}

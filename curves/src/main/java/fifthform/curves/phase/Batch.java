@@ -1,0 +1,90 @@
+package fifthform.curves.phase;
+
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.signal.Window;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+
+/** The batch as a procedure: its phase, and where its bowl stands. */
+public record Batch(PhaseProgress progress, Contact contact) {
+    /** Time between two readings that still counts as time spent in a range. */
+    private static final Duration LONGEST_STEP = Duration.ofSeconds(5);
+
+    /** How far outside the cool range crystals still form about as well. Own choice. */
+    private static final double COOL_MARGIN_KELVIN = 0.5;
+
+    public Batch {
+        Objects.requireNonNull(progress, "progress");
+        Objects.requireNonNull(contact, "contact");
+    }
+
+    /** A batch that has just begun: solid chocolate over the hot bath. */
+    public static Batch atStart(Instant start) {
+        return new Batch(PhaseProgress.begin(Phase.MELT, start, Evidence.ASSUMED), Contact.atStart(start));
+    }
+
+    public Phase phase() {
+        return progress.phase();
+    }
+
+    public Place place() {
+        return contact.place();
+    }
+
+    /**
+     * The batch once the curve has reached {@code estimate}.
+     *
+     * @param sinceLast time since the estimate before
+     */
+    public Batch followed(Recipe recipe, Estimate estimate, Window window, Instant now, Duration sinceLast) {
+        Contact stands = ContactRules.next(contact, phase(), estimate, window, now);
+        PhaseProgress going = progress.with(
+                estimate.chocolateCelsius(), inRange(recipe, estimate, sinceLast), settled(recipe, estimate, now));
+        Phase next = PhaseRules.next(recipe, going, stands, estimate, window, now);
+        return new Batch(next == phase() ? going : PhaseProgress.begin(next, now, Evidence.INFERRED), stands);
+    }
+
+    /** The maker says which phase it is now; the bowl then stands where it usually does. */
+    public Batch confirmed(Phase phase, Instant at) {
+        PhaseProgress begun = phase == phase()
+                ? new PhaseProgress(
+                        phase,
+                        progress.since(),
+                        Evidence.TOLD,
+                        progress.highestCelsius(),
+                        progress.lowestCelsius(),
+                        progress.dwell(),
+                        progress.settledSince())
+                : PhaseProgress.begin(phase, at, Evidence.TOLD);
+        return new Batch(begun, contact.movedTo(Contact.usualPlace(phase), at, Evidence.TOLD));
+    }
+
+    /** The maker says where the bowl stands. */
+    public Batch moved(Place to, Instant at) {
+        return new Batch(progress, contact.movedTo(to, at, Evidence.TOLD));
+    }
+
+    private Duration inRange(Recipe recipe, Estimate estimate, Duration sinceLast) {
+        double celsius = estimate.chocolateCelsius();
+        CelsiusRange cool = recipe.cool().range();
+        boolean inside = switch (phase()) {
+            case MELT -> celsius >= recipe.melt().range().lowCelsius();
+            case SEED ->
+                celsius >= cool.lowCelsius() - COOL_MARGIN_KELVIN && celsius <= cool.highCelsius() + COOL_MARGIN_KELVIN;
+            case REWARM, WORK -> recipe.work().range().contains(celsius);
+            case COOL, REST -> false;
+        };
+        return inside && sinceLast.compareTo(LONGEST_STEP) <= 0 ? sinceLast : Duration.ZERO;
+    }
+
+    private Optional<Instant> settled(Recipe recipe, Estimate estimate, Instant now) {
+        if (!PhaseRules.hardlyMoves(recipe, estimate)) return Optional.empty();
+        return Optional.of(progress.settledSince().orElse(now));
+    }
+}

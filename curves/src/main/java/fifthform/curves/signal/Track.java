@@ -1,0 +1,210 @@
+package fifthform.curves.signal;
+
+import fifthform.curves.input.ProbeFault;
+import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.input.Sample;
+import fifthform.curves.setup.Correction;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is known of one probe: its curve, and how far its readings can be trusted. A replay judges again, since only
+ * what the wire said is recorded.
+ *
+ * @param trend level and slope of the corrected readings; empty before the first and after a jump was accepted anew
+ * @param lastGood time of the last reading that was used; the session's start before the first
+ * @param lastCelsius that reading, corrected, °C
+ * @param periodSeconds usual time between readings, s
+ * @param strays readings in a row that did not fit the curve
+ * @param lastStray time of the last such reading
+ * @param goodInARow used readings since the last fault, stray or silence
+ * @param goodSince time of the first of those
+ * @param fault why there is no temperature, while there is none
+ * @param faultsInARow faults since the last reading
+ * @param restNoiseVariance the smallest noise seen so far, K²
+ * @param doubt why the present number should not be trusted
+ */
+public record Track(
+        Optional<Trend> trend,
+        Instant lastGood,
+        OptionalDouble lastCelsius,
+        double periodSeconds,
+        int strays,
+        Instant lastStray,
+        int goodInARow,
+        Instant goodSince,
+        Optional<Cause> fault,
+        int faultsInARow,
+        double restNoiseVariance,
+        Optional<Doubt> doubt) {
+    /** A reading further from the curve than this many standard deviations and {@link #STRAY_KELVIN} is a stray. */
+    private static final double STRAY_SIGMAS = 6;
+
+    private static final double STRAY_KELVIN = 1.0;
+
+    /** After this many strays in a row the curve begins anew: the tip really is somewhere else now. */
+    private static final int STRAYS_BELIEVED = 4;
+
+    /** Faster than any bowl of chocolate: 200 g of it in an ice bath fall by about 15 K/min (estimate, no source). */
+    private static final double TOO_FAST_KELVIN_PER_SECOND = 40.0 / 60;
+
+    /** Range of a cold junction in a kitchen, °C. Own choice. */
+    private static final double JUNCTION_LOW_CELSIUS = -10;
+
+    private static final double JUNCTION_HIGH_CELSIUS = 60;
+
+    /** After this long without readings the old curve says nothing about the new one. */
+    private static final double FORGET_SECONDS = 60;
+
+    private static final double USUAL_PERIOD_SECONDS = 1;
+
+    /** A probe from which nothing has come yet. */
+    public static Track silentSince(Instant start) {
+        return new Track(
+                Optional.empty(),
+                start,
+                OptionalDouble.empty(),
+                USUAL_PERIOD_SECONDS,
+                0,
+                Instant.MIN,
+                0,
+                start,
+                Optional.empty(),
+                0,
+                Double.MAX_VALUE,
+                Optional.empty());
+    }
+
+    public Track {
+        Objects.requireNonNull(trend, "trend");
+        Objects.requireNonNull(lastGood, "lastGood");
+        Objects.requireNonNull(lastCelsius, "lastCelsius");
+        Objects.requireNonNull(fault, "fault");
+        Objects.requireNonNull(doubt, "doubt");
+    }
+
+    /** This probe once it has read {@code sample}. */
+    public Track with(Sample sample, Correction correction) {
+        double celsius = correction.apply(sample.tipCelsius());
+        double gap = Math.max(0, seconds(lastGood, sample.at()));
+        if (trend.isEmpty() || gap > FORGET_SECONDS) return begun(sample, celsius);
+        Trend expected = trend.get().after(gap);
+        double off = Math.abs(celsius - expected.level());
+        boolean stray = off > STRAY_KELVIN && Math.abs(expected.surprise(celsius, sample.sigmaKelvin())) > STRAY_SIGMAS;
+        if (!stray) return followed(sample, celsius, expected.with(celsius, sample.sigmaKelvin()), gap);
+        return strays + 1 >= STRAYS_BELIEVED ? begun(sample, celsius) : strayed(sample.at());
+    }
+
+    /** This probe once its adapter has reported {@code reported}. */
+    public Track with(ProbeFault reported) {
+        // Garbled bytes are no fault of the probe: silence speaks if nothing else comes.
+        if (reported.cause() == Cause.GARBLED) return this;
+        return new Track(
+                trend,
+                lastGood,
+                lastCelsius,
+                periodSeconds,
+                strays,
+                lastStray,
+                0,
+                goodSince,
+                Optional.of(reported.cause()),
+                faultsInARow + 1,
+                restNoiseVariance,
+                doubt);
+    }
+
+    /** How old the last good reading is. */
+    public Duration age(Instant now) {
+        return Duration.between(lastGood, now);
+    }
+
+    /** Whether a number as old as this may still be shown as the present one: younger than max(2 s, 5 periods). */
+    public boolean freshAt(Instant now) {
+        return lastCelsius.isPresent() && !overdueAt(now) && fault.isEmpty();
+    }
+
+    /** Whether a reading should have come by now. */
+    public boolean overdueAt(Instant now) {
+        return seconds(lastGood, now) > Math.max(2, 5 * periodSeconds);
+    }
+
+    /** Noise of one reading around the curve, K. */
+    public double noiseKelvin() {
+        return trend.map(t -> Math.sqrt(t.noiseVariance())).orElse(0.0);
+    }
+
+    private Track begun(Sample sample, double celsius) {
+        boolean jumped = trend.isPresent() && strays > 0;
+        return used(
+                sample.at(),
+                celsius,
+                Trend.startingAt(celsius, Math.max(sample.sigmaKelvin(), 0.05)),
+                periodSeconds,
+                jumped ? Optional.of(Doubt.JUMPS) : Optional.empty());
+    }
+
+    private Track followed(Sample sample, double celsius, Trend followed, double gap) {
+        double period = strays == 0 && goodInARow > 0 ? periodSeconds + 0.1 * (gap - periodSeconds) : periodSeconds;
+        return used(sample.at(), celsius, followed, period, doubtAbout(sample, followed));
+    }
+
+    private Optional<Doubt> doubtAbout(Sample sample, Trend followed) {
+        if (sample.junctionCelsius().isPresent()) {
+            double junction = sample.junctionCelsius().getAsDouble();
+            if (junction < JUNCTION_LOW_CELSIUS || junction > JUNCTION_HIGH_CELSIUS) return Optional.of(Doubt.JUNCTION);
+        }
+        if (seconds(lastStray, sample.at()) < 2) return Optional.of(Doubt.JUMPS);
+        if (goodInARow > 10 && Math.abs(followed.slope()) > TOO_FAST_KELVIN_PER_SECOND) {
+            return Optional.of(Doubt.TOO_FAST);
+        }
+        // Ten times the noise at rest, and enough of it to matter against a window of one kelvin.
+        boolean noisy = followed.noiseVariance() > 100 * restNoiseVariance && followed.noiseVariance() > 0.15 * 0.15;
+        return noisy ? Optional.of(Doubt.NOISY) : Optional.empty();
+    }
+
+    private Track used(Instant at, double celsius, Trend now, double period, Optional<Doubt> doubted) {
+        boolean inARow = fault.isEmpty() && strays == 0 && !overdueAt(at) && goodInARow > 0;
+        double rest =
+                goodInARow > 30 ? Math.min(restNoiseVariance, Math.max(now.noiseVariance(), 1e-6)) : restNoiseVariance;
+        return new Track(
+                Optional.of(now),
+                at,
+                OptionalDouble.of(celsius),
+                Math.min(60, Math.max(0.05, period)),
+                0,
+                lastStray,
+                inARow ? goodInARow + 1 : 1,
+                inARow ? goodSince : at,
+                Optional.empty(),
+                0,
+                rest,
+                doubted);
+    }
+
+    private Track strayed(Instant at) {
+        return new Track(
+                trend,
+                lastGood,
+                lastCelsius,
+                periodSeconds,
+                strays + 1,
+                at,
+                0,
+                goodSince,
+                fault,
+                faultsInARow,
+                restNoiseVariance,
+                Optional.of(Doubt.JUMPS));
+    }
+
+    /** Seconds between two instants; a very long time where {@code from} is {@link Instant#MIN}. */
+    static double seconds(Instant from, Instant to) {
+        if (from.equals(Instant.MIN)) return 1e9;
+        Duration d = Duration.between(from, to);
+        return d.getSeconds() + d.getNano() / 1e9;
+    }
+}

@@ -1,0 +1,68 @@
+package fifthform.curves.situation;
+
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.forecast.Coasting;
+import fifthform.curves.forecast.Forecast;
+import fifthform.curves.input.StoreTrouble;
+import fifthform.curves.phase.Batch;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Setup;
+import fifthform.curves.signal.Track;
+import fifthform.curves.signal.Window;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Everything known at one moment.
+ *
+ * @param setup the set-up in force
+ * @param now the moment
+ * @param bowl the bowl's probe
+ * @param bath the bath's probe, where there is one
+ * @param probe whether the bowl's probe is in the chocolate
+ * @param estimate where the chocolate is; empty before the first reading
+ * @param window the recent curve
+ * @param batch phase and place
+ * @param coasting what is known of the bowl's coast
+ * @param forecast where it is going; empty where no good reading says
+ * @param liftDueSince since when the maker has been told to lift
+ * @param storeTrouble what the journal last complained of, while it does
+ */
+public record Situation(
+        Setup setup,
+        Instant now,
+        Track bowl,
+        Optional<Track> bath,
+        ProbePlace probe,
+        Optional<Estimate> estimate,
+        Window window,
+        Batch batch,
+        Coasting coasting,
+        Optional<Forecast> forecast,
+        Optional<Instant> liftDueSince,
+        Optional<StoreTrouble.What> storeTrouble) {
+    public Situation {
+        Objects.requireNonNull(setup, "setup");
+        Objects.requireNonNull(now, "now");
+        Objects.requireNonNull(bowl, "bowl");
+        Objects.requireNonNull(bath, "bath");
+        Objects.requireNonNull(probe, "probe");
+        Objects.requireNonNull(estimate, "estimate");
+        Objects.requireNonNull(window, "window");
+        Objects.requireNonNull(batch, "batch");
+        Objects.requireNonNull(coasting, "coasting");
+        Objects.requireNonNull(forecast, "forecast");
+        Objects.requireNonNull(liftDueSince, "liftDueSince");
+        Objects.requireNonNull(storeTrouble, "storeTrouble");
+    }
+
+    public Recipe recipe() {
+        return setup.recipe();
+    }
+
+    /** The estimate where it speaks of the chocolate now; temperature alarms and cues rest on nothing else. */
+    public Optional<Estimate> trusted() {
+        return probe == ProbePlace.OUT ? Optional.empty() : estimate.filter(Estimate::isUsable);
+    }
+}
