@@ -1,0 +1,64 @@
+package fifthform.monitor.chart;
+
+import fifthform.monitor.model.WatchPicture.Trace;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+
+/** The measured curve with its forecast fan. Redraws only when what it shows has changed. */
+public final class TraceCanvas extends Canvas {
+    private Optional<Trace> shown = Optional.empty();
+    private Palette palette = Palette.BRIGHT;
+    private double unit = 1;
+
+    public TraceCanvas() {
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    }
+
+    /** Shows {@code trace}; nothing happens where it is what is shown already. */
+    public void show(Trace trace) {
+        if (shown.filter(trace::equals).isPresent()) return;
+        shown = Optional.of(trace);
+        setAccessibleText(spoken(trace));
+        draw();
+    }
+
+    /** Takes the theme's colours. */
+    public void colour(Palette colours) {
+        palette = colours;
+        draw();
+    }
+
+    /** Takes a new size; {@code unitPixels} is one design unit. */
+    public void size(double width, double height, double unitPixels) {
+        if (width == getWidth() && height == getHeight() && unitPixels == unit) return;
+        unit = unitPixels;
+        setWidth(width);
+        setHeight(height);
+        draw();
+    }
+
+    /** What the curve says, for a screen reader. */
+    static String spoken(Trace trace) {
+        if (trace.points().isEmpty()) return "Curve: no readings yet.";
+        double first = trace.points().get(0).shown();
+        double last = trace.points().get(trace.points().size() - 1).shown();
+        String forecast = trace.fan().isEmpty()
+                ? "No forecast."
+                : String.format(
+                        Locale.ROOT,
+                        "Forecast ends at %.1f.",
+                        trace.fan().get(trace.fan().size() - 1).shown());
+        return String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s", first, last, forecast);
+    }
+
+    private void draw() {
+        GraphicsContext ink = getGraphicsContext2D();
+        ink.clearRect(0, 0, getWidth(), getHeight());
+        if (getHeight() <= 0) return;
+        shown.ifPresent(
+                trace -> new TraceDrawing(ink, new Brush(ink, unit), palette, trace, getWidth(), getHeight()).all());
+    }
+}

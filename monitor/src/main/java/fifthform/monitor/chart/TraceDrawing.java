@@ -1,0 +1,219 @@
+package fifthform.monitor.chart;
+
+import fifthform.monitor.model.WatchPicture.FanPoint;
+import fifthform.monitor.model.WatchPicture.Flag;
+import fifthform.monitor.model.WatchPicture.Gap;
+import fifthform.monitor.model.WatchPicture.Point;
+import fifthform.monitor.model.WatchPicture.Trace;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.shape.StrokeLineJoin;
+import javafx.scene.text.TextAlignment;
+
+/** One drawing of one trace at one size: flags above, scale at both ends, the curve on a panel. */
+final class TraceDrawing {
+    private static final double FLAG_UNITS = 22;
+    private static final double SCALE_UNITS = 20;
+
+    private final GraphicsContext ink;
+    private final Brush brush;
+    private final Palette palette;
+    private final Trace trace;
+    private final double width;
+    private final double panelTop;
+    private final double panelBottom;
+    private final double left;
+    private final double right;
+
+    TraceDrawing(GraphicsContext ink, Brush brush, Palette palette, Trace trace, double width, double height) {
+        this.ink = ink;
+        this.brush = brush;
+        this.palette = palette;
+        this.trace = trace;
+        this.width = width;
+        panelTop = brush.px(30);
+        panelBottom = height;
+        left = brush.px(74);
+        right = width - brush.px(74);
+    }
+
+    void all() {
+        brush.box(0, panelTop, width, panelBottom - panelTop, palette.panel());
+        brush.hatch(left, y(trace.bandHighShown()), right - left, bandHeight(), palette.hatch());
+        trace.gaps().forEach(this::gap);
+        trace.limitShown().ifPresent(limit -> brush.line(left, y(limit), right, y(limit), palette.limit(), 3));
+        fan();
+        curve();
+        flags();
+        scale();
+    }
+
+    private double bandHeight() {
+        return Math.max(0, y(trace.bandLowShown()) - y(trace.bandHighShown()));
+    }
+
+    private double x(Instant at) {
+        double span = Duration.between(trace.from(), trace.to()).toMillis();
+        double share = span <= 0 ? 0 : Duration.between(trace.from(), at).toMillis() / span;
+        return left + Math.max(0, Math.min(1, share)) * (right - left);
+    }
+
+    private double y(double shown) {
+        double share = (shown - trace.bottomShown()) / (trace.topShown() - trace.bottomShown());
+        double margin = brush.px(8);
+        return panelBottom - margin - Math.max(0, Math.min(1, share)) * (panelBottom - panelTop - 2 * margin);
+    }
+
+    /** No readings: an empty stretch between two dotted edges, never a line drawn across. */
+    private void gap(Gap gap) {
+        double from = x(gap.from());
+        double to = Math.max(x(gap.to()), from + brush.px(3));
+        ink.save();
+        ink.setLineDashes(brush.px(3), brush.px(6));
+        brush.line(from, panelTop, from, panelBottom, palette.quiet(), 2);
+        brush.line(to, panelTop, to, panelBottom, palette.quiet(), 2);
+        ink.restore();
+        String word = "no reading";
+        if (to - from > Typeface.REGULAR.width(word, brush.px(SCALE_UNITS)) + brush.px(12)) {
+            brush.words(
+                    word,
+                    (from + to) / 2,
+                    panelBottom - brush.px(18),
+                    TextAlignment.CENTER,
+                    Typeface.REGULAR,
+                    SCALE_UNITS,
+                    palette.quiet());
+        }
+    }
+
+    private void fan() {
+        List<FanPoint> fan = trace.fan();
+        if (fan.isEmpty()) return;
+        int n = fan.size();
+        double[] xs = new double[2 * n];
+        double[] ys = new double[2 * n];
+        for (int i = 0; i < n; i++) {
+            xs[i] = x(fan.get(i).at());
+            ys[i] = y(fan.get(i).highShown());
+            xs[2 * n - 1 - i] = xs[i];
+            ys[2 * n - 1 - i] = y(fan.get(i).lowShown());
+        }
+        Color forecast = palette.forecast();
+        ink.setFill(Color.color(forecast.getRed(), forecast.getGreen(), forecast.getBlue(), 0.25));
+        ink.fillPolygon(xs, ys, 2 * n);
+        ink.save();
+        pen(forecast, 4);
+        ink.setLineCap(StrokeLineCap.BUTT);
+        ink.setLineDashes(brush.px(12), brush.px(8));
+        ink.beginPath();
+        ink.moveTo(x(fan.get(0).at()), y(fan.get(0).shown()));
+        for (FanPoint point : fan) ink.lineTo(x(point.at()), y(point.shown()));
+        ink.stroke();
+        ink.restore();
+    }
+
+    /** At most one lowest and one highest point a pixel column, so that an hour at 10 Hz draws as fast as a minute. */
+    private void curve() {
+        pen(palette.ink(), 4);
+        ink.beginPath();
+        int column = Integer.MIN_VALUE;
+        double lowest = 0;
+        double highest = 0;
+        Instant before = Instant.MIN;
+        for (Point point : trace.points()) {
+            double x = x(point.at());
+            double y = y(point.shown());
+            boolean broken = before == Instant.MIN || crossesGap(before, point.at());
+            int here = (int) Math.floor(x);
+            if (broken) ink.moveTo(x, y);
+            if (broken || here != column || y < lowest || y > highest) ink.lineTo(x, y);
+            lowest = here != column || broken ? y : Math.min(lowest, y);
+            highest = here != column || broken ? y : Math.max(highest, y);
+            column = here;
+            before = point.at();
+        }
+        ink.stroke();
+    }
+
+    private boolean crossesGap(Instant from, Instant to) {
+        for (Gap gap : trace.gaps()) if (!from.isAfter(gap.from()) && !to.isBefore(gap.to())) return true;
+        return false;
+    }
+
+    private void pen(Color color, double units) {
+        ink.setStroke(color);
+        ink.setLineWidth(brush.px(units));
+        ink.setLineCap(StrokeLineCap.ROUND);
+        ink.setLineJoin(StrokeLineJoin.ROUND);
+    }
+
+    /** Now first, then the newest flags; a word that would cover another leaves only its tick. */
+    private void flags() {
+        double now = x(trace.now());
+        brush.line(now, panelTop, now, panelBottom, palette.quiet(), 2);
+        List<double[]> taken = new ArrayList<>();
+        word("now", now, taken);
+        List<Flag> newestFirst = new ArrayList<>(trace.flags());
+        newestFirst.sort(Comparator.comparing(Flag::at).reversed());
+        for (Flag flag : newestFirst) {
+            if (flag.at().isBefore(trace.from()) || flag.at().isAfter(trace.to())) continue;
+            double x = x(flag.at());
+            brush.line(x, panelTop, x, panelTop + brush.px(12), palette.quiet(), 2);
+            word(flag.word(), x, taken);
+        }
+    }
+
+    private void word(String word, double x, List<double[]> taken) {
+        double wide = Typeface.REGULAR.width(word, brush.px(FLAG_UNITS));
+        double from = Math.max(0, Math.min(width - wide, x - wide / 2));
+        double space = brush.px(14);
+        for (double[] other : taken) if (from < other[1] + space && from + wide + space > other[0]) return;
+        taken.add(new double[] {from, from + wide});
+        brush.words(word, from, brush.px(14), TextAlignment.LEFT, Typeface.REGULAR, FLAG_UNITS, palette.quiet());
+    }
+
+    /** Labels at both ends: a limit must be read without following its line across the screen. */
+    private void scale() {
+        List<Tag> tags = new ArrayList<>();
+        trace.limitShown().ifPresent(limit -> tags.add(new Tag(figure(limit), y(limit))));
+        if (bandHeight() > 0) {
+            String range = figure(trace.bandLowShown()) + "–" + figure(trace.bandHighShown());
+            tags.add(new Tag(range, (y(trace.bandLowShown()) + y(trace.bandHighShown())) / 2));
+        }
+        trace.points().stream()
+                .mapToDouble(Point::shown)
+                .min()
+                .ifPresent(lowest -> tags.add(new Tag(figure(lowest), y(lowest))));
+        tags.sort(Comparator.comparingDouble(Tag::y));
+        double[] wished = tags.stream().mapToDouble(Tag::y).toArray();
+        double[] size = tags.stream().mapToDouble(tag -> brush.px(24)).toArray();
+        double[] placed = LabelStack.spread(wished, size, panelTop, panelBottom);
+        for (int i = 0; i < placed.length; i++) {
+            double units = brush.fitting(tags.get(i).words(), Typeface.REGULAR, SCALE_UNITS, left - brush.px(8));
+            for (boolean atLeft : new boolean[] {true, false}) {
+                brush.words(
+                        tags.get(i).words(),
+                        atLeft ? left - brush.px(8) : right + brush.px(8),
+                        placed[i],
+                        atLeft ? TextAlignment.RIGHT : TextAlignment.LEFT,
+                        Typeface.REGULAR,
+                        units,
+                        palette.quiet());
+            }
+        }
+    }
+
+    private static String figure(double shown) {
+        String one = String.format(Locale.ROOT, "%.1f", shown);
+        return one.endsWith(".0") ? one.substring(0, one.length() - 2) : one;
+    }
+
+    private record Tag(String words, double y) {}
+}

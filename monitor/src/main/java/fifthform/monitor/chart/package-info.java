@@ -1,0 +1,2 @@
+/** Canvases drawn by hand: the ladder of limits to scale and the trace with its forecast. */
+package fifthform.monitor.chart;

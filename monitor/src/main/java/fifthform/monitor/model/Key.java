@@ -1,0 +1,65 @@
+package fifthform.monitor.model;
+
+import java.util.Optional;
+
+/**
+ * What one press means on every screen, with the character that says it. Single keys without modifiers: a hand may be
+ * wet, and a foot pedal types one character.
+ */
+public enum Key {
+    SEEN(' ', "Space", "seen"),
+    STEP_DONE('\r', "Enter", "step done"),
+    BOWL_MOVED('b', "B", "bowl moved"),
+    MARK('m', "M", "mark"),
+    NOTE('n', "N", "note"),
+    UNDO('u', "U", "undo"),
+    PROBE_OUT('p', "P", "probe out"),
+    CHOCOLATE('c', "C", "chocolate"),
+    SLOWER('-', "–", "slower"),
+    FASTER('+', "+", "faster"),
+    THEME('t', "T", "colours"),
+    FULL_SCREEN('f', "F", "full screen"),
+    HELP('h', "H", "help"),
+    QUIT('q', "Q", "quit");
+
+    private final char character;
+    private final String cap;
+    private final String word;
+
+    Key(char character, String cap, String word) {
+        this.character = character;
+        this.cap = cap;
+        this.word = word;
+    }
+
+    /** What is printed on the key. */
+    public String cap() {
+        return cap;
+    }
+
+    /** What it does, in one or two words. */
+    public String word() {
+        return word;
+    }
+
+    /** Whether it only changes the speed of practice and recorded bytes. */
+    public boolean changesSpeed() {
+        return this == SLOWER || this == FASTER;
+    }
+
+    /** Whether it changes only how the window looks. */
+    public boolean changesLook() {
+        return this == THEME || this == FULL_SCREEN;
+    }
+
+    /** The key that types this character, upper or lower case; {@code =} counts as {@code +} without its shift. */
+    public static Optional<Key> typed(char character) {
+        char wanted = Character.toLowerCase(character);
+        if (wanted == '\n') wanted = '\r';
+        if (wanted == '=') wanted = '+';
+        if (wanted == '_') wanted = '-';
+        if (wanted == '?') wanted = 'h';
+        for (Key key : values()) if (key.character == wanted) return Optional.of(key);
+        return Optional.empty();
+    }
+}

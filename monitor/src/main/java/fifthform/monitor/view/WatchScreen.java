@@ -1,0 +1,220 @@
+package fifthform.monitor.view;
+
+import fifthform.monitor.chart.LadderCanvas;
+import fifthform.monitor.chart.TraceCanvas;
+import fifthform.monitor.chart.Typeface;
+import fifthform.monitor.model.Key;
+import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.model.WatchPicture.Tone;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+
+/**
+ * The Watch screen: read at two metres in one glance, in the order <em>what now, how warm, how long</em>. Everything
+ * is a share of the window's size, so nothing is cut off however small or large it is.
+ *
+ * <p>Lengths in this class are design units: the design is 1600 × 900.
+ */
+public final class WatchScreen extends Region {
+    private static final double DESIGN_WIDTH = 1600;
+    private static final double DESIGN_HEIGHT = 900;
+    private static final double MARGIN = 40;
+    private static final double LADDER_WIDTH = 480;
+
+    private final TopLine top = new TopLine();
+    private final BandBar band = new BandBar();
+    private final NumeralPane numeral = new NumeralPane();
+    private final OutlookPane outlook = new OutlookPane();
+    private final TileColumn tiles = new TileColumn();
+    private final LadderCanvas ladder = new LadderCanvas();
+    private final TraceCanvas trace = new TraceCanvas();
+    private final AlarmStrip strip = new AlarmStrip();
+    private final BannerPane banner = new BannerPane();
+    private final Words foot = new Words(Typeface.REGULAR);
+    private final Words undo = new Words(Typeface.BOLD);
+    private final KeyRow keys;
+    private final Rectangle edge = new Rectangle();
+    private Optional<WatchPicture> shown = Optional.empty();
+    private Theme theme = Theme.BRIGHT;
+
+    /** @param pressed takes the keys that are clicked */
+    public WatchScreen(Consumer<Key> pressed) {
+        keys = new KeyRow(pressed);
+        getStyleClass().add("watch");
+        edge.getStyleClass().add("edge");
+        edge.setManaged(false);
+        edge.setMouseTransparent(true);
+        edge.setVisible(false);
+        ladder.setManaged(false);
+        trace.setManaged(false);
+        getChildren().addAll(top, band, numeral, outlook, tiles, ladder, trace, strip, banner, foot, undo, keys, edge);
+        wear(Theme.BRIGHT);
+    }
+
+    /** Shows {@code picture}: words and charts. */
+    public void show(WatchPicture picture) {
+        showWords(picture);
+        showCharts(picture);
+    }
+
+    /** Shows the words and figures of {@code picture} and leaves the charts as they are. */
+    public void showWords(WatchPicture picture) {
+        if (shown.filter(picture::equals).isPresent()) return;
+        shown = Optional.of(picture);
+        arrange(picture);
+    }
+
+    /** Shows the charts of {@code picture}; drawing them costs most, so the window does this less often. */
+    public void showCharts(WatchPicture picture) {
+        ladder.show(picture.ladder());
+        trace.show(picture.trace());
+    }
+
+    /** Changes the colours. */
+    public void wear(Theme wanted) {
+        theme = wanted;
+        getStylesheets().setAll(wanted.styleSheets());
+        ladder.colour(wanted.palette());
+        trace.colour(wanted.palette());
+        tiles.colour(wanted.palette());
+    }
+
+    /** The colours it wears. */
+    public Theme theme() {
+        return theme;
+    }
+
+    /** Lights the symbol of an alarm that nobody has seen yet, or takes its light away. */
+    public void lightSymbol(Light light) {
+        band.blink(light == Light.ON);
+    }
+
+    /** Lights the window's whole edge, where there is no sound for an urgent alarm. */
+    public void lightEdge(Light light) {
+        edge.setVisible(light == Light.ON);
+    }
+
+    /** One half of a blink. */
+    public enum Light {
+        ON,
+        OFF
+    }
+
+    @Override
+    protected void layoutChildren() {
+        shown.ifPresent(this::arrange);
+    }
+
+    private void arrange(WatchPicture picture) {
+        if (getWidth() <= 0 || getHeight() <= 0) return;
+        double u = Math.min(getWidth() / DESIGN_WIDTH, getHeight() / DESIGN_HEIGHT);
+        Frame frame = new Frame(picture, getWidth() / u, getHeight() / u);
+        top.lay(picture, frame.top().times(u), u);
+        band.lay(picture.band(), frame.band().times(u), u);
+        numeral.lay(picture.numeral(), frame.numeral().times(u), u);
+        outlook.lay(picture, frame.outlook().times(u), u);
+        tiles.lay(picture.tiles(), frame.tiles().times(u), u);
+        Box ladderBox = frame.ladder().times(u);
+        ladder.size(ladderBox.width(), ladderBox.height(), u);
+        ladder.relocate(ladderBox.x(), ladderBox.y());
+        Box traceBox = frame.trace().times(u);
+        trace.size(traceBox.width(), traceBox.height(), u);
+        trace.relocate(traceBox.x(), traceBox.y());
+        strip.lay(picture.alarms(), frame.strip().times(u), u);
+        banner.lay(picture.banner().orElse(""), frame.banner().times(u), u);
+        layFoot(picture, frame.foot().times(u), u);
+        keys.lay(picture.simulated(), frame.keys().times(u), u);
+        double wide = 10 * u;
+        edge.setStrokeWidth(wide);
+        edge.setX(wide / 2);
+        edge.setY(wide / 2);
+        edge.setWidth(getWidth() - wide);
+        edge.setHeight(getHeight() - wide);
+        if (picture.band().tone() != Tone.URGENT) edge.setVisible(false);
+        if (!picture.band().blinking()) band.blink(true);
+    }
+
+    private void layFoot(WatchPicture picture, Box box, double u) {
+        double forUndo = picture.undo().isPresent() ? box.width() * 0.4 : u;
+        undo.place(
+                picture.undo().orElse(""),
+                new Box(box.right() - forUndo, box.y(), forUndo, box.height()),
+                24 * u,
+                2,
+                Words.Side.RIGHT);
+        Box left = new Box(box.x(), box.y(), box.width() - forUndo - 20 * u, box.height());
+        foot.place(picture.foot(), left, 25 * u, 2, Words.Side.LEFT);
+    }
+
+    /** Where everything stands, in design units, from the top down and from the bottom up with the main part between. */
+    private record Frame(WatchPicture picture, double width, double height) {
+        private double inner() {
+            return width - 2 * MARGIN;
+        }
+
+        Box top() {
+            return new Box(MARGIN, 0, inner(), 60);
+        }
+
+        Box band() {
+            return new Box(MARGIN, 74, inner(), 106);
+        }
+
+        Box keys() {
+            return new Box(MARGIN, height - 80, inner(), 68);
+        }
+
+        Box foot() {
+            return new Box(MARGIN, keys().y() - 42, inner(), 34);
+        }
+
+        Box banner() {
+            double high = picture.banner().isPresent() ? 104 : 0;
+            return new Box(MARGIN, foot().y() - 6 - high, inner(), high);
+        }
+
+        Box strip() {
+            double high = picture.alarms().isEmpty() ? 0 : 42;
+            return new Box(MARGIN, banner().y() - (high > 0 ? 4 : 0) - high, inner(), high);
+        }
+
+        Box trace() {
+            double crowd = banner().height() + strip().height();
+            double high = (crowd > 0 ? 168 : 206) + Math.max(0, height - DESIGN_HEIGHT) * 0.4;
+            return new Box(MARGIN, strip().y() - 8 - high, inner(), high);
+        }
+
+        private Box main() {
+            double from = band().bottom() + 14;
+            return new Box(MARGIN, from, inner(), trace().y() - 6 - from);
+        }
+
+        Box ladder() {
+            return new Box(width - MARGIN - LADDER_WIDTH, main().y(), LADDER_WIDTH, main().height());
+        }
+
+        Box tiles() {
+            double wide = 190;
+            return new Box(ladder().x() - 24 - wide, main().y() + 6, wide, main().height() - 12);
+        }
+
+        private double leftWidth() {
+            return (picture.tiles().isEmpty() ? ladder().x() : tiles().x()) - 24 - MARGIN;
+        }
+
+        Box numeral() {
+            return new Box(
+                    MARGIN + 6,
+                    main().y() + 12,
+                    leftWidth() - 6,
+                    main().height() - 12 - 20 - outlook().height());
+        }
+
+        Box outlook() {
+            double high = 150;
+            return new Box(MARGIN + 6, main().bottom() - high, leftWidth() - 6, high);
+        }
+    }
+}

@@ -1,0 +1,56 @@
+package fifthform.monitor.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.monitor.model.Moments;
+import fifthform.monitor.model.WatchPicture;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import javafx.scene.image.WritableImage;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.testfx.framework.junit5.ApplicationExtension;
+
+/** Pictures of the Watch screen for people to look at, and the least a machine can say of them. */
+@NeedsScreen
+@ExtendWith(ApplicationExtension.class)
+class WatchPicturesTest {
+    private static final Path FOLDER = Path.of(System.getProperty("picture.folder", "target/pictures"));
+
+    static Stream<Arguments> pictures() {
+        Map<String, WatchPicture> moments = new TreeMap<>(Moments.five());
+        moments.put("6-crowded", Moments.crowded());
+        return moments.entrySet().stream()
+                .flatMap(moment -> Stream.of(Theme.values())
+                        .flatMap(theme -> Stream.of(1, 2)
+                                .map(scale -> Arguments.of(moment.getKey(), theme, scale, moment.getValue()))));
+    }
+
+    @ParameterizedTest(name = "{0} {1} ×{2}")
+    @MethodSource("pictures")
+    void aPictureOfEachMoment(String name, Theme theme, int scale, WatchPicture picture) throws Exception {
+        WritableImage image =
+                OnScreen.at(1366 * scale, 768 * scale, theme, picture, screen -> screen.snapshot(null, null));
+        String word = theme.name().toLowerCase(Locale.ROOT);
+        Png.write(image, FOLDER.resolve("watch-" + name + "-" + word + "-" + scale + "x.png"));
+        assertEquals(1366 * scale, image.getWidth(), 1);
+        assertEquals(768 * scale, image.getHeight(), 1);
+        assertTrue(colours(image) > 20, "an almost empty picture: " + colours(image) + " colours");
+    }
+
+    private static int colours(WritableImage image) {
+        Set<Integer> seen = new HashSet<>();
+        for (int y = 0; y < image.getHeight(); y += 2)
+            for (int x = 0; x < image.getWidth(); x += 2)
+                seen.add(image.getPixelReader().getArgb(x, y));
+        return seen.size();
+    }
+}
