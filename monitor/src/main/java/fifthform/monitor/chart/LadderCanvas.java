@@ -22,6 +22,7 @@ public final class LadderCanvas extends Canvas {
     private static final double NAMES = 264;
 
     private Optional<Ladder> shown = Optional.empty();
+    private Reading reading = Reading.GOOD;
     private Palette palette = Palette.BRIGHT;
     private double unit = 1;
 
@@ -29,10 +30,18 @@ public final class LadderCanvas extends Canvas {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     }
 
+    /** Whether the pointer stands for what is, or only for what was. */
+    public enum Reading {
+        GOOD,
+        /** Drawn hollow: a solid pointer would claim that the chocolate is still there. */
+        OLD
+    }
+
     /** Shows {@code ladder}; nothing happens where it is what is shown already. */
-    public void show(Ladder ladder) {
-        if (shown.filter(ladder::equals).isPresent()) return;
+    public void show(Ladder ladder, Reading quality) {
+        if (quality == reading && shown.filter(ladder::equals).isPresent()) return;
         shown = Optional.of(ladder);
+        reading = quality;
         setAccessibleText(spoken(ladder));
         draw();
     }
@@ -202,21 +211,22 @@ public final class LadderCanvas extends Canvas {
             double tip = brush.px(LEFT_WALL - 4);
             double length = brush.px(60);
             double half = brush.px(17);
-            ink.setFill(palette.ink());
-            if (now > ladder.topShown()) {
-                ink.fillPolygon(
-                        new double[] {tip - half, tip - 2 * half, tip},
-                        new double[] {y - brush.px(8), y + length / 2, y + length / 2},
-                        3);
-            } else if (now < ladder.bottomShown()) {
-                ink.fillPolygon(
-                        new double[] {tip - half, tip - 2 * half, tip},
-                        new double[] {y + brush.px(8), y - length / 2, y - length / 2},
-                        3);
+            if (now > ladder.topShown() || now < ladder.bottomShown()) {
+                double out = now > ladder.topShown() ? -1 : 1;
+                double foot = y - out * length / 2;
+                pointer(new double[] {tip - half, tip - 2 * half, tip}, new double[] {y + out * brush.px(8), foot, foot
+                });
             } else {
-                ink.fillPolygon(
-                        new double[] {tip - length, tip, tip - length}, new double[] {y - half, y, y + half}, 3);
+                pointer(new double[] {tip - length, tip, tip - length}, new double[] {y - half, y, y + half});
             }
+        }
+
+        void pointer(double[] x, double[] y) {
+            ink.setFill(reading == Reading.GOOD ? palette.ink() : palette.base());
+            ink.fillPolygon(x, y, 3);
+            ink.setStroke(palette.ink());
+            ink.setLineWidth(brush.px(reading == Reading.GOOD ? 1 : 4));
+            ink.strokePolygon(x, y, 3);
         }
     }
 

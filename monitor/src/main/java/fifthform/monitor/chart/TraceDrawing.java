@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
@@ -187,10 +188,8 @@ final class TraceDrawing {
             String range = figure(trace.bandLowShown()) + "–" + figure(trace.bandHighShown());
             tags.add(new Tag(range, (y(trace.bandLowShown()) + y(trace.bandHighShown())) / 2));
         }
-        trace.points().stream()
-                .mapToDouble(Point::shown)
-                .min()
-                .ifPresent(lowest -> tags.add(new Tag(figure(lowest), y(lowest))));
+        extreme(trace.points().stream().mapToDouble(Point::shown).min(), tags);
+        extreme(trace.points().stream().mapToDouble(Point::shown).max(), tags);
         tags.sort(Comparator.comparingDouble(Tag::y));
         double[] wished = tags.stream().mapToDouble(Tag::y).toArray();
         double[] size = tags.stream().mapToDouble(tag -> brush.px(24)).toArray();
@@ -208,6 +207,14 @@ final class TraceDrawing {
                         palette.quiet());
             }
         }
+    }
+
+    /** The lowest and highest reading get a figure where there is room; a limit's figure is never moved for it. */
+    private void extreme(OptionalDouble shown, List<Tag> tags) {
+        if (shown.isEmpty()) return;
+        double at = y(shown.getAsDouble());
+        if (tags.stream().anyMatch(tag -> Math.abs(tag.y() - at) < brush.px(26))) return;
+        tags.add(new Tag(figure(shown.getAsDouble()), at));
     }
 
     private static String figure(double shown) {

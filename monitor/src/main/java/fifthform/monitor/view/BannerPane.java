@@ -17,10 +17,11 @@ final class BannerPane extends Group {
     }
 
     void lay(String notice, Box box, double u) {
-        setVisible(!notice.isEmpty());
+        setVisible(!notice.isEmpty() && box.height() > 0);
         place(panel, box);
         place(bar, new Box(box.x(), box.y(), 8 * u, box.height()));
-        Box text = new Box(box.x() + 26 * u, box.y() + 8 * u, box.width() - 44 * u, Math.max(u, box.height() - 18 * u));
+        Box text =
+                new Box(box.x() + 26 * u, box.y() + 10 * u, box.width() - 44 * u, Math.max(u, box.height() - 24 * u));
         words.place(notice, text, 25 * u, 3, Words.Side.LEFT);
     }
 

@@ -31,7 +31,8 @@ final class KeyRow extends Group {
     private static double weight(Key key) {
         return switch (key) {
             case SEEN, STEP_DONE, BOWL_MOVED -> 1.45;
-            case MARK, NOTE, UNDO, PROBE_OUT, CHOCOLATE, SLOWER, FASTER, THEME, FULL_SCREEN, HELP, QUIT -> 1;
+            case PROBE_OUT, CHOCOLATE, FULL_SCREEN -> 1.22;
+            case MARK, NOTE, UNDO, SLOWER, FASTER, THEME, HELP, QUIT -> 1;
         };
     }
 
@@ -81,7 +82,7 @@ final class KeyRow extends Group {
             face.setPrefSize(wide, high);
             face.setMaxSize(wide, high);
             cap.place(key.cap(), new Box(0, high * 0.06, wide, high * 0.42), 24 * u, 1, Words.Side.CENTRE);
-            word.place(key.word(), new Box(0, high * 0.52, wide, high * 0.42), 21 * u, 1, Words.Side.CENTRE);
+            word.place(key.word(), new Box(0, high * 0.52, wide, high * 0.42), 20 * u, 1, Words.Side.CENTRE);
             resizeRelocate(box.x(), box.y(), box.width(), box.height());
         }
     }

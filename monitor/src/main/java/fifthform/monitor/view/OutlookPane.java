@@ -47,9 +47,9 @@ final class OutlookPane extends Group {
 
         void lay(Outlook outlook, Box line) {
             double size = line.height() * 0.64;
-            double labelWide = line.width() * 0.435;
+            double labelWide = line.width() * 0.42;
             double valueWide = line.width() * 0.155;
-            double gap = line.width() * 0.015;
+            double gap = line.width() * 0.025;
             label.place(
                     outlook.label(), new Box(line.x(), line.y(), labelWide, line.height()), size, 1, Words.Side.LEFT);
             double valueAt = line.x() + labelWide + gap;

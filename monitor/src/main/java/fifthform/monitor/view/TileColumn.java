@@ -6,81 +6,124 @@ import eu.hansolo.tilesfx.TileBuilder;
 import fifthform.monitor.chart.Palette;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.WatchPicture;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.paint.Color;
 
 /** Slow values, one tile each; a value outside its range says so in words and turns to the prompt's fill. */
 final class TileColumn extends Group {
-    static final int MOST = 3;
+    private static final int MOST = 3;
 
-    private final List<Tile> tiles = new ArrayList<>();
-    private List<WatchPicture.Tile> shown = List.of();
+    private final List<Cell> cells = Stream.generate(Cell::new).limit(MOST).toList();
     private Palette palette = Palette.BRIGHT;
+
+    TileColumn() {
+        getChildren().addAll(cells);
+    }
 
     void colour(Palette colours) {
         palette = colours;
-        shown.forEach(this::dress);
+        cells.forEach(Cell::dress);
     }
 
     void lay(List<WatchPicture.Tile> wanted, Box box, double u) {
-        List<WatchPicture.Tile> most = wanted.subList(0, Math.min(MOST, wanted.size()));
-        while (tiles.size() > most.size()) getChildren().remove(tiles.remove(tiles.size() - 1));
-        while (tiles.size() < most.size()) {
-            Tile tile = made();
-            tiles.add(tile);
-            getChildren().add(tile);
-        }
-        if (!most.equals(shown)) {
-            shown = List.copyOf(most);
-            shown.forEach(this::dress);
-        }
+        int count = Math.min(MOST, wanted.size());
         double gap = 12 * u;
-        double high = Math.min(box.width() * 0.8, (box.height() - gap * (most.size() - 1)) / Math.max(1, most.size()));
-        for (int i = 0; i < tiles.size(); i++) {
-            tiles.get(i).setPrefSize(box.width(), high);
-            tiles.get(i).resizeRelocate(box.x(), box.y() + i * (high + gap), box.width(), high);
+        double high = Math.min(box.width() * 0.8, (box.height() - gap * (count - 1)) / Math.max(1, count));
+        for (int i = 0; i < MOST; i++) {
+            cells.get(i).setVisible(i < count);
+            if (i < count)
+                cells.get(i).lay(wanted.get(i), new Box(box.x(), box.y() + i * (high + gap), box.width(), high));
         }
     }
 
-    private static Tile made() {
-        Tile tile = TileBuilder.create()
-                .skinType(SkinType.NUMBER)
-                .animated(false)
-                .roundedCorners(false)
-                .customFontEnabled(true)
-                .customFont(Typeface.REGULAR.at(20))
-                .textSize(Tile.TextSize.BIGGER)
-                .textVisible(true)
-                .build();
-        tile.setManaged(false);
-        return tile;
+    /**
+     * A tile that carries panel, edge and number, with the words in our own type over it: the tile's own words shrink
+     * with its shorter side until nobody can read them from the stove.
+     */
+    private final class Cell extends Group {
+        private final Words title = new Words(Typeface.REGULAR);
+        private final Words range = new Words(Typeface.BOLD);
+        private Optional<Tile> tile = Optional.empty();
+        private Optional<WatchPicture.Tile> shown = Optional.empty();
+
+        Cell() {
+            setAccessibleRole(AccessibleRole.TEXT);
+            getChildren().addAll(title, range);
+        }
+
+        void lay(WatchPicture.Tile value, Box box) {
+            if (shown.filter(value::equals).isEmpty()) {
+                shown = Optional.of(value);
+                dress();
+            }
+            Tile under = tile.orElseGet(this::made);
+            under.resizeRelocate(box.x(), box.y(), box.width(), box.height());
+            double inset = box.width() * 0.055;
+            double wide = box.width() - 2 * inset;
+            double high = box.height();
+            double size = Math.min(high * 0.19, box.width() * 0.13);
+            String named = value.title() + ", " + value.unit();
+            title.place(
+                    named, new Box(box.x() + inset, box.y() + high * 0.44, wide, high * 0.2), size, 1, Words.Side.LEFT);
+            Box last = new Box(box.x() + inset, box.y() + high * 0.7, wide, high * 0.2);
+            range.place(rangeWords(value), last, size, 1, Words.Side.LEFT);
+        }
+
+        void dress() {
+            shown.ifPresent(value -> {
+                Tile under = tile.orElseGet(this::made);
+                Color ink = outside(value) ? palette.promptText() : palette.ink();
+                under.setDecimals(value.decimals());
+                under.setValue(value.value());
+                under.setBackgroundColor(outside(value) ? palette.prompt() : palette.panel());
+                under.setBorderColor(outside(value) ? palette.ink() : Color.TRANSPARENT);
+                under.setValueColor(ink);
+                BandBar.restyle(title, "on-", outside(value) ? "prompt" : "calm");
+                BandBar.restyle(range, "on-", outside(value) ? "prompt" : "calm");
+                setAccessibleText(value.title() + " " + figure(value, value.value()) + " " + value.unit() + ", "
+                        + rangeWords(value));
+            });
+        }
+
+        private Tile made() {
+            Tile made = TileBuilder.create()
+                    .skinType(SkinType.NUMBER)
+                    .animated(false)
+                    .minValue(-1e6)
+                    .maxValue(1e6)
+                    .roundedCorners(false)
+                    .customFontEnabled(true)
+                    .customFont(Typeface.REGULAR.at(20))
+                    .textVisible(false)
+                    .build();
+            made.setManaged(false);
+            tile = Optional.of(made);
+            getChildren().add(0, made);
+            // The skin lays itself out when the size changes, so it must be there before the size comes.
+            made.applyCss();
+            return made;
+        }
     }
 
-    private void dress(WatchPicture.Tile value) {
-        Tile tile = tiles.get(shown.indexOf(value));
-        boolean low = value.value() < value.low();
-        boolean high = value.value() > value.high();
-        Color fill = low || high ? palette.prompt() : palette.panel();
-        Color ink = low || high ? palette.promptText() : palette.ink();
-        tile.setTitle(value.title());
-        tile.setDecimals(value.decimals());
-        tile.setMinValue(Math.min(0, value.value()));
-        tile.setMaxValue(Math.max(100, value.value()));
-        tile.setValue(value.value());
-        tile.setUnit(value.unit());
-        tile.setText(low ? "under " + figure(value, value.low()) : high ? "over " + figure(value, value.high()) : "");
-        tile.setBackgroundColor(fill);
-        tile.setBorderColor(low || high ? palette.ink() : Color.TRANSPARENT);
-        tile.setForegroundBaseColor(ink);
-        tile.setTitleColor(ink);
-        tile.setTextColor(ink);
-        tile.setValueColor(ink);
-        tile.setUnitColor(ink);
-        tile.setAccessibleText(
-                value.title() + " " + figure(value, value.value()) + " " + value.unit() + " " + tile.getText());
+    private static boolean outside(WatchPicture.Tile value) {
+        return value.value() < value.low() || value.value() > value.high();
+    }
+
+    private static String rangeWords(WatchPicture.Tile value) {
+        if (value.value() < value.low()) return "under " + limit(value.low());
+        if (value.value() > value.high()) return "over " + limit(value.high());
+        return limit(value.low()) + " to " + limit(value.high());
+    }
+
+    private static String limit(double number) {
+        return number == Math.rint(number)
+                ? String.format(Locale.ROOT, "%.0f", number)
+                : String.format(Locale.ROOT, "%.1f", number);
     }
 
     private static String figure(WatchPicture.Tile value, double number) {

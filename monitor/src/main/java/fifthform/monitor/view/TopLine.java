@@ -30,22 +30,28 @@ final class TopLine extends Group {
     }
 
     void lay(WatchPicture picture, Box box, double u) {
+        Box text = new Box(box.x(), box.y() + 9 * u, box.width(), box.height() - 20 * u);
         rule.setX(0);
         rule.setY(box.bottom() - 2 * u);
         rule.setWidth(box.right() + box.x());
         rule.setHeight(2 * u);
         double right = box.right();
         right -= clock.place(
-                picture.clock(), new Box(right - 110 * u, box.y(), 110 * u, box.height()), 26 * u, 1, Words.Side.RIGHT);
-        right = layMarks(picture.marks(), right - 26 * u, box, u) - 14 * u;
+                picture.clock(),
+                new Box(right - 110 * u, text.y(), 110 * u, text.height()),
+                26 * u,
+                1,
+                Words.Side.RIGHT);
+        right = layMarks(picture.marks(), right - 26 * u, text, u) - 14 * u;
         double left = box.x();
         double most = (right - left) * (picture.simulated() ? 0.44 : 0.62);
-        left += heading.place(picture.heading(), new Box(left, box.y(), most, box.height()), 26 * u, 2, Words.Side.LEFT)
+        left += heading.place(
+                        picture.heading(), new Box(left, text.y(), most, text.height()), 26 * u, 2, Words.Side.LEFT)
                 + 26 * u;
-        left = layPractice(picture.simulated(), left, box, u);
+        left = layPractice(picture.simulated(), left, text, u);
         subject.place(
                 picture.subject(),
-                new Box(left, box.y() + 6 * u, Math.max(u, right - left), box.height() - 14 * u),
+                new Box(left, text.y(), Math.max(u, right - left), text.height()),
                 26 * u,
                 2,
                 Words.Side.LEFT);
@@ -93,9 +99,8 @@ final class TopLine extends Group {
         }
 
         double lay(double right, Box box, double u) {
-            double wide = Words.widthOf(mark.word(), mark.good() ? Typeface.REGULAR : Typeface.BOLD, 22 * u);
-            double left = right - wide;
-            word.stand(mark.word(), left, box.middle() + 22 * u * Words.CAPITAL / 2, 22 * u);
+            Box most = new Box(right - 160 * u, box.y(), 160 * u, box.height());
+            double left = right - word.place(mark.word(), most, 22 * u, 2, Words.Side.RIGHT);
             double x = left - 25 * u;
             double y = box.middle();
             shape.setStrokeWidth(3 * u);

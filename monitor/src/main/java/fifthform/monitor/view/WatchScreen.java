@@ -1,6 +1,7 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.chart.LadderCanvas;
+import fifthform.monitor.chart.LadderCanvas.Reading;
 import fifthform.monitor.chart.TraceCanvas;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
@@ -68,7 +69,7 @@ public final class WatchScreen extends Region {
 
     /** Shows the charts of {@code picture}; drawing them costs most, so the window does this less often. */
     public void showCharts(WatchPicture picture) {
-        ladder.show(picture.ladder());
+        ladder.show(picture.ladder(), picture.numeral().stale().isPresent() ? Reading.OLD : Reading.GOOD);
         trace.show(picture.trace());
     }
 
@@ -171,7 +172,9 @@ public final class WatchScreen extends Region {
         }
 
         Box banner() {
-            double high = picture.banner().isPresent() ? 104 : 0;
+            // Alarms need the room more than a notice that has been read.
+            boolean room = picture.banner().isPresent() && picture.alarms().isEmpty();
+            double high = room ? 82 : 0;
             return new Box(MARGIN, foot().y() - 6 - high, inner(), high);
         }
 
@@ -182,7 +185,7 @@ public final class WatchScreen extends Region {
 
         Box trace() {
             double crowd = banner().height() + strip().height();
-            double high = (crowd > 0 ? 168 : 206) + Math.max(0, height - DESIGN_HEIGHT) * 0.4;
+            double high = (crowd > 0 ? 164 : 206) + Math.max(0, height - DESIGN_HEIGHT) * 0.4;
             return new Box(MARGIN, strip().y() - 8 - high, inner(), high);
         }
 
@@ -213,7 +216,7 @@ public final class WatchScreen extends Region {
         }
 
         Box outlook() {
-            double high = 150;
+            double high = 142;
             return new Box(MARGIN + 6, main().bottom() - high, leftWidth() - 6, high);
         }
     }

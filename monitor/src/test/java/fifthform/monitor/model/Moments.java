@@ -253,8 +253,10 @@ public final class Moments {
         WatchPicture over = headingOver();
         List<AlarmRow> alarms = new ArrayList<>(over.alarms());
         alarms.add(new AlarmRow(Tone.ADVISE, Direction.DOWN, "Will thicken in about 2 min.", "set aside, 4 min left"));
-        alarms.add(new AlarmRow(
-                Tone.URGENT, Direction.UP, "Good crystals are melting. Cool now.", "was 33.9 °C at 14:02"));
+        alarms.add(
+                0,
+                new AlarmRow(
+                        Tone.URGENT, Direction.UP, "Good crystals are melting. Cool now.", "was 33.9 °C at 14:02"));
         return new WatchPicture(
                 true,
                 "rewarm · 12 min · 1 h 42 min of the batch",
