@@ -1,0 +1,108 @@
+package fifthform.simulator.maker;
+
+import fifthform.curves.cue.CueId;
+import fifthform.curves.engine.Event;
+import fifthform.curves.engine.Event.AlarmCleared;
+import fifthform.curves.engine.Event.AlarmRaised;
+import fifthform.curves.engine.Event.AlarmSeen;
+import fifthform.curves.engine.Event.BowlSeen;
+import fifthform.curves.engine.Event.CueEnded;
+import fifthform.curves.engine.Event.CueGiven;
+import fifthform.curves.engine.Event.PhaseChanged;
+import fifthform.curves.engine.Event.ProbeBack;
+import fifthform.curves.engine.Event.ProbeLost;
+import fifthform.curves.engine.Event.Turned;
+import fifthform.curves.input.AlarmId;
+import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.maker.Response.CoolDown;
+import fifthform.simulator.maker.Response.GoOn;
+import fifthform.simulator.maker.Response.Visit;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What a maker who follows the program does when it says something. */
+final class Training implements Event.Cases<Optional<Response>> {
+    /** Seconds back over warm water when the program names none. */
+    private static final double USUAL_DIP_SECONDS = 5;
+
+    private static final double LONGEST_DIP_SECONDS = 60;
+    private static final Duration ON_THE_CLOTH = Duration.ofSeconds(12);
+
+    @Override
+    public Optional<Response> cueGiven(CueGiven event) {
+        return toCue(event.cue(), event.figure());
+    }
+
+    private static Optional<Response> toCue(CueId cue, OptionalDouble figure) {
+        return switch (cue) {
+            case MELTED -> Optional.of(GoOn.to(Stage.COOLING, Stage.MELTING));
+            case STOP_COOLING -> Optional.of(GoOn.to(Stage.HOLDING, Stage.COOLING));
+            case CRYSTALS_ENOUGH -> Optional.of(GoOn.to(Stage.WARMING, Stage.HOLDING, Stage.COOLING));
+            case LIFT_NOW -> Optional.of(GoOn.to(Stage.SETTLING, Stage.WARMING, Stage.SETTLING));
+            case PUT_BACK -> Optional.of(dip(figure));
+            case IN_RANGE -> Optional.of(GoOn.to(Stage.POURING, Stage.SETTLING));
+            case STIR_ON, GET_READY -> Optional.empty();
+        };
+    }
+
+    private static Response dip(OptionalDouble seconds) {
+        double asked = Math.max(1, Math.min(LONGEST_DIP_SECONDS, seconds.orElse(USUAL_DIP_SECONDS)));
+        return Visit.of(Spot.WARM_BATH, Duration.ofMillis(Math.round(1000 * asked)));
+    }
+
+    @Override
+    public Optional<Response> alarmRaised(AlarmRaised event) {
+        return toAlarm(event.alarm());
+    }
+
+    private static Optional<Response> toAlarm(AlarmId alarm) {
+        return switch (alarm) {
+            case HEADING_OVER, OVER_RANGE, NEAR_MELT_OUT, MELT_OUT -> Optional.of(new CoolDown(ON_THE_CLOTH));
+            case HEADING_UNDER, OVER_COOLED -> Optional.of(GoOn.to(Stage.HOLDING, Stage.COOLING));
+            case TOO_COOL -> Optional.of(dip(OptionalDouble.empty()));
+            case MELT_TOO_HOT -> Optional.of(GoOn.to(Stage.COOLING, Stage.MELTING));
+            case BATH_HOT, PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING -> Optional.empty();
+        };
+    }
+
+    @Override
+    public Optional<Response> phaseChanged(PhaseChanged event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> bowlSeen(BowlSeen event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> alarmCleared(AlarmCleared event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> alarmSeen(AlarmSeen event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> cueEnded(CueEnded event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> turned(Turned event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> probeLost(ProbeLost event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> probeBack(ProbeBack event) {
+        return Optional.empty();
+    }
+}
