@@ -1,0 +1,159 @@
+package fifthform.monitor.catalogue;
+
+import fifthform.curves.check.Nearest;
+import fifthform.curves.check.Parsed;
+import fifthform.curves.check.Problem;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.recipe.RecipeText;
+import fifthform.monitor.catalogue.KnownRecipe.From;
+import java.io.IOException;
+import java.nio.charset.MalformedInputException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** All chocolates the program knows; the maker's own win over built-in ones of the same id. */
+public final class Recipes {
+    /** Ending of recipe files. */
+    public static final String ENDING = ".recipe";
+
+    private final Map<String, KnownRecipe> byId = new TreeMap<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
+
+    private Recipes() {}
+
+    /**
+     * Loads the built-in recipes and those in {@code ownFolder}, which need not exist. A file that cannot be used is a
+     * problem to be shown, never an exception: one slip must not take the other chocolates away.
+     */
+    public static Recipes load(Path ownFolder) {
+        Recipes recipes = new Recipes();
+        recipes.addBuiltIn();
+        recipes.addOwn(ownFolder);
+        return recipes;
+    }
+
+    /** All that can be used, by id. */
+    public List<KnownRecipe> known() {
+        return List.copyOf(byId.values());
+    }
+
+    /** Files that could not be used, and why. */
+    public List<Problem> problems() {
+        return List.copyOf(problems);
+    }
+
+    /** What the maker should know though nothing is wrong, for example that an own recipe stands in for a built-in one. */
+    public List<String> remarks() {
+        return List.copyOf(remarks);
+    }
+
+    /** The recipe with this id, or in the file at this path. */
+    public Parsed<KnownRecipe> find(String idOrPath) {
+        Optional<KnownRecipe> known = Optional.ofNullable(byId.get(idOrPath));
+        if (known.isPresent()) return Parsed.accepted(known.get());
+        boolean looksLikePath = idOrPath.contains("/") || idOrPath.contains("\\") || idOrPath.endsWith(ENDING);
+        return looksLikePath ? atPath(idOrPath) : unknown(idOrPath);
+    }
+
+    /** Reads one file, for {@link #find} and for checking a recipe that is still being written. */
+    public static Parsed<KnownRecipe> read(Path file) {
+        String name = file.getFileName() == null
+                ? file.toString()
+                : file.getFileName().toString();
+        try {
+            String text = Files.readString(file);
+            return RecipeText.parse(name, text)
+                    .fold(
+                            recipe -> Parsed.accepted(new KnownRecipe(recipe, text, From.OWN, file.toString())),
+                            Parsed::refused);
+        } catch (NoSuchFileException e) {
+            return Parsed.refused(file.toString(), "There is no such file.", "Check the path.");
+        } catch (MalformedInputException e) {
+            return Parsed.refused(
+                    name, "The file is not text in UTF-8.", "Save it as plain text with the encoding UTF-8.");
+        } catch (IOException e) {
+            return Parsed.refused(
+                    file.toString(),
+                    "The file cannot be read (" + e.getMessage() + ").",
+                    "Check that it is a text file you may read.");
+        }
+    }
+
+    private void addBuiltIn() {
+        try {
+            BuiltInRecipes.texts()
+                    .forEach((name, text) -> RecipeText.parse(name, text)
+                            .fold(
+                                    recipe -> keep(new KnownRecipe(recipe, text, From.BUILT_IN, "built in")),
+                                    problems::addAll));
+        } catch (IOException e) {
+            problems.add(new Problem(
+                    "built-in recipes",
+                    "They cannot be read (" + e.getMessage() + "); only your own chocolates are known.",
+                    "Build or install the program again."));
+        }
+    }
+
+    private void addOwn(Path folder) {
+        if (!Files.isDirectory(folder)) return;
+        try (Stream<Path> files = Files.list(folder)) {
+            files.filter(file -> file.toString().endsWith(ENDING))
+                    .sorted()
+                    .forEach(file -> read(file).fold(this::keepOwn, problems::addAll));
+        } catch (IOException e) {
+            problems.add(new Problem(
+                    folder.toString(),
+                    "Your own recipes cannot be listed (" + e.getMessage() + "); built-in ones are used.",
+                    "Check that you may read this folder."));
+        }
+    }
+
+    private boolean keepOwn(KnownRecipe own) {
+        Optional<KnownRecipe> before = Optional.ofNullable(byId.get(own.recipe().id()));
+        if (before.isPresent() && before.get().from() == From.OWN) {
+            return problems.add(new Problem(
+                    own.place(),
+                    "Its id \"" + own.recipe().id() + "\" is that of "
+                            + before.get().place() + " too; the latter is used.",
+                    "Give one of the two another id."));
+        }
+        before.ifPresent(builtIn -> remarks.add(
+                "\"" + own.recipe().id() + "\" is your own recipe (" + own.place() + ") and not the built-in one."));
+        return keep(own);
+    }
+
+    private boolean keep(KnownRecipe recipe) {
+        byId.put(recipe.recipe().id(), recipe);
+        return true;
+    }
+
+    private static Parsed<KnownRecipe> atPath(String path) {
+        try {
+            return read(Path.of(path));
+        } catch (InvalidPathException e) {
+            return Parsed.refused(path, "This is no path of a file.", "Check the path, or name a chocolate by its id.");
+        }
+    }
+
+    private Parsed<KnownRecipe> unknown(String id) {
+        Collection<String> ids =
+                known().stream().map(KnownRecipe::recipe).map(Recipe::id).toList();
+        String meant = Nearest.to(id, ids)
+                .map(near -> "Did you mean \"" + near + "\"? ")
+                .orElse("");
+        return Parsed.refused(
+                "chocolate",
+                "\"" + id + "\" is not a chocolate I know, so no targets are known either.",
+                meant + "Known: " + String.join(", ", ids) + ". A recipe file is named by its path.");
+    }
+}

@@ -1,0 +1,2 @@
+/** Finds recipe files: those built in and the maker's own. */
+package fifthform.monitor.catalogue;

@@ -1,0 +1,128 @@
+package fifthform.monitor.settings;
+
+import fifthform.curves.check.Nearest;
+import fifthform.curves.check.Problem;
+import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.json.JsonObject;
+import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.settings.Settings.SoundLevel;
+import fifthform.monitor.settings.Settings.Theme;
+import fifthform.monitor.settings.Settings.Units;
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The settings on disk. Reading never fails: what cannot be used is said and replaced by what is usual. */
+public final class SettingsFile {
+    private final Path file;
+
+    public SettingsFile(Path file) {
+        this.file = file;
+    }
+
+    /** What was read, and what had to be left aside. */
+    public record Loaded(Settings settings, List<Problem> problems) {
+        public Loaded {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Reads the settings; a missing file is no problem, an unreadable one is kept under another name. */
+    public Loaded load() {
+        List<Problem> problems = new ArrayList<>();
+        try {
+            return new Loaded(settings(JsonObject.parse(Files.readString(file)), problems), problems);
+        } catch (NoSuchFileException e) {
+            return new Loaded(Settings.USUAL, List.of());
+        } catch (IOException | UnreadableJson e) {
+            return new Loaded(Settings.USUAL, List.of(setAside(e)));
+        }
+    }
+
+    /**
+     * Writes a new file and moves it into place, so that a crash leaves the old settings or the new, never half.
+     *
+     * @throws IOException it cannot be written; the old settings stand
+     */
+    public void save(Settings settings) throws IOException {
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        Path fresh = file.resolveSibling(file.getFileName() + ".new");
+        Files.writeString(fresh, text(settings));
+        try {
+            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static String text(Settings settings) {
+        JsonLine line = new JsonLine()
+                .whole("format", 1)
+                .text("theme", settings.theme().word())
+                .text("units", settings.units().word())
+                .text("sound", settings.sound().word());
+        settings.lastProbe().ifPresent(port -> line.text("last-probe", port));
+        settings.lastTalk().ifPresent(talk -> line.text("last-talk", talk));
+        settings.lastChocolate().ifPresent(id -> line.text("last-chocolate", id));
+        return line.end() + "\n";
+    }
+
+    private Settings settings(JsonObject json, List<Problem> problems) {
+        return new Settings(
+                choice(json, "theme", Theme.values(), Theme::word, Settings.USUAL.theme(), problems),
+                choice(json, "units", Units.values(), Units::word, Settings.USUAL.units(), problems),
+                choice(json, "sound", SoundLevel.values(), SoundLevel::word, Settings.USUAL.sound(), problems),
+                text(json, "last-probe", problems),
+                text(json, "last-talk", problems),
+                text(json, "last-chocolate", problems));
+    }
+
+    private <T> T choice(
+            JsonObject json, String key, T[] choices, Function<T, String> word, T usual, List<Problem> problems) {
+        Optional<String> said = text(json, key, problems);
+        Optional<T> choice = said.flatMap(text ->
+                Stream.of(choices).filter(c -> word.apply(c).equals(text)).findFirst());
+        if (said.isPresent() && choice.isEmpty()) {
+            List<String> words = Stream.of(choices).map(word).toList();
+            String meant = Nearest.to(said.get(), words)
+                    .map(near -> "Did you mean \"" + near + "\"? ")
+                    .orElse("");
+            problems.add(new Problem(
+                    file.toString(),
+                    "\"" + key + "\" is \"" + said.get() + "\"; \"" + word.apply(usual) + "\" is used.",
+                    meant + "Possible: " + String.join(", ", words) + "."));
+        }
+        return choice.orElse(usual);
+    }
+
+    private Optional<String> text(JsonObject json, String key, List<Problem> problems) {
+        try {
+            return json.optionalText(key);
+        } catch (UnreadableJson e) {
+            problems.add(new Problem(file.toString(), e.getMessage() + "; it is left aside.", "Write it in quotes."));
+            return Optional.empty();
+        }
+    }
+
+    private Problem setAside(Exception why) {
+        Path aside = file.resolveSibling(file.getFileName() + ".unreadable");
+        for (int number = 2; Files.exists(aside); number++) {
+            aside = file.resolveSibling(file.getFileName() + ".unreadable-" + number);
+        }
+        String what = "The settings cannot be read (" + why.getMessage() + "), so the usual ones are used.";
+        try {
+            Files.move(file, aside);
+            return new Problem(file.toString(), what, "The old file is kept as " + aside.getFileName() + ".");
+        } catch (IOException e) {
+            return new Problem(file.toString(), what, "Check that you may read and change this file.");
+        }
+    }
+}
