@@ -16,7 +16,7 @@ public record Batch(PhaseProgress progress, Contact contact) {
     /** Time between two readings that still counts as time spent in a range. */
     private static final Duration LONGEST_STEP = Duration.ofSeconds(5);
 
-    /** How far outside the cool range crystals still form about as well. Own choice. */
+    /** How far above the cool range crystals still form about as well. Own choice. */
     private static final double COOL_MARGIN_KELVIN = 0.5;
 
     public Batch {
@@ -75,8 +75,8 @@ public record Batch(PhaseProgress progress, Contact contact) {
         CelsiusRange cool = recipe.cool().range();
         boolean inside = switch (phase()) {
             case MELT -> celsius >= recipe.melt().range().lowCelsius();
-            case SEED ->
-                celsius >= cool.lowCelsius() - COOL_MARGIN_KELVIN && celsius <= cool.highCelsius() + COOL_MARGIN_KELVIN;
+            // Colder than the range, crystals form all the faster; that it is too cold is an alarm's business.
+            case SEED -> celsius <= cool.highCelsius() + COOL_MARGIN_KELVIN;
             case REWARM, WORK -> recipe.work().range().contains(celsius);
             case COOL, REST -> false;
         };

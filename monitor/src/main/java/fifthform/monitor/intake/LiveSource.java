@@ -1,0 +1,77 @@
+package fifthform.monitor.intake;
+
+import fifthform.curves.input.Input;
+import fifthform.curves.input.Recorded;
+import fifthform.curves.input.Tick;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/**
+ * Inputs as they happen: whatever readers, keys and the journal hand in, in order of arrival, and a tick where nothing
+ * comes for a quarter of a second. Numbers them.
+ */
+public final class LiveSource implements InputSource {
+    private final BlockingQueue<Input> queue = new LinkedBlockingQueue<>();
+    private final AtomicInteger sources;
+    private final SessionClock clock;
+    private long taken;
+    private Instant last;
+    private volatile boolean stopped;
+
+    /**
+     * A source.
+     *
+     * @param clock the session's clock
+     * @param taken how many inputs the session has already taken; 0 for a new one
+     * @param sources how many readers must have ended before the source ends by itself
+     */
+    public LiveSource(SessionClock clock, long taken, int sources) {
+        this.clock = Objects.requireNonNull(clock, "clock");
+        this.taken = taken;
+        this.sources = new AtomicInteger(sources);
+        this.last = clock.instant();
+    }
+
+    /** Hands in what happened; any thread. */
+    public void put(Input input) {
+        queue.add(input);
+    }
+
+    /** One reader's recording has ended. */
+    public void sourceEnded() {
+        sources.decrementAndGet();
+    }
+
+    /** The maker wants to stop: what has been handed in is still taken, then the source ends. */
+    public void stop() {
+        stopped = true;
+    }
+
+    @Override
+    public Optional<Recorded> next() throws InterruptedException {
+        while (true) {
+            Input input = queue.poll(patienceNanos(), TimeUnit.NANOSECONDS);
+            if (input != null) return Optional.of(numbered(input));
+            if (queue.isEmpty() && (stopped || sources.get() <= 0)) return Optional.empty();
+            Instant now = clock.instant();
+            if (!now.isBefore(last.plus(Ticks.EVERY))) return Optional.of(numbered(new Tick(now)));
+        }
+    }
+
+    private long patienceNanos() {
+        Duration left = Duration.between(clock.instant(), last.plus(Ticks.EVERY));
+        double real = Math.max(0, left.toNanos()) / clock.speed();
+        return Math.min(50_000_000L, Math.round(real) + 100_000);
+    }
+
+    private Recorded numbered(Input input) {
+        if (input.at().isAfter(last)) last = input.at();
+        return new Recorded(++taken, input);
+    }
+}

@@ -1,0 +1,162 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.alarm.AlarmState;
+import fifthform.curves.alarm.Priority;
+import fifthform.curves.alarm.Side;
+import fifthform.curves.alarm.Standing;
+import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.OpenCue;
+import fifthform.curves.engine.State;
+import fifthform.curves.forecast.Forecast;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.situation.ProbePlace;
+import fifthform.monitor.model.WatchPicture.AlarmRow;
+import fifthform.monitor.model.WatchPicture.Band;
+import fifthform.monitor.model.WatchPicture.Direction;
+import fifthform.monitor.model.WatchPicture.Tone;
+import java.time.Duration;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What to do now: the worst alarm, else the cue that is due, else what goes on quietly. */
+final class BandModel {
+    private final State state;
+    private final Phrases phrases;
+
+    BandModel(State state, Phrases phrases) {
+        this.state = state;
+        this.phrases = phrases;
+    }
+
+    Band band() {
+        Optional<AlarmId> worst = alarmsWorstFirst().stream().findFirst();
+        if (worst.isPresent() && state.alarms().of(worst.get()).priority() != Priority.ADVISE)
+            return alarm(worst.get());
+        Optional<Band> cue = cue();
+        if (cue.isPresent()) return cue.get();
+        return worst.map(this::alarm).orElseGet(this::calm);
+    }
+
+    /** All alarms that stand or are set aside, for the strip. */
+    List<AlarmRow> rows() {
+        return alarmsWorstFirst().stream().map(this::row).toList();
+    }
+
+    private List<AlarmId> alarmsWorstFirst() {
+        Comparator<AlarmId> unseenFirst = Comparator.comparing(id -> !isNew(id));
+        Comparator<AlarmId> worstFirst = Comparator.comparing(
+                        (AlarmId id) -> state.alarms().of(id).priority())
+                .reversed();
+        Comparator<AlarmId> heldLast =
+                Comparator.comparing(id -> state.alarms().of(id).state() instanceof AlarmState.ReturnedUnacknowledged);
+        return state.alarms().standing().stream()
+                .sorted(heldLast.thenComparing(worstFirst).thenComparing(unseenFirst))
+                .toList();
+    }
+
+    private Band alarm(AlarmId id) {
+        Standing standing = state.alarms().of(id);
+        return new Band(
+                tone(standing.priority()),
+                direction(id),
+                phrases.headline(id, standing.figureCelsius()),
+                phrases.detail(id, standing.figureCelsius()),
+                isNew(id));
+    }
+
+    private AlarmRow row(AlarmId id) {
+        Standing standing = state.alarms().of(id);
+        return new AlarmRow(
+                tone(standing.priority()),
+                direction(id),
+                phrases.headline(id, standing.figureCelsius()) + " · " + phrases.detail(id, standing.figureCelsius()),
+                word(standing.state()));
+    }
+
+    private static String word(AlarmState alarm) {
+        if (alarm instanceof AlarmState.Unacknowledged) return "new";
+        if (alarm instanceof AlarmState.ReturnedUnacknowledged) return "passed";
+        return "known";
+    }
+
+    /** Steps that stand for minutes are part of the quiet screen; the others are due now. */
+    private Optional<Band> cue() {
+        Map<CueId, OpenCue> open = state.cues().open();
+        for (CueId id : List.of(
+                CueId.LIFT_NOW,
+                CueId.STOP_COOLING,
+                CueId.MELTED,
+                CueId.CRYSTALS_ENOUGH,
+                CueId.PUT_BACK,
+                CueId.GET_READY,
+                CueId.IN_RANGE)) {
+            if (open.containsKey(id)) {
+                String headline = phrases.headline(id, open.get(id), phase());
+                return Optional.of(
+                        new Band(Tone.CUE, Direction.NONE, headline, phrases.aside(id, open.get(id)), false));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Band calm() {
+        if (state.probe() == ProbePlace.OUT) {
+            return new Band(Tone.CALM, Direction.NONE, "Probe is out", "P puts it back in", false);
+        }
+        if (state.estimate().isEmpty()) {
+            return new Band(Tone.CALM, Direction.NONE, "Waiting for the first reading", "", false);
+        }
+        OpenCue stir = state.cues().open().get(CueId.STIR_ON);
+        String headline = stir == null ? phrases.calm(phase()) : phrases.headline(CueId.STIR_ON, stir, phase());
+        String aside = stir == null ? soon().orElse(phrases.calmAside(phase())) : phrases.aside(CueId.STIR_ON, stir);
+        return new Band(Tone.CALM, Direction.NONE, headline, aside, false);
+    }
+
+    private Optional<String> soon() {
+        Place place = state.batch().place();
+        boolean waiting = (phase() == Phase.COOL && place == Place.COLD_WATER)
+                || (phase() == Phase.REWARM && place == Place.BATH);
+        return state.forecast()
+                .filter(f -> waiting)
+                .flatMap((Forecast f) -> f.secondsToLift(state.at()))
+                .filter(s -> s > 0 && s < Duration.ofMinutes(20).toSeconds())
+                .map(s -> (phase() == Phase.COOL ? "out in about " : "lift in about ") + Spans.about(s));
+    }
+
+    private boolean isNew(AlarmId id) {
+        return state.alarms().of(id).state().isNew();
+    }
+
+    private Phase phase() {
+        return state.batch().phase();
+    }
+
+    private static Tone tone(Priority priority) {
+        return switch (priority) {
+            case URGENT -> Tone.URGENT;
+            case PROMPT -> Tone.PROMPT;
+            case ADVISE -> Tone.ADVISE;
+        };
+    }
+
+    private static Direction direction(AlarmId id) {
+        return switch (side(id)) {
+            case TOO_HOT -> Direction.UP;
+            case TOO_COLD -> Direction.DOWN;
+            case NEITHER -> Direction.NONE;
+        };
+    }
+
+    /** Which way things have gone wrong. */
+    static Side side(AlarmId id) {
+        return switch (id) {
+            case HEADING_OVER, OVER_RANGE, NEAR_MELT_OUT, MELT_OUT, MELT_TOO_HOT, BATH_HOT -> Side.TOO_HOT;
+            case HEADING_UNDER, TOO_COOL, OVER_COOLED -> Side.TOO_COLD;
+            case PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING -> Side.NEITHER;
+        };
+    }
+}

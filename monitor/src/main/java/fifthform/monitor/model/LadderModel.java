@@ -1,0 +1,141 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.engine.State;
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.forecast.Outlook;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.model.WatchPicture.Ladder;
+import fifthform.monitor.model.WatchPicture.Limit;
+import fifthform.monitor.model.WatchPicture.Limit.Weight;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The ladder: limits of the phase, to scale, with how far away they are in degrees and time. */
+final class LadderModel {
+    private final Recipe recipe;
+    private final State state;
+    private final Units units;
+    private final Phrases phrases;
+
+    LadderModel(Recipe recipe, State state, Units units, Phrases phrases) {
+        this.recipe = recipe;
+        this.state = state;
+        this.units = units;
+        this.phrases = phrases;
+    }
+
+    Ladder ladder() {
+        CelsiusRange band = band(recipe, phase());
+        CelsiusRange scale = scale();
+        Optional<Outlook> turn = turn();
+        return new Ladder(
+                units.shown(scale.lowCelsius()),
+                units.shown(scale.highCelsius()),
+                step(units.shownDifference(scale.widthKelvin())),
+                units.shown(band.lowCelsius()),
+                units.shown(band.highCelsius()),
+                bandName(),
+                phrases.bareRange(band),
+                limits(scale),
+                shown(state.estimate().map(Estimate::chocolateCelsius)),
+                shown(turn.map(Outlook::celsius)),
+                shown(turn.map(Outlook::lowerCelsius)),
+                shown(turn.map(Outlook::upperCelsius)));
+    }
+
+    /** The range this phase aims for. */
+    static CelsiusRange band(Recipe recipe, Phase phase) {
+        return switch (phase) {
+            case MELT -> recipe.melt().range();
+            case COOL, SEED -> recipe.cool().range();
+            case REWARM, WORK, REST -> recipe.work().range();
+        };
+    }
+
+    private String bandName() {
+        return switch (phase()) {
+            case MELT -> "melted";
+            case COOL, SEED -> "cool";
+            case REWARM, WORK, REST -> "working";
+        };
+    }
+
+    /** Each phase has its own scale; it does not follow the reading, or nothing could be compared by eye. */
+    private CelsiusRange scale() {
+        double limit = recipe.meltOut().limitCelsius();
+        double workLow = recipe.work().range().lowCelsius();
+        double coolLow = recipe.cool().range().lowCelsius();
+        return switch (phase()) {
+            case MELT -> new CelsiusRange(Math.floor(workLow) - 1, Math.ceil(recipe.scorchCelsius()) + 2);
+            case COOL ->
+                celsius() > workLow + 3
+                        ? new CelsiusRange(
+                                Math.floor(coolLow) - 3,
+                                Math.ceil(recipe.melt().range().highCelsius()))
+                        : new CelsiusRange(Math.floor(coolLow) - 2, Math.ceil(limit));
+            case SEED -> new CelsiusRange(Math.floor(coolLow) - 2, Math.floor(workLow));
+            case REWARM -> new CelsiusRange(Math.floor(coolLow) - 0.5, Math.ceil(limit) + 0.6);
+            case WORK, REST -> new CelsiusRange(Math.floor(workLow) - 2, Math.ceil(limit) + 0.6);
+        };
+    }
+
+    private List<Limit> limits(CelsiusRange scale) {
+        List<Limit> limits = new ArrayList<>();
+        switch (phase()) {
+            case MELT -> add(limits, scale, recipe.scorchCelsius(), "too hot", Weight.STRONG);
+            case COOL, SEED -> {
+                add(limits, scale, recipe.meltOut().limitCelsius(), "melt-out", Weight.THIN);
+                add(limits, scale, recipe.cool().range().lowCelsius() - 1, "too cold", Weight.STRONG);
+            }
+            case REWARM, WORK, REST -> {
+                add(limits, scale, recipe.meltOut().limitCelsius(), "melt-out", Weight.STRONG);
+                add(limits, scale, recipe.meltOut().guardCelsius(), "guard", Weight.THIN);
+            }
+        }
+        return limits;
+    }
+
+    private void add(List<Limit> limits, CelsiusRange scale, double atCelsius, String name, Weight weight) {
+        if (scale.contains(atCelsius)) limits.add(new Limit(units.shown(atCelsius), name, wayTo(atCelsius), weight));
+    }
+
+    /** Degrees left, and the time at the present rate where it leads there. */
+    private String wayTo(double limitCelsius) {
+        if (state.forecast().isEmpty()) return units.plain(limitCelsius);
+        Estimate e = state.estimate().orElseThrow();
+        double way = limitCelsius - e.chocolateCelsius();
+        String degrees = units.difference(Math.abs(way));
+        double rate = e.rateKelvinPerMinute();
+        boolean drifts = state.batch().place() != Place.TABLE;
+        boolean leads = drifts && Math.abs(rate) > 0.1 && way / rate > 0 && way / rate < 30;
+        return leads ? degrees + " · " + Spans.words(Duration.ofMillis(Math.round(60_000 * way / rate))) : degrees;
+    }
+
+    private Optional<Outlook> turn() {
+        boolean worth = phase() != Phase.MELT;
+        return worth ? state.forecast().map(f -> f.ifLifted()) : Optional.empty();
+    }
+
+    private double celsius() {
+        return state.estimate().map(Estimate::chocolateCelsius).orElse(0.0);
+    }
+
+    private OptionalDouble shown(Optional<Double> celsius) {
+        return celsius.map(c -> OptionalDouble.of(units.shown(c))).orElse(OptionalDouble.empty());
+    }
+
+    private static double step(double width) {
+        for (double step : new double[] {0.5, 1, 2, 5, 10, 20}) if (width / step <= 8) return step;
+        return 50;
+    }
+
+    private Phase phase() {
+        return state.batch().phase();
+    }
+}

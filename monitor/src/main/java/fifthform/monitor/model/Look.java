@@ -1,0 +1,33 @@
+package fifthform.monitor.model;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What a picture needs beside the session: the maker's choices and the state of the program around it.
+ *
+ * @param units unit of temperature
+ * @param zone the kitchen's time zone
+ * @param marks sound, saved and whatever else stands at the top right beside the probe's own mark
+ * @param keys what the keys do
+ * @param undo what the last key did, while it can be undone
+ * @param banner a standing notice
+ */
+public record Look(
+        Units units,
+        ZoneId zone,
+        List<WatchPicture.Mark> marks,
+        String keys,
+        Optional<String> undo,
+        Optional<String> banner) {
+    public Look {
+        Objects.requireNonNull(units, "units");
+        Objects.requireNonNull(zone, "zone");
+        marks = List.copyOf(marks);
+        Objects.requireNonNull(keys, "keys");
+        Objects.requireNonNull(undo, "undo");
+        Objects.requireNonNull(banner, "banner");
+    }
+}

@@ -1,0 +1,156 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.alarm.AlarmTable;
+import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.OpenCue;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import java.util.OptionalDouble;
+
+/**
+ * What the program says of cues and alarms, in one place: the same sentence on every screen and for every ear.
+ */
+public final class Phrases {
+    private final Units units;
+    private final Recipe recipe;
+
+    public Phrases(Units units, Recipe recipe) {
+        this.units = units;
+        this.recipe = recipe;
+    }
+
+    /** What to do, in one imperative line. */
+    public String headline(CueId cue, OpenCue open, Phase phase) {
+        return switch (cue) {
+            case MELTED -> "All melted: into the cold water";
+            case STOP_COOLING -> "Out of the water now";
+            case STIR_ON -> "Stir here " + minutes(open.figure()) + " more";
+            case CRYSTALS_ENOUGH -> "Held long enough: back over warm water";
+            case GET_READY -> "Get ready to lift";
+            case LIFT_NOW -> "LIFT THE BOWL NOW";
+            case PUT_BACK ->
+                phase == Phase.COOL
+                        ? "Back in the water for about " + seconds(open.figure())
+                        : "Back on for about " + seconds(open.figure()) + ", then stir";
+            case IN_RANGE -> "In range: prove a sample, then pour";
+        };
+    }
+
+    /** Why, or what else; may be empty. */
+    public String aside(CueId cue, OpenCue open) {
+        return switch (cue) {
+            case MELTED ->
+                recipe.melt().dwell().isZero()
+                        ? ""
+                        : "held " + Spans.words(recipe.melt().dwell());
+            case STOP_COOLING -> "it sinks on to " + celsius(open.figure());
+            case STIR_ON -> "crystals are forming";
+            case CRYSTALS_ENOUGH -> "gently, and keep stirring";
+            case GET_READY -> "lift in about " + seconds(open.figure());
+            case LIFT_NOW -> "it goes on to " + celsius(open.figure());
+            case PUT_BACK -> "it fell short";
+            case IN_RANGE -> celsius(open.figure());
+        };
+    }
+
+    /** An alarm in a few words. */
+    public String headline(AlarmId alarm, OptionalDouble figure) {
+        return switch (alarm) {
+            case HEADING_OVER -> "Too hot soon: off the bath";
+            case OVER_RANGE -> "Over the working range: off the heat";
+            case NEAR_MELT_OUT -> "Good crystals are melting: cool now";
+            case MELT_OUT -> "Melt-out: cool now, stop pouring";
+            case HEADING_UNDER -> "Will thicken soon: a touch of warmth";
+            case TOO_COOL -> "Thickening: warm it in short touches";
+            case OVER_COOLED -> "Too cold: out of the water, stir";
+            case MELT_TOO_HOT -> "Too hot for this chocolate: heat down";
+            case BATH_HOT -> "Bath too hot: cool it or lift the bowl";
+            case PROBE_FAULT -> "No true temperature: check the probe";
+            case NO_READING -> "No reading: check the USB plug";
+            case READING_DOUBTFUL -> "Reading in doubt: look at the tip";
+            case NOT_RECORDING -> "Not saved: free some space";
+        };
+    }
+
+    /** What an alarm is about, with its figure. */
+    public String detail(AlarmId alarm, OptionalDouble figure) {
+        return switch (alarm) {
+            case HEADING_OVER -> figure.isPresent() ? "lifted now it peaks at " + celsius(figure) : "cool cloth, stir";
+            case OVER_RANGE -> over(figure, recipe.work().range().highCelsius()) + " over";
+            case NEAR_MELT_OUT, MELT_OUT -> "cool water under the bowl; was " + celsius(figure);
+            case HEADING_UNDER -> celsius(figure) + " in 3 min";
+            case TOO_COOL -> over(figure, recipe.work().range().lowCelsius()) + " under";
+            case OVER_COOLED -> celsius(figure);
+            case MELT_TOO_HOT -> celsius(figure) + "; stir";
+            case BATH_HOT -> "bath " + celsius(figure) + "; steam and water scald";
+            case PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING -> shortAction(alarm);
+        };
+    }
+
+    /** The whole advice of an alarm. */
+    public String action(AlarmId alarm) {
+        return AlarmTable.of(alarm).action();
+    }
+
+    /** What to do while nothing is due. */
+    public String calm(Phase phase) {
+        return switch (phase) {
+            case MELT -> "Melt gently, stir now and then";
+            case COOL -> "Cool it, keep stirring";
+            case SEED -> "Keep stirring";
+            case REWARM -> "Keep stirring";
+            case WORK -> "Pour, and stir between moulds";
+            case REST -> "Batch done";
+        };
+    }
+
+    /** Where this phase is going, in a few words. */
+    public String calmAside(Phase phase) {
+        return switch (phase) {
+            case MELT ->
+                "to " + range(recipe.melt().range()) + ", hold "
+                        + Spans.words(recipe.melt().dwell());
+            case COOL, SEED -> "to " + range(recipe.cool().range());
+            case REWARM, WORK -> "working " + range(recipe.work().range());
+            case REST -> "set at 15 to 20 °C, look after a day";
+        };
+    }
+
+    /** A range with its unit, for example {@code 31 to 32 °C}. */
+    public String range(CelsiusRange range) {
+        return bareRange(range) + " " + units.symbol();
+    }
+
+    /** A range without its unit. */
+    public String bareRange(CelsiusRange range) {
+        return units.plain(range.lowCelsius()) + " to " + units.plain(range.highCelsius());
+    }
+
+    private String shortAction(AlarmId alarm) {
+        return switch (alarm) {
+            case PROBE_FAULT -> "plug and lead; second thermometer";
+            case NO_READING -> "we keep trying; second thermometer";
+            case READING_DOUBTFUL -> "touching the bowl, or out?";
+            default -> "readings are kept in memory";
+        };
+    }
+
+    private String over(OptionalDouble figure, double limitCelsius) {
+        return figure.isPresent() ? units.difference(Math.abs(figure.getAsDouble() - limitCelsius)) : "";
+    }
+
+    private String celsius(OptionalDouble figure) {
+        return figure.isPresent() ? units.withUnit(figure.getAsDouble()) : "–";
+    }
+
+    private static String seconds(OptionalDouble figure) {
+        return figure.isPresent() ? Spans.about(figure.getAsDouble()) : "a few seconds";
+    }
+
+    private static String minutes(OptionalDouble figure) {
+        double minutes = figure.orElse(0);
+        return minutes < 1 ? Spans.about(60 * minutes) : Math.round(Math.ceil(minutes)) + " min";
+    }
+}

@@ -1,0 +1,122 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.engine.State;
+import fifthform.curves.forecast.Forecast;
+import fifthform.curves.forecast.Outlook;
+import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.model.WatchPicture.FanPoint;
+import fifthform.monitor.model.WatchPicture.Flag;
+import fifthform.monitor.model.WatchPicture.Gap;
+import fifthform.monitor.model.WatchPicture.Point;
+import fifthform.monitor.model.WatchPicture.Trace;
+import fifthform.monitor.session.TraceView;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The last ten minutes and the next two. */
+final class TraceModel {
+    private static final Duration BACK = Duration.ofMinutes(10);
+    private static final Duration AHEAD = Duration.ofMinutes(2);
+    private static final Duration FAN_STEP = Duration.ofSeconds(10);
+
+    /** More points than the widest screen has columns would only cost time. */
+    private static final int MOST_POINTS = 1500;
+
+    private final Recipe recipe;
+    private final State state;
+    private final TraceView view;
+    private final Units units;
+
+    TraceModel(Recipe recipe, State state, TraceView view, Units units) {
+        this.recipe = recipe;
+        this.state = state;
+        this.view = view;
+        this.units = units;
+    }
+
+    Trace trace() {
+        Instant now = state.at();
+        Instant from = now.minus(BACK);
+        Instant to = now.plus(AHEAD);
+        List<Point> points = points(from);
+        List<FanPoint> fan = fan(now);
+        CelsiusRange band = LadderModel.band(recipe, state.batch().phase());
+        double low = units.shown(band.lowCelsius());
+        double high = units.shown(band.highCelsius());
+        OptionalDouble limit = limit();
+        double bottom = points.stream().mapToDouble(Point::shown).min().orElse(low);
+        double top = points.stream().mapToDouble(Point::shown).max().orElse(high);
+        double margin = units.shownDifference(0.6);
+        return new Trace(
+                from,
+                now,
+                to,
+                Math.floor(Math.min(bottom, low) - margin),
+                Math.ceil(Math.max(Math.max(top, high), limit.orElse(high)) + margin),
+                low,
+                high,
+                limit,
+                points,
+                fan,
+                flags(from, to),
+                gaps(from));
+    }
+
+    private OptionalDouble limit() {
+        Phase phase = state.batch().phase();
+        return switch (phase) {
+            case REWARM, WORK, REST ->
+                OptionalDouble.of(units.shown(recipe.meltOut().limitCelsius()));
+            case MELT -> OptionalDouble.of(units.shown(recipe.scorchCelsius()));
+            case COOL, SEED -> OptionalDouble.empty();
+        };
+    }
+
+    private List<Point> points(Instant from) {
+        List<Point> all = new ArrayList<>();
+        view.since(from, (at, celsius) -> all.add(new Point(at, units.shown(celsius))));
+        if (all.size() <= MOST_POINTS) return all;
+        List<Point> some = new ArrayList<>();
+        int every = (all.size() + MOST_POINTS - 1) / MOST_POINTS;
+        for (int i = 0; i < all.size(); i += every) some.add(all.get(i));
+        some.add(all.get(all.size() - 1));
+        return some;
+    }
+
+    private List<FanPoint> fan(Instant now) {
+        if (state.forecast().isEmpty()) return List.of();
+        Forecast forecast = state.forecast().get();
+        List<FanPoint> fan = new ArrayList<>();
+        Duration since = Duration.between(forecast.madeAt(), now);
+        for (Duration d = Duration.ZERO; d.compareTo(AHEAD) <= 0; d = d.plus(FAN_STEP)) {
+            Duration ahead = d.plus(since);
+            if (ahead.isNegative() || ahead.compareTo(Forecast.HORIZON) > 0) continue;
+            Outlook o = forecast.at(ahead);
+            fan.add(new FanPoint(
+                    now.plus(d),
+                    units.shown(o.celsius()),
+                    units.shown(o.lowerCelsius()),
+                    units.shown(o.upperCelsius())));
+        }
+        return fan;
+    }
+
+    private List<Flag> flags(Instant from, Instant to) {
+        return view.flags().stream()
+                .filter(f -> !f.at().isBefore(from) && !f.at().isAfter(to))
+                .map(f -> new Flag(f.at(), f.word()))
+                .toList();
+    }
+
+    private List<Gap> gaps(Instant from) {
+        return view.gaps().stream()
+                .filter(g -> g.to().isAfter(from))
+                .map(g -> new Gap(g.from(), g.to()))
+                .toList();
+    }
+}

@@ -1,0 +1,224 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.engine.State;
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.estimate.Freshness;
+import fifthform.curves.forecast.Forecast;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.Role;
+import fifthform.curves.setup.Setup;
+import fifthform.curves.signal.Track;
+import fifthform.curves.situation.ProbePlace;
+import fifthform.monitor.model.WatchPicture.Band;
+import fifthform.monitor.model.WatchPicture.Direction;
+import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.model.WatchPicture.Numeral;
+import fifthform.monitor.model.WatchPicture.Outlook;
+import fifthform.monitor.model.WatchPicture.Tile;
+import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.session.SessionSnapshot;
+import java.time.Duration;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A session's snapshot as the picture that every screen draws: a pure function. */
+public final class WatchModel {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    /** Slower than this is called steady; a rate of noise is no news. */
+    private static final double STEADY_KELVIN_PER_MINUTE = 0.05;
+
+    private final SessionSnapshot snapshot;
+    private final State state;
+    private final Recipe recipe;
+    private final Look look;
+    private final Units units;
+    private final Phrases phrases;
+
+    private WatchModel(SessionSnapshot snapshot, Look look) {
+        this.snapshot = snapshot;
+        this.state = snapshot.state();
+        this.recipe = snapshot.setup().recipe();
+        this.look = look;
+        this.units = look.units();
+        this.phrases = new Phrases(units, recipe);
+    }
+
+    public static WatchPicture picture(SessionSnapshot snapshot, Look look) {
+        return new WatchModel(snapshot, look).picture();
+    }
+
+    private WatchPicture picture() {
+        BandModel band = new BandModel(state, phrases);
+        return new WatchPicture(
+                snapshot.setup().origin() == Origin.SIMULATED,
+                heading(),
+                subject(),
+                marks(),
+                CLOCK.format(state.at().atZone(look.zone())),
+                snapshot.fault().map(this::faultBand).orElseGet(band::band),
+                numeral(),
+                rate(),
+                outlooks(),
+                new LadderModel(recipe, state, units, phrases).ladder(),
+                new TraceModel(recipe, state, snapshot.trace(), units).trace(),
+                tiles(),
+                foot(),
+                band.rows(),
+                look.keys(),
+                look.undo(),
+                look.banner());
+    }
+
+    private String heading() {
+        return phase().word() + " · "
+                + Spans.minutes(Duration.between(state.batch().progress().since(), state.at())) + " · "
+                + Spans.minutes(elapsed()) + " of the batch";
+    }
+
+    private String subject() {
+        Bowl bowl = snapshot.setup().bowl();
+        String amount =
+                bowl.amountGrams().isPresent() ? ", " + grams(bowl.amountGrams().getAsDouble()) : "";
+        String vessel = bowl.material() == BowlMaterial.UNKNOWN
+                ? ""
+                : ", " + bowl.material().word() + " bowl";
+        return recipe.name() + amount + vessel;
+    }
+
+    private static String grams(double grams) {
+        return grams < 1000
+                ? Math.round(grams) + " g"
+                : Units.format("%.1f", grams / 1000).replace(".0", "") + " kg";
+    }
+
+    private List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>(look.marks());
+        boolean saved = state.storeTrouble().isEmpty();
+        marks.add(new Mark(saved ? "saved" : "not saved", saved));
+        boolean good = state.estimate().filter(Estimate::isUsable).isPresent();
+        marks.add(new Mark(good ? "probe" : "no probe", good));
+        return marks;
+    }
+
+    private Numeral numeral() {
+        if (snapshot.fault().isPresent() && snapshot.rawCelsius().isPresent()) {
+            return number(snapshot.rawCelsius().getAsDouble(), Optional.of("raw reading"));
+        }
+        if (state.estimate().isEmpty()) return new Numeral("–", "", units.symbol(), Optional.empty(), "");
+        Estimate e = state.estimate().get();
+        Optional<String> stale = Optional.empty();
+        if (state.probe() == ProbePlace.OUT) stale = Optional.of("probe is out");
+        else if (e.freshness() == Freshness.OLD) {
+            stale = Optional.of(Spans.words(Duration.between(e.at(), state.at())) + " old");
+        }
+        return number(e.chocolateCelsius(), stale);
+    }
+
+    private Numeral number(double celsius, Optional<String> stale) {
+        String text = Units.format("%.2f", units.shown(celsius));
+        return new Numeral(
+                text.substring(0, text.length() - 1),
+                text.substring(text.length() - 1),
+                units.symbol(),
+                stale,
+                doubt());
+    }
+
+    private String doubt() {
+        Correction correction = snapshot.setup().bowlProbe().correction();
+        String size = "±" + units.difference(2 * correction.sigmaKelvin());
+        return correction.equals(Correction.UNCHECKED) ? "within " + size + ": probe not checked" : "within " + size;
+    }
+
+    private String rate() {
+        if (state.forecast().isEmpty()) return "";
+        double rate = state.estimate().orElseThrow().rateKelvinPerMinute();
+        if (Math.abs(rate) < STEADY_KELVIN_PER_MINUTE) return "steady";
+        return (rate > 0 ? "rising " : "falling ") + units.difference(Math.abs(rate)) + " a minute";
+    }
+
+    private List<Outlook> outlooks() {
+        if (state.forecast().isEmpty()) {
+            return state.estimate().isEmpty()
+                    ? List.of()
+                    : List.of(new Outlook("no forecast", "", "while there is no good reading"));
+        }
+        Forecast f = state.forecast().get();
+        List<Outlook> lines = new ArrayList<>();
+        Place place = state.batch().place();
+        String turns = place == Place.TABLE ? "off the water, it turns at" : "lifted now, it turns at";
+        if (phase() != Phase.MELT) {
+            String band = units.oneDecimal(f.ifLifted().lowerCelsius()) + " to "
+                    + units.oneDecimal(f.ifLifted().upperCelsius());
+            lines.add(new Outlook(
+                    turns,
+                    units.oneDecimal(f.ifLifted().celsius()),
+                    band + ", in " + Spans.about(f.ifLifted().seconds())));
+        }
+        String left = place == Place.TABLE
+                ? "left to itself"
+                : place == Place.BATH ? "left on the bath" : "left in the water";
+        lines.add(new Outlook(left, units.oneDecimal(f.at(Forecast.HORIZON).celsius()), "in three minutes"));
+        return lines;
+    }
+
+    private List<Tile> tiles() {
+        List<Tile> tiles = new ArrayList<>();
+        Setup setup = snapshot.setup();
+        Optional<Track> bath = state.tracks().of(setup, Role.BATH).filter(t -> t.freshAt(state.at()));
+        bath.ifPresent(b -> tiles.add(new Tile(
+                "bath",
+                units.shown(b.lastCelsius().orElseThrow()),
+                1,
+                units.symbol(),
+                units.shown(0),
+                units.shown(setup.bathCelsius().orElse(recipe.rewarmBathCelsius()) + 3))));
+        Optional<Track> room = state.tracks().of(setup, Role.ROOM).filter(t -> t.freshAt(state.at()));
+        room.ifPresent(r -> tiles.add(new Tile(
+                "room",
+                units.shown(r.lastCelsius().orElseThrow()),
+                1,
+                units.symbol(),
+                units.shown(10),
+                units.shown(30))));
+        Duration inPhase = Duration.between(state.batch().progress().since(), state.at());
+        tiles.add(new Tile(phase().word(), inPhase.toMinutes(), 0, "min", 0, 60));
+        tiles.add(new Tile("batch", elapsed().toMinutes(), 0, "min", 0, 120));
+        return tiles;
+    }
+
+    private String foot() {
+        double coast = state.coasting().coast().seconds() / 60;
+        String learned = state.coasting().coast().liftsSeen() > 0
+                ? "your bowl coasts about " + units.difference(coast) + " at " + units.difference(1) + " a minute"
+                : "coast of this bowl not seen yet: a guess from its material";
+        return learned + " · temperature does not prove temper: prove a sample";
+    }
+
+    private Band faultBand(String fault) {
+        return new Band(
+                Tone.PROMPT,
+                Direction.NONE,
+                "Fault of the program: use the raw reading",
+                "readings are recorded all the same",
+                false);
+    }
+
+    private Duration elapsed() {
+        return Duration.between(state.started(), state.at());
+    }
+
+    private Phase phase() {
+        return state.batch().phase();
+    }
+}

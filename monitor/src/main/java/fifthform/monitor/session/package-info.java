@@ -1,0 +1,2 @@
+/** The loop of a session: next input, journal, step, publish. */
+package fifthform.monitor.session;
