@@ -1,0 +1,127 @@
+package fifthform.probe.reader;
+
+import fifthform.curves.input.Input;
+import fifthform.probe.ProbeProtocol;
+import fifthform.probe.link.Arrival;
+import fifthform.probe.link.ByteLink;
+import fifthform.probe.link.LinkException;
+import java.time.Duration;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Reads one adapter on a thread of its own until it is stopped or a recording ends. When the adapter goes, the session is
+ * told and the reader looks for it again by itself, each time with a new link and a new decoder.
+ */
+public final class ProbeReader implements AutoCloseable {
+    private static final Duration FIRST_BACK_OFF = Duration.ofMillis(500);
+    private static final Duration LONGEST_BACK_OFF = Duration.ofSeconds(2);
+
+    private final ProbeLine line;
+    private final ReaderClock clock;
+    private final SignalJudge judge;
+    private final Runnable onEnd;
+    private final Thread thread;
+    private volatile boolean stopped;
+    private volatile Optional<ByteLink> current = Optional.empty();
+    private volatile Optional<LinkException> trouble = Optional.empty();
+    private Duration backOff = FIRST_BACK_OFF;
+
+    /**
+     * @param clock stamps what no arrival stamps (a port that is gone), and waits between attempts
+     * @param sink gets inputs in the order of their times, from the reader's thread; must not block
+     * @param onEnd called from the reader's thread, last of all, when a recording has ended
+     */
+    public ProbeReader(ProbeLine line, ReaderClock clock, Consumer<? super Input> sink, Runnable onEnd) {
+        this.line = Objects.requireNonNull(line, "line");
+        this.clock = Objects.requireNonNull(clock, "clock");
+        this.judge = new SignalJudge(line.probes(), sink);
+        this.onEnd = Objects.requireNonNull(onEnd, "onEnd");
+        this.thread = new Thread(this::run, "probe-" + line.name());
+    }
+
+    /** Begins to read; once only. */
+    public void start() {
+        thread.start();
+    }
+
+    /** Why the link is not open at present; empty while it works. For messages, at any time from any thread. */
+    public Optional<LinkException> trouble() {
+        return trouble;
+    }
+
+    /** Closes the link and waits until the thread has ended; nothing is handed on afterwards. */
+    public void stop() {
+        stopped = true;
+        current.ifPresent(ByteLink::close);
+        thread.interrupt();
+        if (Thread.currentThread() == thread) return;
+        boolean interrupted = false;
+        while (thread.isAlive()) {
+            try {
+                thread.join();
+            } catch (InterruptedException e) {
+                interrupted = true; // the promise that nothing follows weighs more; the caller hears of it below
+            }
+        }
+        if (interrupted) Thread.currentThread().interrupt();
+    }
+
+    @Override
+    public void close() {
+        stop();
+    }
+
+    private void run() {
+        try {
+            while (!stopped) {
+                if (readToTheEnd()) {
+                    onEnd.run();
+                    return;
+                }
+            }
+        } catch (InterruptedException stopping) {
+            // stop() interrupts a pause or a read; the thread ends here
+        }
+    }
+
+    /** One link from opening to loss; true if a recording has ended. */
+    private boolean readToTheEnd() throws InterruptedException {
+        try (ByteLink link = line.source().open()) {
+            current = Optional.of(link);
+            ProbeProtocol.Decoder decoder = line.protocol().newDecoder();
+            judge.opened();
+            while (!stopped) {
+                Optional<Arrival> arrival = link.read();
+                if (arrival.isEmpty()) return true;
+                works();
+                take(arrival.get(), decoder);
+            }
+        } catch (LinkException e) {
+            if (!stopped) lost(e);
+        } finally {
+            current = Optional.empty();
+        }
+        return false;
+    }
+
+    private void take(Arrival arrival, ProbeProtocol.Decoder decoder) {
+        decoder.feed(arrival.bytes(), signal -> judge.signal(arrival.at(), signal));
+        judge.passed(arrival.at());
+    }
+
+    /** Only a read proves it: a dead port can be opened and fails at the first read. */
+    private void works() {
+        trouble = Optional.empty();
+        backOff = FIRST_BACK_OFF;
+    }
+
+    private void lost(LinkException e) throws InterruptedException {
+        trouble = Optional.of(e);
+        judge.unplugged(clock.instant());
+        clock.pause(backOff);
+        Duration doubled = backOff.multipliedBy(2);
+        backOff = doubled.compareTo(LONGEST_BACK_OFF) < 0 ? doubled : LONGEST_BACK_OFF;
+    }
+}
