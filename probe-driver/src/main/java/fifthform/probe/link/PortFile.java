@@ -38,19 +38,26 @@ record PortFile(String port, Path named, Optional<Path> device) {
         if (!Files.isReadable(path) || !Files.isWritable(path))
             return Optional.of(PortTrouble.forbidden(port, group(path)));
         // Two readers of one port each get half of the bytes, and half a number is a wrong number.
-        return PortHolders.otherThanUs(path).map(holder -> PortTrouble.held(port, holder));
+        return isTerminal()
+                ? PortHolders.otherThanUs(path).map(holder -> PortTrouble.held(port, holder))
+                : Optional.empty();
     }
 
     /** Why the library could not open what showed no obstacle. */
     LinkException refusal(int errorCode) {
+        if (device.isPresent() && !isTerminal()) return PortTrouble.notSerial(port);
         Optional<String> holder = device.flatMap(PortHolders::any);
         if (holder.isPresent()) return PortTrouble.held(port, holder.get());
         if (errorCode == ACCESS_DENIED)
             return PortTrouble.forbidden(port, device.map(PortFile::group).orElse("dialout"));
-        if (errorCode == BUSY) return PortTrouble.held(port, "not known which");
-        boolean terminal = device.filter(path -> path.getFileName().toString().matches("tty.*|cu\\..*|rfcomm.*|\\d+"))
+        return errorCode == BUSY ? PortTrouble.held(port, "not known which") : PortTrouble.refused(port, errorCode);
+    }
+
+    /** By its name: serial ports of Linux, macOS and the BSDs, and pseudo-terminals, whose names are numbers. */
+    private boolean isTerminal() {
+        return device.map(path -> path.getFileName().toString())
+                .filter(name -> name.matches("tty.+|cu\\..+|cua.+|rfcomm.+|\\d+"))
                 .isPresent();
-        return terminal || device.isEmpty() ? PortTrouble.refused(port, errorCode) : PortTrouble.notSerial(port);
     }
 
     /** The group that may use the port: {@code dialout} on Debian and its kin, {@code uucp} on others. */

@@ -9,7 +9,7 @@ import java.util.Set;
 
 /**
  * Lines without any number that tell why there is none. {@code open} and {@code short} count alone or beside a word for the
- * instrument or for faults: "door open" is not ours.
+ * instrument or for faults: "door open" is not ours. A line with anything but plain text in it is noise.
  */
 final class FaultWords {
     private static final Set<String> INSTRUMENT = Set.of(
@@ -32,6 +32,7 @@ final class FaultWords {
     private FaultWords() {}
 
     static Optional<Signal> read(String text) {
+        if (!text.matches("[ -~\\t]*")) return Optional.empty();
         List<String> words =
                 new ArrayList<>(List.of(text.toLowerCase(Locale.ROOT).split("[^a-z]+")));
         words.removeIf(String::isEmpty);

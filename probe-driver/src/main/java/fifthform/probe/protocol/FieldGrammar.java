@@ -65,8 +65,7 @@ final class FieldGrammar {
     /** {@code 0: 31.25}; the space tells it from a time of day. */
     private Optional<Label> index() {
         String digits = tokens.get(next).text();
-        boolean channel = digits.matches("\\d{1,2}") && Integer.parseInt(digits) <= Label.HIGHEST_CHANNEL;
-        if (!channel || !peek(2).spaced()) return Optional.empty();
+        if (!Label.isChannel(digits) || !peek(2).spaced()) return Optional.empty();
         next += 2;
         return Optional.of(new Label(List.of(), OptionalInt.of(Integer.parseInt(digits))));
     }

@@ -64,11 +64,15 @@ record Label(List<String> words, OptionalInt index) {
                 words.add(word);
                 continue;
             }
-            odd |= index.isPresent() || word.length() > 2 || Integer.parseInt(word) > HIGHEST_CHANNEL;
+            odd |= index.isPresent() || !isChannel(word);
             index = odd ? index : OptionalInt.of(Integer.parseInt(word));
         }
         if (words.contains("type")) words.remove("k"); // "type K" is an alloy, not a unit
         return odd ? new Label(List.of("?"), OptionalInt.empty()) : new Label(words, index);
+    }
+
+    static boolean isChannel(String digits) {
+        return digits.matches("\\d{1,2}") && Integer.parseInt(digits) <= HIGHEST_CHANNEL;
     }
 
     private static List<String> split(String text) {

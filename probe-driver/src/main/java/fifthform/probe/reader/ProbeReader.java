@@ -25,6 +25,7 @@ public final class ProbeReader implements AutoCloseable {
     private final Thread thread;
     private volatile boolean stopped;
     private volatile Optional<ByteLink> current = Optional.empty();
+    private volatile boolean reading;
     private volatile Optional<LinkException> trouble = Optional.empty();
     private Duration backOff = FIRST_BACK_OFF;
 
@@ -49,6 +50,11 @@ public final class ProbeReader implements AutoCloseable {
     /** Why the link is not open at present; empty while it works. For messages, at any time from any thread. */
     public Optional<LinkException> trouble() {
         return trouble;
+    }
+
+    /** Whether the link has been opened and has answered since, be it with silence. */
+    public boolean isReading() {
+        return reading;
     }
 
     /** Closes the link and waits until the thread has ended; nothing is handed on afterwards. */
@@ -102,6 +108,7 @@ public final class ProbeReader implements AutoCloseable {
             if (!stopped) lost(e);
         } finally {
             current = Optional.empty();
+            reading = false;
         }
         return false;
     }
@@ -114,10 +121,12 @@ public final class ProbeReader implements AutoCloseable {
     /** Only a read proves it: a dead port can be opened and fails at the first read. */
     private void works() {
         trouble = Optional.empty();
+        reading = true;
         backOff = FIRST_BACK_OFF;
     }
 
     private void lost(LinkException e) throws InterruptedException {
+        reading = false;
         trouble = Optional.of(e);
         judge.unplugged(clock.instant());
         clock.pause(backOff);
