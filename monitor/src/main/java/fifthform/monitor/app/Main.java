@@ -1,10 +1,50 @@
 package fifthform.monitor.app;
 
-/** Where the program starts. */
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParameterException;
+
+/** Where the program starts. Does not extend a JavaFX class, so that it starts where there is no JavaFX screen. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(70);
+        // Some tiles and audio lines leave threads behind; everything recorded is closed by now.
+        System.exit(run(args));
+    }
+
+    /** Runs one command and answers with its exit code. */
+    static int run(String... args) {
+        CommandLine line = new CommandLine(new FifthForm());
+        line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler(refusals(Arrays.asList(args).contains("--trace")));
+        line.setParameterExceptionHandler((e, given) -> notUnderstood(e));
+        return line.execute(args);
+    }
+
+    private static IExecutionExceptionHandler refusals(boolean trace) {
+        return (e, line, parsed) -> {
+            if (e instanceof Refusal refusal) {
+                line.getErr().println(refusal.getMessage());
+                return refusal.exit().code();
+            }
+            line.getErr().println("This is a fault of the program: " + e);
+            line.getErr().println("What has been recorded is kept. Please report it, with what --trace prints, and start again.");
+            if (trace) e.printStackTrace(line.getErr());
+            return Exit.FAULT.code();
+        };
+    }
+
+    private static int notUnderstood(ParameterException e) {
+        PrintWriter err = e.getCommandLine().getErr();
+        err.println(e.getMessage());
+        err.println("Nothing was done. Try: fifthform "
+                + (e.getCommandLine().getParent() == null ? "" : e.getCommandLine().getCommandName() + " ") + "--help");
+        return Exit.NOT_UNDERSTOOD.code();
     }
 }

@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.monitor.settings.Units;
 import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Outlook;

@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.monitor.settings.Units;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;

@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.monitor.settings.Units;
 import fifthform.curves.alarm.AlarmTable;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;

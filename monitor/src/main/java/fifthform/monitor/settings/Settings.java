@@ -44,16 +44,6 @@ public record Settings(
         }
     }
 
-    /** How temperatures are shown. */
-    public enum Units {
-        CELSIUS,
-        FAHRENHEIT;
-
-        public String word() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-    }
-
     /** How loud; never silent without the screen saying so all the time. */
     public enum SoundLevel {
         SCREEN_ONLY,

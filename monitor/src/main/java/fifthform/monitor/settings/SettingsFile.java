@@ -7,7 +7,6 @@ import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.Settings.SoundLevel;
 import fifthform.monitor.settings.Settings.Theme;
-import fifthform.monitor.settings.Settings.Units;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;

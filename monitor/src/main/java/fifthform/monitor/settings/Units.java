@@ -1,4 +1,4 @@
-package fifthform.monitor.model;
+package fifthform.monitor.settings;
 
 import java.util.Locale;
 
@@ -15,6 +15,11 @@ public enum Units {
         this.symbol = symbol;
         this.factor = factor;
         this.offset = offset;
+    }
+
+    /** The word in files. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     public String symbol() {
@@ -52,7 +57,8 @@ public enum Units {
         return format("%.1f", shownDifference(kelvin)) + " " + symbol;
     }
 
-    static String format(String pattern, Object... values) {
+    /** As {@link String#format}, the same in every country, and without a minus before zero. */
+    public static String format(String pattern, Object... values) {
         String text = String.format(Locale.ROOT, pattern, values);
         // "-0.0" is a rounding's leftover and reads like a mistake.
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;

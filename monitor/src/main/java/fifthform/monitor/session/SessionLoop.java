@@ -24,7 +24,7 @@ import java.util.function.LongSupplier;
  * One session's loop: next input → journal → step → journal what was told → publish. Live and replay differ only in the
  * source.
  */
-public final class Session implements Runnable {
+public final class SessionLoop implements Runnable {
     private final Setup header;
     private final InputSource source;
     private final SessionRecord record;
@@ -45,7 +45,7 @@ public final class Session implements Runnable {
      * @param start when it began
      * @param nanos a monotonic clock, only to tell screens how old a snapshot is
      */
-    public Session(
+    public SessionLoop(
             Setup header,
             Instant start,
             InputSource source,

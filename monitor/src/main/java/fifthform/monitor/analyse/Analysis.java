@@ -1,0 +1,82 @@
+package fifthform.monitor.analyse;
+
+import fifthform.curves.engine.Engine;
+import fifthform.curves.engine.State;
+import fifthform.curves.engine.Step;
+import fifthform.curves.input.Input;
+import fifthform.curves.input.Tick;
+import fifthform.curves.review.Tally;
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.intake.Ticks;
+import fifthform.monitor.json.JsonLine;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+
+/**
+ * Steps one batch through the engine as a live session would: an input at a time, with ticks between, nothing from the
+ * future.
+ */
+public final class Analysis {
+    /** Longer pauses are ticked through only this far: nothing changes any more once every delay has passed. */
+    private static final Duration LONGEST_TICKED = Duration.ofMinutes(20);
+
+    private final String session;
+    private final Setup setup;
+    private final Instant start;
+    private State state;
+    private Tally tally;
+
+    /**
+     * An analysis that has taken nothing yet.
+     *
+     * @param session the name in every line
+     * @param start the time that counts as 0 s
+     */
+    public Analysis(String session, Setup setup, Instant start) {
+        this.session = Objects.requireNonNull(session, "session");
+        this.setup = Objects.requireNonNull(setup, "setup");
+        this.start = Objects.requireNonNull(start, "start");
+        this.state = Engine.start(setup, start);
+        this.tally = Tally.start(state);
+    }
+
+    /** Takes an input as it stands in a recording, which has its own ticks. */
+    public void take(Input input) {
+        Step step = Engine.step(setup, state, input);
+        tally = tally.with(step.after().setupInForce(setup).recipe(), state, step);
+        state = step.after();
+    }
+
+    /** Takes an input from a file without ticks, after the ticks that a live session would have had before it. */
+    public void takeWithTicks(Input input) {
+        Instant until = input.at();
+        Instant far = state.at().plus(LONGEST_TICKED);
+        for (Instant at = state.at().plus(Ticks.EVERY); at.isBefore(until) && at.isBefore(far); at = at.plus(Ticks.EVERY)) {
+            take(new Tick(at));
+        }
+        take(input);
+    }
+
+    /** The line for the reading just taken. */
+    public String line(String timeText) {
+        return ReadingLine.of(session, timeText, state);
+    }
+
+    /** The closing line. */
+    public String summary() {
+        Setup inForce = state.setupInForce(setup);
+        return new JsonLine()
+                .text("session", session)
+                .object("summary", BatchFigures.of(inForce, tally, start))
+                .end();
+    }
+
+    public State state() {
+        return state;
+    }
+
+    public Tally tally() {
+        return tally;
+    }
+}

@@ -1,0 +1,37 @@
+package fifthform.monitor.app;
+
+import fifthform.monitor.settings.Folders;
+import fifthform.monitor.settings.Units;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** What every command understands. */
+final class CommonOptions {
+    @Option(names = "--data", paramLabel = "DIR", description = "folder for sessions, recipes and probes")
+    private Path data;
+
+    @Option(names = "--units", paramLabel = "c|f", description = "show °C or °F; stored is always °C")
+    private String units;
+
+    @Option(names = "--trace", description = "print where a fault of the program happened")
+    private boolean trace;
+
+    Folders folders() {
+        Folders folders = Folders.of(
+                System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
+        return data == null ? folders : folders.withData(data);
+    }
+
+    /** The unit asked for; empty where the settings decide. */
+    Optional<Units> units() throws Refusal {
+        if (units == null) return Optional.empty();
+        return switch (units) {
+            case "c", "C", "celsius" -> Optional.of(Units.CELSIUS);
+            case "f", "F", "fahrenheit" -> Optional.of(Units.FAHRENHEIT);
+            default ->
+                throw new Refusal(
+                        Exit.NOT_UNDERSTOOD, "--units was " + units + ". Nothing was done. Say --units c or --units f.");
+        };
+    }
+}

@@ -1,0 +1,46 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.ProbeId;
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Role;
+import fifthform.curves.setup.Setup;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Set-ups from what a command was given. */
+final class Setups {
+    static final ProbeId BOWL = new ProbeId("bowl");
+    static final ProbeId BATH = new ProbeId("bath");
+    static final ProbeId ROOM = new ProbeId("room");
+
+    private Setups() {}
+
+    /** A bowl by the maker's name for it; a name that holds a material says what the wall is made of. */
+    static Bowl bowl(String name, OptionalDouble amountGrams) {
+        BowlMaterial material = BowlMaterial.UNKNOWN;
+        for (BowlMaterial m : BowlMaterial.values()) {
+            if (name.toLowerCase(Locale.ROOT).contains(m.word())) material = m;
+        }
+        return new Bowl(name, material, amountGrams, Optional.empty());
+    }
+
+    static ProbeSetup probe(ProbeId id, Role role, String talk, String place) {
+        return new ProbeSetup(id, role, talk, place, Correction.UNCHECKED, ProbeSetup.USUAL_LAG_SECONDS);
+    }
+
+    /** The set-up for a file of readings about which nothing more is known. */
+    static Setup forFile(Recipe recipe, String file, List<Role> roles) {
+        List<ProbeSetup> probes = roles.stream()
+                .map(role -> probe(new ProbeId(role.word()), role, "csv", file))
+                .toList();
+        return new Setup(
+                recipe, Bowl.ANY, probes, Setup.USUAL_REACTION, OptionalDouble.empty(), OptionalDouble.empty(), Origin.REAL);
+    }
+}
