@@ -19,6 +19,8 @@ record RecipeLine(String where, RecipeKey key, String value, Optional<String> so
     /** A source begins at a {@code #} after white space, so that a value may hold one inside a word. */
     private static final Pattern PARTS = Pattern.compile("([^=]*?)\\s*=\\s*(.*?)\\s*(?:(?<=\\s|=)#\\s*(.*?)\\s*)?");
 
+    private static final Pattern GAP = Pattern.compile("\\s+");
+
     /** Whether there is nothing to read: empty, or a remark only. */
     static boolean isBlank(String line) {
         return line.isBlank() || line.stripLeading().startsWith("#");
@@ -32,7 +34,7 @@ record RecipeLine(String where, RecipeKey key, String value, Optional<String> so
                     "\"" + line.strip() + "\" has no equals sign.",
                     "Write each line as: key = value unit  # source");
         }
-        String word = parts.group(1).replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+        String word = GAP.matcher(parts.group(1)).replaceAll(" ").toLowerCase(Locale.ROOT);
         Optional<RecipeKey> key = RecipeKey.fromWord(word);
         if (key.isEmpty()) return unknown(where, word);
         if (parts.group(2).isEmpty()) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /** A JSON object that was read, asked for its values by kind. Keys that nobody asks for do no harm. */
 public final class JsonObject {
@@ -71,6 +72,13 @@ public final class JsonObject {
 
     public JsonObject object(String key) throws UnreadableJson {
         return of(key, JsonObject.class, "an object");
+    }
+
+    /** The one of {@code choices} whose word stands there. */
+    public <T> T choice(String key, T[] choices, Function<? super T, String> word) throws UnreadableJson {
+        String said = text(key);
+        for (T choice : choices) if (word.apply(choice).equals(said)) return choice;
+        throw new UnreadableJson("\"" + key + "\" is \"" + said + "\", which is not known");
     }
 
     public Optional<JsonObject> optionalObject(String key) throws UnreadableJson {

@@ -1,0 +1,184 @@
+package fifthform.monitor.store;
+
+import fifthform.curves.alarm.Priority;
+import fifthform.curves.cue.CueId;
+import fifthform.curves.engine.Event;
+import fifthform.curves.engine.Event.AlarmCleared;
+import fifthform.curves.engine.Event.AlarmRaised;
+import fifthform.curves.engine.Event.AlarmSeen;
+import fifthform.curves.engine.Event.BowlSeen;
+import fifthform.curves.engine.Event.CueEnded;
+import fifthform.curves.engine.Event.CueGiven;
+import fifthform.curves.engine.Event.PhaseChanged;
+import fifthform.curves.engine.Event.ProbeBack;
+import fifthform.curves.engine.Event.ProbeLost;
+import fifthform.curves.engine.Event.Turned;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.ProbeId;
+import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.json.JsonObject;
+import fifthform.monitor.json.UnreadableJson;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Events as journal lines and back. An event's line is the same, byte for byte, whenever and wherever the event is found
+ * again, so what was told can be compared with what a replay computes.
+ */
+public final class EventCodec {
+    private static final String EVENT = "e";
+    /** Figures are for people; a millikelvin is more than they can use. */
+    private static final int FIGURE_PLACES = 3;
+
+    private final SessionTime time;
+
+    public EventCodec(Instant start) {
+        this.time = new SessionTime(start);
+    }
+
+    /**
+     * The line for an event.
+     *
+     * @param sequence of the input that led to it
+     */
+    public String write(long sequence, Event event) {
+        JsonLine line = new JsonLine()
+                .text(LineKind.KEY, LineKind.EVENT.letter)
+                .whole("s", sequence)
+                .raw(SessionTime.KEY, time.text(event.at()));
+        return event.fold(new Writing(line)).end();
+    }
+
+    /**
+     * The event that a line tells, its figures rounded to thousandths.
+     *
+     * @throws UnreadableJson something in it is missing, impossible or from a newer program
+     */
+    public Event read(String line) throws UnreadableJson {
+        try {
+            JsonObject json = JsonObject.parse(line);
+            return event(json, time.read(json));
+        } catch (IllegalArgumentException e) {
+            throw new UnreadableJson(e.getMessage());
+        }
+    }
+
+    private static Event event(JsonObject line, Instant at) throws UnreadableJson {
+        String name = line.text(EVENT);
+        return switch (name) {
+            case "phase-changed" ->
+                new PhaseChanged(
+                        at,
+                        line.choice("from", Phase.values(), Phase::word),
+                        line.choice("to", Phase.values(), Phase::word));
+            case "bowl-seen" ->
+                new BowlSeen(
+                        at,
+                        line.choice("place", Place.values(), Place::word),
+                        line.choice("evidence", BowlSeen.Evidence.values(), EventCodec::word));
+            case "alarm-raised" ->
+                new AlarmRaised(
+                        at,
+                        alarm(line),
+                        line.choice("priority", Priority.values(), Priority::word),
+                        line.optionalNumber("figure_c"));
+            case "alarm-cleared" -> new AlarmCleared(at, alarm(line));
+            case "alarm-seen" -> new AlarmSeen(at, alarm(line));
+            case "cue-given" -> new CueGiven(at, cue(line), line.optionalNumber("figure"));
+            case "cue-ended" -> new CueEnded(at, cue(line));
+            case "turned" -> new Turned(at, line.number("c"), line.number("coast_k"));
+            case "probe-lost" ->
+                new ProbeLost(at, new ProbeId(line.text("p")), line.choice("why", Cause.values(), Cause::word));
+            case "probe-back" -> new ProbeBack(at, new ProbeId(line.text("p")), line.number("gone_s"));
+            default -> throw new UnreadableJson("\"e\" is \"" + name + "\", which is not known");
+        };
+    }
+
+    private static AlarmId alarm(JsonObject line) throws UnreadableJson {
+        return line.choice("alarm", AlarmId.values(), AlarmId::word);
+    }
+
+    private static CueId cue(JsonObject line) throws UnreadableJson {
+        return line.choice("cue", CueId.values(), CueId::word);
+    }
+
+    private static String word(BowlSeen.Evidence evidence) {
+        return evidence.name().toLowerCase(Locale.ROOT);
+    }
+
+    private record Writing(JsonLine line) implements Event.Cases<JsonLine> {
+        @Override
+        public JsonLine phaseChanged(PhaseChanged event) {
+            return named("phase-changed")
+                    .text("from", event.from().word())
+                    .text("to", event.to().word());
+        }
+
+        @Override
+        public JsonLine bowlSeen(BowlSeen event) {
+            return named("bowl-seen").text("place", event.place().word()).text("evidence", word(event.evidence()));
+        }
+
+        @Override
+        public JsonLine alarmRaised(AlarmRaised event) {
+            named("alarm-raised")
+                    .text("alarm", event.alarm().word())
+                    .text("priority", event.priority().word());
+            return figure("figure_c", event.figureCelsius());
+        }
+
+        @Override
+        public JsonLine alarmCleared(AlarmCleared event) {
+            return named("alarm-cleared").text("alarm", event.alarm().word());
+        }
+
+        @Override
+        public JsonLine alarmSeen(AlarmSeen event) {
+            return named("alarm-seen").text("alarm", event.alarm().word());
+        }
+
+        @Override
+        public JsonLine cueGiven(CueGiven event) {
+            named("cue-given").text("cue", event.cue().word());
+            return figure("figure", event.figure());
+        }
+
+        @Override
+        public JsonLine cueEnded(CueEnded event) {
+            return named("cue-ended").text("cue", event.cue().word());
+        }
+
+        @Override
+        public JsonLine turned(Turned event) {
+            return named("turned")
+                    .number("c", event.celsius(), FIGURE_PLACES)
+                    .number("coast_k", event.coastKelvin(), FIGURE_PLACES);
+        }
+
+        @Override
+        public JsonLine probeLost(ProbeLost event) {
+            return named("probe-lost")
+                    .text("p", event.probe().name())
+                    .text("why", event.cause().word());
+        }
+
+        @Override
+        public JsonLine probeBack(ProbeBack event) {
+            return named("probe-back")
+                    .text("p", event.probe().name())
+                    .number("gone_s", event.goneSeconds(), FIGURE_PLACES);
+        }
+
+        private JsonLine named(String name) {
+            return line.text(EVENT, name);
+        }
+
+        private JsonLine figure(String key, OptionalDouble value) {
+            return value.isPresent() ? line.number(key, value.getAsDouble(), FIGURE_PLACES) : line;
+        }
+    }
+}

@@ -1,0 +1,125 @@
+package fifthform.monitor.store;
+
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.recipe.RecipeText;
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.LearnedCoast;
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.ProbeId;
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Role;
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.json.JsonObject;
+import fifthform.monitor.json.UnreadableJson;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A set-up as JSON and back. The recipe stands in it as its whole text, so that a session explains itself. */
+public final class SetupCodec {
+    private SetupCodec() {}
+
+    /**
+     * The set-up with its numbers as a journal keeps them. The engine must be given this one, or a replay would start
+     * from other numbers than the session did.
+     */
+    public static Setup asStored(Setup setup) {
+        try {
+            return read(JsonObject.parse(write(setup).end()));
+        } catch (UnreadableJson e) {
+            throw new IllegalArgumentException("setup cannot be kept in a journal: " + e.getMessage(), e);
+        }
+    }
+
+    static JsonLine write(Setup setup) {
+        return new JsonLine()
+                .text("recipe", RecipeText.write(setup.recipe()))
+                .object("bowl", bowl(setup.bowl()))
+                .objects(
+                        "probes", setup.probes().stream().map(SetupCodec::probe).toList())
+                .raw("reaction_s", SessionTime.text(setup.reactionTime()))
+                .number("bath_c", setup.bathCelsius())
+                .number("room_c", setup.roomCelsius())
+                .text("origin", setup.origin().word());
+    }
+
+    static Setup read(JsonObject json) throws UnreadableJson {
+        List<ProbeSetup> probes = new ArrayList<>();
+        for (JsonObject probe : json.objects("probes")) probes.add(probe(probe));
+        try {
+            return new Setup(
+                    recipe(json.text("recipe")),
+                    bowl(json.object("bowl")),
+                    probes,
+                    SessionTime.duration(json, "reaction_s"),
+                    json.optionalNumber("bath_c"),
+                    json.optionalNumber("room_c"),
+                    json.choice("origin", Origin.values(), Origin::word));
+        } catch (IllegalArgumentException e) {
+            throw new UnreadableJson(e.getMessage());
+        }
+    }
+
+    private static Recipe recipe(String text) throws UnreadableJson {
+        Optional<Recipe> recipe = RecipeText.parse("recipe", text).fold(Optional::of, problems -> Optional.empty());
+        return recipe.orElseThrow(() -> new UnreadableJson("the recipe in it cannot be used"));
+    }
+
+    private static JsonLine bowl(Bowl bowl) {
+        JsonLine line = new JsonLine()
+                .text("id", bowl.id())
+                .text("material", bowl.material().word())
+                .number("amount_g", bowl.amountGrams());
+        bowl.learned()
+                .ifPresent(coast -> line.object(
+                        "learned",
+                        new JsonLine()
+                                .number("coast_s", coast.coastSeconds())
+                                .number("log_spread", coast.logSpread())
+                                .whole("lifts", coast.liftsSeen())));
+        return line;
+    }
+
+    private static Bowl bowl(JsonObject json) throws UnreadableJson {
+        Optional<LearnedCoast> learned = Optional.empty();
+        if (json.has("learned")) {
+            JsonObject coast = json.object("learned");
+            learned = Optional.of(new LearnedCoast(
+                    coast.number("coast_s"), coast.number("log_spread"), Math.toIntExact(coast.whole("lifts"))));
+        }
+        return new Bowl(
+                json.text("id"),
+                json.choice("material", BowlMaterial.values(), BowlMaterial::word),
+                json.optionalNumber("amount_g"),
+                learned);
+    }
+
+    private static JsonLine probe(ProbeSetup probe) {
+        return new JsonLine()
+                .text("id", probe.id().name())
+                .text("role", probe.role().word())
+                .text("talk", probe.talk())
+                .text("place", probe.place())
+                .number("gain", probe.correction().gain())
+                .number("offset_k", probe.correction().offsetKelvin())
+                .number("sigma_k", probe.correction().sigmaKelvin())
+                .number("lag_s", probe.lagSeconds());
+    }
+
+    private static ProbeSetup probe(JsonObject json) throws UnreadableJson {
+        try {
+            return new ProbeSetup(
+                    new ProbeId(json.text("id")),
+                    json.choice("role", Role.values(), Role::word),
+                    json.text("talk"),
+                    json.text("place"),
+                    new Correction(json.number("gain"), json.number("offset_k"), json.number("sigma_k")),
+                    json.number("lag_s"));
+        } catch (IllegalArgumentException e) {
+            throw new UnreadableJson(e.getMessage());
+        }
+    }
+}
