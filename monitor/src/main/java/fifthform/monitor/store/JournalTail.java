@@ -1,5 +1,7 @@
 package fifthform.monitor.store;
 
+import fifthform.monitor.json.JsonObject;
+import fifthform.monitor.json.UnreadableJson;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -28,9 +30,19 @@ final class JournalTail {
     }
 
     private void take(RawLine line) {
-        if (line.text().startsWith(CHECK_BEGINS)) lines.startAnew();
+        if (isCheck(line)) lines.startAnew();
         else lines.count(line.bytes());
         torn = line.isBroken();
+    }
+
+    /** Only a whole one: to a reader a torn check line is a damaged line like any other, and is summed up like one. */
+    private static boolean isCheck(RawLine line) {
+        if (!line.text().startsWith(CHECK_BEGINS)) return false;
+        try {
+            return JsonObject.parse(line.text()).has("crc");
+        } catch (UnreadableJson e) {
+            return false;
+        }
     }
 
     /** Ends a torn last line, so that the next one stands on its own. */
