@@ -102,6 +102,7 @@ final class TileColumn extends Group {
                     .textVisible(false)
                     .build();
             made.setManaged(false);
+            made.setFocusTraversable(false);
             tile = Optional.of(made);
             getChildren().add(0, made);
             // The skin lays itself out when the size changes, so it must be there before the size comes.

@@ -1,0 +1,173 @@
+package fifthform.monitor.view;
+
+import fifthform.monitor.model.Help;
+import fifthform.monitor.model.Key;
+import fifthform.monitor.model.ScreenFeed;
+import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.view.WatchScreen.Light;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.logging.Logger;
+import javafx.animation.AnimationTimer;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Scene;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+
+/** The window around the Watch screen. It pulls a picture at each pulse; nothing is ever pushed into it. */
+public final class WatchWindow {
+    private static final long FIGURES = TimeUnit.MILLISECONDS.toNanos(100);
+    private static final long CHARTS = TimeUnit.MILLISECONDS.toNanos(500);
+    private static final long HALF_BLINK = TimeUnit.MILLISECONDS.toNanos(500);
+    private static final AtomicReference<WatchWindow> NEXT = new AtomicReference<>();
+
+    /** Held for good: the log manager keeps loggers only weakly, and the filter would go with this one. */
+    private static final Logger JAVAFX = Logger.getLogger("javafx");
+
+    private final ScreenFeed feed;
+    private final Pace figures = new Pace(FIGURES);
+    private final Pace charts = new Pace(CHARTS);
+    private final AtomicReference<String> trouble = new AtomicReference<>("");
+    private final WatchScreen screen;
+    private boolean helping;
+
+    private WatchWindow(ScreenFeed feed, Theme theme) {
+        this.feed = feed;
+        screen = new WatchScreen(this::pressed);
+        screen.wear(theme);
+    }
+
+    /**
+     * Shows the window until the session is over. Blocks. Can be called once in the life of a process, since JavaFX
+     * starts once.
+     *
+     * @return why there is no window, or no more, though the session goes on: then the caller takes the terminal;
+     *     empty where the window did its work
+     */
+    public static Optional<String> open(ScreenFeed feed, Theme theme) {
+        quietOneWarning();
+        Starter.WANTED.set(new Wanted(feed, theme));
+        try {
+            Application.launch(Starter.class);
+        } catch (Throwable refused) {
+            return Optional.of(reason(refused));
+        }
+        return Optional.ofNullable(NEXT.get())
+                .map(window -> window.trouble.get())
+                .filter(words -> !words.isEmpty());
+    }
+
+    /** JavaFX warns that it was loaded from the class path, which is what we mean to do. Only that line is held back. */
+    private static void quietOneWarning() {
+        JAVAFX.setFilter(entry -> !String.valueOf(entry.getMessage()).startsWith("Unsupported JavaFX configuration"));
+    }
+
+    /** The deepest cause says most: no display, no GTK, no fonts. */
+    static String reason(Throwable refused) {
+        Throwable deepest = refused;
+        while (deepest.getCause() != null && deepest.getCause() != deepest) deepest = deepest.getCause();
+        String words = deepest.getMessage();
+        return words == null || words.isBlank()
+                ? deepest.getClass().getSimpleName()
+                : words.lines().findFirst().orElse(words);
+    }
+
+    /** Builds a window's inside in {@code stage}; the caller is on the FX thread. */
+    static WatchWindow in(Stage stage, ScreenFeed feed, Theme theme) {
+        WatchWindow window = new WatchWindow(feed, theme);
+        window.fill(stage);
+        return window;
+    }
+
+    private void fill(Stage stage) {
+        Rectangle2D desk = Screen.getPrimary().getVisualBounds();
+        Scene scene = new Scene(screen, Math.min(1366, desk.getWidth()), Math.min(768, desk.getHeight()));
+        KeyPresses.listen(scene, this::pressed);
+        stage.setTitle("Fifth Form");
+        stage.setMinWidth(640);
+        stage.setMinHeight(400);
+        stage.setFullScreenExitHint("");
+        stage.setScene(scene);
+        stage.setOnCloseRequest(event -> {
+            event.consume();
+            feed.closeRequested().run();
+        });
+        screen.setFocusTraversable(true);
+        screen.requestFocus();
+        pulse();
+        stage.show();
+        new AnimationTimer() {
+            @Override
+            public void handle(long now) {
+                try {
+                    pulse();
+                } catch (RuntimeException fault) {
+                    stop();
+                    end(fault);
+                }
+                if (feed.finished().getAsBoolean()) {
+                    stop();
+                    stage.close();
+                }
+            }
+        }.start();
+    }
+
+    /** A fault in drawing must not freeze the screen in front of the maker: the caller goes on in the terminal. */
+    private void end(RuntimeException fault) {
+        trouble.set("the window failed: " + reason(fault));
+        Platform.exit();
+    }
+
+    private void pulse() {
+        long now = feed.nanoClock().getAsLong();
+        boolean lit = Math.floorMod(now / HALF_BLINK, 2) == 0;
+        if (figures.due(now)) {
+            WatchPicture picture = helping ? Help.over(feed.pictureNow()) : feed.pictureNow();
+            screen.showWords(picture);
+            if (charts.due(now)) screen.showCharts(picture);
+            boolean blinking = picture.band().blinking();
+            boolean edge = blinking
+                    && picture.band().tone() == Tone.URGENT
+                    && feed.silent().getAsBoolean();
+            screen.lightSymbol(lit || !blinking ? Light.ON : Light.OFF);
+            screen.lightEdge(edge && lit ? Light.ON : Light.OFF);
+        }
+    }
+
+    private void pressed(Key key) {
+        switch (key) {
+            case THEME -> screen.wear(screen.theme().other());
+            case FULL_SCREEN -> toggleFullScreen();
+            case HELP -> helping = !helping;
+            case SEEN, STEP_DONE, BOWL_MOVED, MARK, NOTE, UNDO, PROBE_OUT, CHOCOLATE, SLOWER, FASTER, QUIT -> {}
+        }
+        feed.keys().accept(key);
+    }
+
+    private void toggleFullScreen() {
+        if (screen.getScene().getWindow() instanceof Stage stage) stage.setFullScreen(!stage.isFullScreen());
+    }
+
+    private record Wanted(ScreenFeed feed, Theme theme) {}
+
+    /** Public only because JavaFX makes it by reflection. */
+    public static final class Starter extends Application {
+        private static final AtomicReference<Wanted> WANTED = new AtomicReference<>();
+
+        /** Called by JavaFX. */
+        public Starter() {
+            super();
+        }
+
+        @Override
+        public void start(Stage stage) {
+            Wanted wanted = WANTED.get();
+            NEXT.set(in(stage, wanted.feed(), wanted.theme()));
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package fifthform.monitor.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.monitor.model.Key;
+import fifthform.monitor.model.Moments;
+import fifthform.monitor.model.ScreenFeed;
+import fifthform.monitor.model.WatchPicture;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicReference;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A robot at the keys and the pointer of a real window. */
+@NeedsScreen
+@ExtendWith(ApplicationExtension.class)
+class WatchWindowTest {
+    private final List<Key> taken = new CopyOnWriteArrayList<>();
+    private final AtomicReference<WatchPicture> picture = new AtomicReference<>(Moments.liftNow());
+    private final AtomicLong published = new AtomicLong(System.nanoTime());
+    private final AtomicBoolean alwaysFresh = new AtomicBoolean(true);
+    private final AtomicBoolean finished = new AtomicBoolean();
+    private final AtomicInteger closeRequests = new AtomicInteger();
+    private Stage stage;
+
+    @Start
+    void open(Stage given) {
+        stage = given;
+        ScreenFeed feed = new ScreenFeed(
+                picture::get,
+                () -> alwaysFresh.get() ? System.nanoTime() : published.get(),
+                System::nanoTime,
+                taken::add,
+                closeRequests::incrementAndGet,
+                finished::get,
+                () -> true);
+        WatchWindow.in(stage, feed, Theme.BRIGHT);
+    }
+
+    @Test
+    void everyKeyReachesTheSession(FxRobot robot) {
+        robot.type(KeyCode.SPACE, KeyCode.ENTER, KeyCode.B, KeyCode.M, KeyCode.N, KeyCode.U, KeyCode.P, KeyCode.C);
+        robot.write("+-q");
+        assertEquals(
+                List.of(
+                        Key.SEEN,
+                        Key.STEP_DONE,
+                        Key.BOWL_MOVED,
+                        Key.MARK,
+                        Key.NOTE,
+                        Key.UNDO,
+                        Key.PROBE_OUT,
+                        Key.CHOCOLATE,
+                        Key.FASTER,
+                        Key.SLOWER,
+                        Key.QUIT),
+                taken);
+    }
+
+    @Test
+    void aClickIsAKey(FxRobot robot) {
+        robot.clickOn("#key-bowl_moved").clickOn("#key-quit");
+        assertEquals(List.of(Key.BOWL_MOVED, Key.QUIT), taken);
+    }
+
+    @Test
+    void afterAClickSpaceStillMeansSeen(FxRobot robot) {
+        robot.clickOn("#key-mark").type(KeyCode.SPACE);
+        assertEquals(List.of(Key.MARK, Key.SEEN), taken);
+    }
+
+    @Test
+    void enterPressesTheButtonReachedWithTabOnly(FxRobot robot) {
+        robot.type(KeyCode.TAB, KeyCode.TAB, KeyCode.TAB);
+        Node focused = stage.getScene().getFocusOwner();
+        robot.type(KeyCode.ENTER);
+        assertEquals(
+                List.of(focused.getId()),
+                taken.stream()
+                        .map(key -> "key-" + key.name().toLowerCase(java.util.Locale.ROOT))
+                        .toList());
+        assertEquals(List.of(Key.BOWL_MOVED), taken);
+    }
+
+    @Test
+    void themeChangesAndHelpShows(FxRobot robot) throws Exception {
+        WatchScreen screen = (WatchScreen) stage.getScene().getRoot();
+        robot.type(KeyCode.T);
+        assertEquals(Theme.DARK, screen.theme());
+        robot.type(KeyCode.H);
+        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> shows(robot, "I have seen it, be quiet"));
+        robot.type(KeyCode.H);
+        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> !shows(robot, "I have seen it, be quiet"));
+    }
+
+    @Test
+    void aNewPictureIsPulled(FxRobot robot) throws Exception {
+        assertTrue(shows(robot, "Lift the bowl now"));
+        picture.set(Moments.cooling());
+        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> shows(robot, "Keep it in the cold water"));
+    }
+
+    @Test
+    void aSilentSessionIsNotShownAsTrue(FxRobot robot) throws Exception {
+        assertFalse(shows(robot, "Not updating"));
+        published.set(System.nanoTime() - TimeUnit.SECONDS.toNanos(4));
+        alwaysFresh.set(false);
+        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> shows(robot, "Not updating for"));
+    }
+
+    @Test
+    void closingAsksTheSessionAndTheSessionEndsTheWindow(FxRobot robot) throws Exception {
+        robot.interact(() -> stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
+        assertEquals(1, closeRequests.get());
+        assertTrue(stage.isShowing());
+        finished.set(true);
+        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> !stage.isShowing());
+    }
+
+    private static boolean shows(FxRobot robot, String words) {
+        return robot.lookup(node -> node instanceof Text text
+                        && text.isVisible()
+                        && text.getText().replace('\n', ' ').contains(words))
+                .tryQuery()
+                .isPresent();
+    }
+}
