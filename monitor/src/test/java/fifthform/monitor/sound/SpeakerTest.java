@@ -1,0 +1,82 @@
+package fifthform.monitor.sound;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.alarm.Priority;
+import fifthform.curves.alarm.Side;
+import java.lang.reflect.Proxy;
+import java.util.Arrays;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import javax.sound.sampled.SourceDataLine;
+import org.junit.jupiter.api.Test;
+
+/** The one line, with a line of our own in place of the computer's. */
+class SpeakerTest {
+    private static final Call URGENT = Call.of(Priority.URGENT, Side.TOO_HOT);
+
+    @Test
+    void playsInTurnAndClosesTheLine() throws Exception {
+        BlockingQueue<Object> done = new LinkedBlockingQueue<>();
+        try (Speaker speaker = new Speaker(() -> line(done), () -> done.add("beep"))) {
+            speaker.play(URGENT);
+            speaker.play(Call.CUE);
+            assertEquals("start", done.poll(5, TimeUnit.SECONDS));
+            assertArrayEquals(Tones.pcm(URGENT), (byte[]) done.poll(5, TimeUnit.SECONDS));
+            assertArrayEquals(Tones.pcm(Call.CUE), (byte[]) done.poll(5, TimeUnit.SECONDS));
+            assertEquals(Speaker.State.SOUND, speaker.state());
+        }
+        assertEquals("close", done.poll(5, TimeUnit.SECONDS));
+    }
+
+    @Test
+    void withoutADeviceItSaysSoAndBeeps() throws Exception {
+        BlockingQueue<Object> done = new LinkedBlockingQueue<>();
+        Speaker.Lines none = () -> {
+            throw new IllegalArgumentException("No line matching");
+        };
+        try (Speaker speaker = new Speaker(none, () -> done.add("beep"))) {
+            speaker.play(URGENT);
+            assertEquals("beep", done.poll(5, TimeUnit.SECONDS));
+            assertEquals("no sound on this computer", speaker.state().words());
+        }
+    }
+
+    @Test
+    void neverHoldsUpWhoAsks() {
+        BlockingQueue<Object> done = new LinkedBlockingQueue<>();
+        Speaker.Lines stuck = () -> {
+            try {
+                TimeUnit.SECONDS.sleep(30);
+            } catch (InterruptedException ended) {
+                done.add("ended");
+            }
+            throw new IllegalArgumentException("none");
+        };
+        try (Speaker speaker = new Speaker(stuck, () -> {})) {
+            for (int i = 0; i < 1000; i++) speaker.play(URGENT);
+        }
+        assertTrue(done.contains("ended"));
+    }
+
+    private static SourceDataLine line(BlockingQueue<Object> done) {
+        return (SourceDataLine) Proxy.newProxyInstance(
+                SpeakerTest.class.getClassLoader(), new Class<?>[] {SourceDataLine.class}, (proxy, method, given) -> {
+                    switch (method.getName()) {
+                        case "start", "close" -> done.add(method.getName());
+                        case "write" -> {
+                            done.add(Arrays.copyOfRange(
+                                    (byte[]) given[0], (int) given[1], (int) given[1] + (int) given[2]));
+                            return given[2];
+                        }
+                        default -> {
+                            return null;
+                        }
+                    }
+                    return null;
+                });
+    }
+}
