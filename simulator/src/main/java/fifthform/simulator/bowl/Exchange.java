@@ -13,7 +13,7 @@ import fifthform.curves.check.Require;
  * @param still from the layer to the bulk left alone, 1 to 2000
  * @param surfaceToAir from the top of the chocolate to the room, 0 to 100
  * @param wetToAir from a wet wall to the room, evaporation included, 0 to 100
- * @param dryToAir from a dry wall to the room, 0 to 100
+ * @param dryToAir from a dry wall on its folded cloth, which covers part of it, to the room, 0 to 100
  * @param clothToWall from a wet cloth, as cold as the cold water, to a bowl set down on it, 0 to 1000
  */
 public record Exchange(
@@ -29,7 +29,7 @@ public record Exchange(
     private static final double LOST_THROUGH_LUMPS = 0.5;
 
     /** The middle of each range that the method page gives; the cloth is our own guess. */
-    public static final Exchange USUAL = new Exchange(0.08, 200, 260, 26, 11, 20, 10, 60);
+    public static final Exchange USUAL = new Exchange(0.08, 200, 260, 26, 11, 20, 6, 60);
 
     public Exchange {
         Require.within(layerFraction, 0.02, 0.5, "layerFraction");

@@ -14,13 +14,11 @@ import java.util.Optional;
 
 /** A batch in somebody's hands: which stage, where the bowl stands, what is being done to it, and the keys pressed. */
 final class Course {
-    /** A bowl just off a bath is stirred without a pause for so long. */
-    private static final Duration STIRRED_AFTER_A_MOVE = Duration.ofSeconds(40);
-
     /** The outside is wiped so long after the bowl left the water, so that nothing drips into the moulds. */
     private static final Duration WIPED_AFTER = Duration.ofSeconds(20);
 
     private final StirRhythm rhythm;
+    private final Duration stirredAfterAMove;
     private final List<MakerAction> presses = new ArrayList<>();
     private Stage stage = Stage.MELTING;
     private Spot spot = Spot.TABLE;
@@ -28,8 +26,12 @@ final class Course {
     private Optional<Instant> backOnTableAt = Optional.empty();
     private Optional<Instant> wipeAt = Optional.empty();
 
-    Course(StirRhythm rhythm) {
+    /**
+     * @param stirredAfterAMove a bowl just put somewhere else is stirred without a pause for so long
+     */
+    Course(StirRhythm rhythm, Duration stirredAfterAMove) {
         this.rhythm = rhythm;
+        this.stirredAfterAMove = stirredAfterAMove;
     }
 
     Stage stage() {
@@ -81,7 +83,7 @@ final class Course {
         if (to == spot) return;
         if (place(to) != place(spot)) presses.add(new BowlMoved(at, place(to)));
         spot = to;
-        rhythm.keepOn(at, STIRRED_AFTER_A_MOVE);
+        rhythm.keepOn(at, stirredAfterAMove);
         wipeAt = to == Spot.TABLE ? Optional.of(at.plus(WIPED_AFTER)) : Optional.empty();
     }
 

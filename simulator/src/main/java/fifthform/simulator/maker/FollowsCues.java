@@ -3,6 +3,7 @@ package fifthform.simulator.maker;
 import fifthform.curves.engine.Event;
 import fifthform.curves.input.MakerAction;
 import fifthform.simulator.bowl.Hands;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +15,9 @@ import java.util.SplittableRandom;
  * or the thermometer is far past.
  */
 public final class FollowsCues implements Maker {
+    /** Careful hands do not let the spoon rest while a rewarm and its coast last. A guess (no source). */
+    private static final Duration STIRRED_AFTER_A_MOVE = Duration.ofSeconds(90);
+
     /** So far past the usual temperature nobody waits for a cue any more, K. Our own choice. */
     private static final double FAR_PAST_KELVIN = 3.5;
 
@@ -28,7 +32,7 @@ public final class FollowsCues implements Maker {
     public FollowsCues(Habits habits, SplittableRandom random) {
         this.habits = habits;
         reaction = new Reaction(habits, random.split());
-        course = new Course(new StirRhythm(random.split()));
+        course = new Course(new StirRhythm(random.split()), STIRRED_AFTER_A_MOVE);
     }
 
     @Override

@@ -3,6 +3,7 @@ package fifthform.simulator.maker;
 import fifthform.curves.engine.Event;
 import fifthform.curves.input.MakerAction;
 import fifthform.simulator.bowl.Hands;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,9 @@ import java.util.SplittableRandom;
  * learns of the heat under way only when it has arrived.
  */
 public final class OwnWay implements Maker {
+    /** Then the spoon rests now and then, and heat gathers at the wall. A guess (no source). */
+    private static final Duration STIRRED_AFTER_A_MOVE = Duration.ofSeconds(40);
+
     /** Over the aim by this much the bowl still settles before the pouring, K. Our own choice. */
     private static final double SETTLED_KELVIN = 0.5;
 
@@ -24,7 +28,7 @@ public final class OwnWay implements Maker {
     public OwnWay(Habits habits, SplittableRandom random) {
         this.habits = habits;
         reaction = new Reaction(habits, random.split());
-        course = new Course(new StirRhythm(random.split()));
+        course = new Course(new StirRhythm(random.split()), STIRRED_AFTER_A_MOVE);
     }
 
     @Override

@@ -1,0 +1,78 @@
+package fifthform.simulator.scenario;
+
+import fifthform.curves.check.Parsed;
+import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.device.PlannedFault;
+import fifthform.simulator.device.Trouble;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * One fault of a scenario, as {@code unplugged for 25 s, 10 s after warm-bath}.
+ *
+ * @param line where it stands
+ */
+record FaultText(int line, PlannedFault fault) {
+    private static final Pattern FORM =
+            Pattern.compile("([a-z-]+) for ([0-9.]+) s, ([0-9.]+) s after ([a-z-]+)", Pattern.CASE_INSENSITIVE);
+    private static final String START = "start";
+
+    static Parsed<FaultText> parse(int line, String text) {
+        String where = "line " + line;
+        Matcher form = FORM.matcher(text);
+        if (!form.matches()) {
+            return Parsed.refused(
+                    where,
+                    "\"" + text + "\" is not a fault.",
+                    "Write for example: unplugged for 25 s, 10 s after warm-bath");
+        }
+        Optional<Trouble> trouble = Trouble.fromWord(form.group(1).toLowerCase(Locale.ROOT));
+        if (trouble.isEmpty()) {
+            return Parsed.refused(
+                    where,
+                    "\"" + form.group(1) + "\" is no trouble an adapter can have.",
+                    "Use unplugged, open-circuit, silent or garbage.");
+        }
+        Optional<Optional<Spot>> since = since(form.group(4).toLowerCase(Locale.ROOT));
+        if (since.isEmpty()) {
+            return Parsed.refused(
+                    where,
+                    "\"" + form.group(4) + "\" is not a moment of the batch.",
+                    "Use start, hot-bath, cold-water, table or warm-bath.");
+        }
+        double lasting = number(form.group(2));
+        double after = number(form.group(3));
+        if (!(lasting <= 86_400 && after <= 86_400)) {
+            return Parsed.refused(where, "\"" + text + "\" lasts too long.", "Give seconds, at most a day.");
+        }
+        return Parsed.accepted(
+                new FaultText(line, new PlannedFault(trouble.get(), since.get(), seconds(after), seconds(lasting))));
+    }
+
+    /** The number, or NaN where it is none. */
+    static double number(String text) {
+        try {
+            return Double.parseDouble(text);
+        } catch (NumberFormatException notANumber) {
+            return Double.NaN;
+        }
+    }
+
+    static Duration seconds(double seconds) {
+        return Duration.ofMillis(Math.round(seconds * 1000));
+    }
+
+    /** Empty inside for the start; empty outside where there is no such moment. */
+    private static Optional<Optional<Spot>> since(String word) {
+        if (word.equals(START)) return Optional.of(Optional.empty());
+        for (Spot spot : Spot.values()) {
+            if (spot.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(word)) {
+                return Optional.of(Optional.of(spot));
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,81 @@
+package fifthform.simulator.scenario;
+
+import java.util.Optional;
+
+/** The numbers a scenario may set: word, unit, range, and the value where the file says nothing. */
+enum Figure {
+    /** Same seed, same batch. */
+    SEED("seed", "", 0, 1e15, 1),
+    AMOUNT("amount", "g", 100, 5000, 500),
+    WALL("wall", "mm", 0.2, 12, 0.8),
+    /** Mass of the whole bowl over that of its wetted part; a guess. */
+    RIM("rim", "x", 1, 4, 1.3),
+    /** Water that clings outside; a guess. */
+    FILM("film", "mm", 0.1, 1, 0.2),
+    ROOM("room", "C", 5, 40, 21),
+    HOT_BATH("hot bath", "C", 40, 98, 70),
+    HOT_WATER("hot water", "kg", 0.1, 20, 1.5),
+    BURNER("burner", "W", 0, 5000, 900),
+    /** From the pot to the bowl: about 550 for water, 120 for moist air over it; guesses. */
+    HOT_CONTACT("hot contact", "W/m2K", 10, 1500, 250),
+    WARM_BATH("warm bath", "C", 25, 80, 46),
+    WARM_WATER("warm water", "kg", 0.1, 20, 2),
+    COLD_BATH("cold bath", "C", 0, 30, 16),
+    COLD_WATER("cold water", "kg", 0.1, 50, 4),
+    /** Beckett ed. 2009, pp. 667–668: dark 46, milk 44. */
+    LATENT_HEAT("latent heat", "kJ/kg", 0, 100, 46),
+    MELTS_FROM("melts from", "C", 15, 35, 28),
+    MELTS_TO("melts to", "C", 20, 40, 34),
+    REACTION("reaction", "s", 0.2, 30, 2.5),
+    REACTION_SPREAD("reaction spread", "", 0, 1.5, 0.35),
+    MELTED_AT("melted at", "C", 30, 60, 47),
+    COOL_AT("cool at", "C", 15, 32, 28),
+    HOLD("hold", "min", 0, 30, 5),
+    WARM_AT("warm at", "C", 25, 36, 31.5),
+    POUR("pour", "min", 0, 60, 6),
+    PROBE_LAG("probe lag", "s", 0.2, 120, 4),
+    RESOLUTION("resolution", "K", 0.001, 5, 0.0625),
+    NOISE("noise", "K", 0, 5, 0.03),
+    OFFSET("offset", "K", -10, 10, 0),
+    INTERVAL("interval", "s", 0.125, 10, 0.5);
+
+    private final String word;
+    private final String unit;
+    private final double low;
+    private final double high;
+    private final double usual;
+
+    Figure(String word, String unit, double low, double high, double usual) {
+        this.word = word;
+        this.unit = unit;
+        this.low = low;
+        this.high = high;
+        this.usual = usual;
+    }
+
+    String word() {
+        return word;
+    }
+
+    /** Empty for a bare number. */
+    String unit() {
+        return unit;
+    }
+
+    double low() {
+        return low;
+    }
+
+    double high() {
+        return high;
+    }
+
+    double usual() {
+        return usual;
+    }
+
+    static Optional<Figure> fromWord(String word) {
+        for (Figure figure : values()) if (figure.word.equals(word)) return Optional.of(figure);
+        return Optional.empty();
+    }
+}

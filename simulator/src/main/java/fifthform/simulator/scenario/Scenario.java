@@ -1,0 +1,86 @@
+package fifthform.simulator.scenario;
+
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.simulator.bowl.Kitchen;
+import fifthform.simulator.bowl.KitchenState;
+import fifthform.simulator.bowl.KitchenState.Baths;
+import fifthform.simulator.device.AdapterSettings;
+import fifthform.simulator.device.RunningKitchen;
+import fifthform.simulator.maker.Habits;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+
+/**
+ * An invented batch, ready to be gone through.
+ *
+ * @param id its name in commands: that of its file
+ * @param title a few words for lists
+ * @param about one sentence on what it shows
+ * @param demo the words that say that it is invented
+ * @param chocolate id of the recipe it is tempered by
+ * @param seed same seed, same batch
+ * @param kitchen what stands in the kitchen
+ * @param baths how warm the waters are at the start
+ * @param maker who tempers
+ * @param habits how
+ * @param bowlAdapter the adapter of the probe in the chocolate
+ */
+public record Scenario(
+        String id,
+        String title,
+        String about,
+        String demo,
+        String chocolate,
+        long seed,
+        Kitchen kitchen,
+        Baths baths,
+        MakerKind maker,
+        Habits habits,
+        AdapterSettings bowlAdapter) {
+    public Scenario {
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(about, "about");
+        Objects.requireNonNull(demo, "demo");
+        Objects.requireNonNull(chocolate, "chocolate");
+        Objects.requireNonNull(kitchen, "kitchen");
+        Objects.requireNonNull(baths, "baths");
+        Objects.requireNonNull(maker, "maker");
+        Objects.requireNonNull(habits, "habits");
+        Objects.requireNonNull(bowlAdapter, "bowlAdapter");
+    }
+
+    /** The batch from its beginning, solid pieces at the room's temperature, with its own seed. */
+    public RunningKitchen start(Instant at) {
+        return start(at, seed);
+    }
+
+    /** The same batch with other luck. */
+    public RunningKitchen start(Instant at, long otherSeed) {
+        SplittableRandom random = new SplittableRandom(otherSeed);
+        return new RunningKitchen(
+                kitchen,
+                KitchenState.solid(kitchen.roomCelsius(), baths),
+                maker.with(habits, random.split()),
+                bowlAdapter,
+                AdapterSettings.USUAL_BATH,
+                at,
+                random.split());
+    }
+
+    /** What a maker would tell the program of this bowl: its material and the amount, nothing learned. */
+    public Bowl bowl() {
+        BowlMaterial material = switch (kitchen.bowl().material()) {
+            case STEEL -> BowlMaterial.STEEL;
+            case GLASS -> BowlMaterial.GLASS;
+            case PLASTIC -> BowlMaterial.PLASTIC;
+            case ALUMINIUM -> BowlMaterial.ALUMINIUM;
+        };
+        double grams = kitchen.chocolate().kilograms() * 1000;
+        return new Bowl("practice-" + id, material, OptionalDouble.of(grams), Optional.empty());
+    }
+}

@@ -1,0 +1,148 @@
+package fifthform.simulator.scenario;
+
+import fifthform.curves.check.Parsed;
+import fifthform.curves.check.Problem;
+import fifthform.simulator.bowl.BowlWall;
+import fifthform.simulator.bowl.Chocolate;
+import fifthform.simulator.bowl.Exchange;
+import fifthform.simulator.bowl.Kitchen;
+import fifthform.simulator.bowl.KitchenState.Baths;
+import fifthform.simulator.bowl.Tip;
+import fifthform.simulator.bowl.Vessel;
+import fifthform.simulator.bowl.WallMaterial;
+import fifthform.simulator.device.AdapterSettings;
+import fifthform.simulator.device.RunningKitchen;
+import fifthform.simulator.maker.Habits;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** From the figures and words of a scenario to its kitchen; every word is there by now, every figure in its range. */
+final class ScenarioBuild {
+    /** A kitchen pot of about 0.8 kg steel; a guess. */
+    private static final double POT_JOULES_PER_KELVIN = 400;
+    /** Open water of a pot loses about 1–2 W/K by convection and evaporation at these temperatures; a guess. */
+    private static final double POT_LOSS_WATTS_PER_KELVIN = 1.5;
+    /** Water moving freely around a bowl; the middle of the method page's range. */
+    private static final double WATER_CONTACT = 550;
+    /** A probe in chocolate left alone follows half again as slowly; a guess. */
+    private static final double STILL_TIP_FACTOR = 1.5;
+
+    private final Map<Figure, Double> figures;
+    private final Map<Wording, String> words;
+    private final Map<Wording, Integer> wordLines;
+    private final List<FaultText> faults;
+    private final List<Problem> problems = new ArrayList<>();
+
+    ScenarioBuild(
+            Map<Figure, Double> figures,
+            Map<Wording, String> words,
+            Map<Wording, Integer> wordLines,
+            List<FaultText> faults) {
+        this.figures = figures;
+        this.words = words;
+        this.wordLines = wordLines;
+        this.faults = faults;
+    }
+
+    Parsed<Scenario> build(String id) {
+        Optional<WallMaterial> material = WallMaterial.fromWord(words.get(Wording.BOWL));
+        Optional<MakerKind> maker = MakerKind.fromWord(words.get(Wording.MAKER));
+        if (material.isEmpty()) refuse(Wording.BOWL, "Use steel, glass, plastic or aluminium.");
+        if (maker.isEmpty()) refuse(Wording.MAKER, "Use follows-cues or own-way.");
+        if (!words.get(Wording.CHOCOLATE).matches("[a-z0-9][a-z0-9-]*")) {
+            refuse(Wording.CHOCOLATE, "Use a recipe's id, for example dark.");
+        }
+        if (!words.get(Wording.DEMO).contains("invented")) {
+            refuse(Wording.DEMO, "Say that it is invented; only invented batches belong here.");
+        }
+        if (!(of(Figure.MELTS_FROM) < of(Figure.MELTS_TO))) {
+            problems.add(new Problem(id, "\"melts from\" is not below \"melts to\".", "Change one of them."));
+        }
+        if (!wholeTicks()) {
+            String step = RunningKitchen.TICK.toMillis() / 1000.0 + " s";
+            problems.add(
+                    new Problem(id, "\"interval\" is not a multiple of " + step + ".", "Use 0.125, 0.25, 0.5, 1 …"));
+        }
+        if (!problems.isEmpty()) return Parsed.refused(problems);
+        return Parsed.accepted(scenario(id, material.orElseThrow(), maker.orElseThrow()));
+    }
+
+    private Scenario scenario(String id, WallMaterial material, MakerKind maker) {
+        return new Scenario(
+                id,
+                words.get(Wording.TITLE),
+                words.get(Wording.ABOUT),
+                words.get(Wording.DEMO),
+                words.get(Wording.CHOCOLATE),
+                (long) of(Figure.SEED),
+                kitchen(material),
+                new Baths(of(Figure.HOT_BATH), of(Figure.WARM_BATH), of(Figure.COLD_BATH)),
+                maker,
+                habits(),
+                adapter());
+    }
+
+    private Kitchen kitchen(WallMaterial material) {
+        return new Kitchen(
+                new Chocolate(
+                        of(Figure.AMOUNT) / 1000,
+                        of(Figure.LATENT_HEAT) * 1000,
+                        of(Figure.MELTS_FROM),
+                        of(Figure.MELTS_TO)),
+                new BowlWall(material, of(Figure.WALL), of(Figure.RIM), of(Figure.FILM)),
+                Exchange.USUAL,
+                new Vessel(
+                        of(Figure.HOT_WATER),
+                        POT_JOULES_PER_KELVIN,
+                        of(Figure.HOT_CONTACT),
+                        POT_LOSS_WATTS_PER_KELVIN,
+                        of(Figure.BURNER),
+                        of(Figure.HOT_BATH)),
+                Vessel.offTheHeat(
+                        of(Figure.WARM_WATER), POT_JOULES_PER_KELVIN, WATER_CONTACT, POT_LOSS_WATTS_PER_KELVIN),
+                Vessel.offTheHeat(
+                        of(Figure.COLD_WATER), POT_JOULES_PER_KELVIN, WATER_CONTACT, POT_LOSS_WATTS_PER_KELVIN),
+                of(Figure.ROOM),
+                new Tip(of(Figure.PROBE_LAG), STILL_TIP_FACTOR));
+    }
+
+    private Habits habits() {
+        return new Habits(
+                FaultText.seconds(of(Figure.REACTION)),
+                of(Figure.REACTION_SPREAD),
+                of(Figure.MELTED_AT),
+                of(Figure.COOL_AT),
+                FaultText.seconds(60 * of(Figure.HOLD)),
+                of(Figure.WARM_AT),
+                FaultText.seconds(60 * of(Figure.POUR)));
+    }
+
+    private AdapterSettings adapter() {
+        return new AdapterSettings(
+                of(Figure.RESOLUTION),
+                of(Figure.NOISE),
+                of(Figure.OFFSET),
+                interval(),
+                faults.stream().map(FaultText::fault).toList());
+    }
+
+    private Duration interval() {
+        return FaultText.seconds(of(Figure.INTERVAL));
+    }
+
+    private boolean wholeTicks() {
+        return interval().toMillis() % RunningKitchen.TICK.toMillis() == 0;
+    }
+
+    private double of(Figure figure) {
+        return figures.getOrDefault(figure, figure.usual());
+    }
+
+    private void refuse(Wording wording, String whatToDo) {
+        String what = "\"" + wording.word() + "\" cannot be \"" + words.get(wording) + "\".";
+        problems.add(new Problem("line " + wordLines.get(wording), what, whatToDo));
+    }
+}
