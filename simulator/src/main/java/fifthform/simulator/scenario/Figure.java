@@ -14,6 +14,8 @@ enum Figure {
     FILM("film", "mm", 0.1, 1, 0.2),
     ROOM("room", "C", 5, 40, 21),
     HOT_BATH("hot bath", "C", 40, 98, 70),
+    /** Where the burner is turned down to. */
+    HELD("hot bath held", "C", 30, 98, 52),
     HOT_WATER("hot water", "kg", 0.1, 20, 1.5),
     BURNER("burner", "W", 0, 5000, 900),
     /** From the pot to the bowl: about 550 for water, 120 for moist air over it; guesses. */

@@ -25,6 +25,8 @@ final class ScenarioBuild {
     private static final double POT_JOULES_PER_KELVIN = 400;
     /** Open water of a pot loses about 1–2 W/K by convection and evaporation at these temperatures; a guess. */
     private static final double POT_LOSS_WATTS_PER_KELVIN = 1.5;
+    /** The warm water waits under a lid; a guess. */
+    private static final double COVERED_LOSS_WATTS_PER_KELVIN = 0.4;
     /** Water moving freely around a bowl; the middle of the method page's range. */
     private static final double WATER_CONTACT = 550;
     /** A probe in chocolate left alone follows half again as slowly; a guess. */
@@ -100,9 +102,9 @@ final class ScenarioBuild {
                         of(Figure.HOT_CONTACT),
                         POT_LOSS_WATTS_PER_KELVIN,
                         of(Figure.BURNER),
-                        of(Figure.HOT_BATH)),
+                        of(Figure.HELD)),
                 Vessel.offTheHeat(
-                        of(Figure.WARM_WATER), POT_JOULES_PER_KELVIN, WATER_CONTACT, POT_LOSS_WATTS_PER_KELVIN),
+                        of(Figure.WARM_WATER), POT_JOULES_PER_KELVIN, WATER_CONTACT, COVERED_LOSS_WATTS_PER_KELVIN),
                 Vessel.offTheHeat(
                         of(Figure.COLD_WATER), POT_JOULES_PER_KELVIN, WATER_CONTACT, POT_LOSS_WATTS_PER_KELVIN),
                 of(Figure.ROOM),
