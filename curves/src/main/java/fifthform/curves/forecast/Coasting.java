@@ -32,6 +32,9 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
     /** A shorter stay in the water has not yet warmed or cooled the wall as deeply as a long one. */
     private static final Duration TEACHING_STAY = Duration.ofSeconds(20);
 
+    /** What turns sooner was not a lift but a pause in stirring. */
+    private static final Duration TEACHING_COAST = Duration.ofSeconds(15);
+
     private static final double TEACHING_COAST_KELVIN = 0.08;
 
     /** Spread of what one lift teaches, as a logarithm: model error, and an unsure moment where nobody said it. */
@@ -108,8 +111,11 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
         // After heat the room pulls it back over a peak; after cold it may only fade into the slow loss to the room.
         boolean turned = l.isRising() ? rate <= 0 : rate >= -(60 * Math.max(0, loss) + 0.1);
         if (!turned) return new Coasting(coast, Optional.of(l), lastTurn);
+        boolean tooSoon = Duration.between(l.at(), now).compareTo(TEACHING_COAST) < 0;
         return new Coasting(
-                lesson(l, loss).orElse(coast), Optional.empty(), Optional.of(new Turn(now, l.extremeCelsius(), l)));
+                tooSoon ? coast : lesson(l, loss).orElse(coast),
+                Optional.empty(),
+                Optional.of(new Turn(now, l.extremeCelsius(), l)));
     }
 
     private Optional<Coast> lesson(Lift l, double loss) {

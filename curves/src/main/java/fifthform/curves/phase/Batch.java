@@ -43,7 +43,7 @@ public record Batch(PhaseProgress progress, Contact contact) {
      * @param sinceLast time since the estimate before
      */
     public Batch followed(Recipe recipe, Estimate estimate, Window window, Instant now, Duration sinceLast) {
-        Contact stands = ContactRules.next(contact, phase(), estimate, window, now);
+        Contact stands = ContactRules.next(recipe, this, estimate, window, now);
         PhaseProgress going = progress.with(
                 estimate.chocolateCelsius(), inRange(recipe, estimate, sinceLast), settled(recipe, estimate, now));
         Phase next = PhaseRules.next(recipe, going, stands, estimate, window, now);

@@ -3,6 +3,7 @@ package fifthform.curves.phase;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
 import fifthform.curves.signal.Window;
 import fifthform.curves.signal.Window.Point;
 import java.time.Duration;
@@ -10,19 +11,28 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * Where the bowl must be standing, judged from its curve alone. A key press is believed first and for a while; after
- * that the curve may say otherwise, since makers press late, or forget.
+ * Where the bowl must be standing, judged from its curve. The main nuisance is the spoon: left alone, a bowl takes up a
+ * tenth of the heat, so a pause in stirring looks like a lift. Two things keep that in bounds: nobody lifts far from the
+ * target, and a maker who presses keys is believed until the curve plainly says otherwise.
  *
  * <p>All thresholds are our own, set against the rates of a lumped bowl of 0.2 to 5 kg: cold water 1 to 10 K/min down,
  * table 0.1 to 1 K/min down, warm bath 0.4 to 6 K/min up.
  */
 final class ContactRules {
-    private static final Duration BELIEVE_A_KEY = Duration.ofSeconds(20);
     private static final Duration SUSTAINED = Duration.ofSeconds(6);
     private static final Duration LOOK_BACK = Duration.ofSeconds(30);
 
+    /** So long, and so plainly, must the curve contradict a key. */
+    private static final Duration PLAINLY = Duration.ofSeconds(30);
+
+    private static final double PLAINLY_WARMING_KELVIN_PER_MINUTE = 0.8;
+    private static final double PLAINLY_COOLING_KELVIN_PER_MINUTE = -2.0;
+
     private static final double WARMING_KELVIN_PER_MINUTE = 0.4;
     private static final double COLD_WATER_KELVIN_PER_MINUTE = -1.2;
+
+    /** Makers lift near the target; a rate that fades further away than this is a pause in stirring. */
+    private static final double NEAR_TARGET_KELVIN = 3.5;
 
     /**
      * A bath's own push fades over minutes: to 0.85 or so within {@link #LOOK_BACK}. A rate that has come down to this
@@ -35,66 +45,103 @@ final class ContactRules {
 
     private static final double CLEAR_RATE_KELVIN_PER_MINUTE = 0.6;
 
-    private ContactRules() {}
+    private final Recipe recipe;
+    private final Contact contact;
+    private final Phase phase;
+    private final double celsius;
+    private final double rate;
+    private final double rateSigma;
+    private final Window window;
+    private final Instant now;
 
-    static Contact next(Contact contact, Phase phase, Estimate estimate, Window window, Instant now) {
-        boolean keyStillFresh = contact.evidence() == Evidence.TOLD
-                && Duration.between(contact.since(), now).compareTo(BELIEVE_A_KEY) < 0;
-        if (keyStillFresh) return contact;
-        Place seen = switch (contact.place()) {
-            case BATH -> fromBath(contact, phase, estimate, window, now);
-            case COLD_WATER -> fromColdWater(contact, estimate, window, now);
-            case TABLE -> fromTable(phase, estimate, window, now);
-        };
-        return contact.movedTo(seen, now, Evidence.INFERRED);
+    private ContactRules(Recipe recipe, Batch batch, Estimate estimate, Window window, Instant now) {
+        this.recipe = recipe;
+        this.contact = batch.contact();
+        this.phase = batch.phase();
+        this.celsius = estimate.chocolateCelsius();
+        this.rate = estimate.rateKelvinPerMinute();
+        this.rateSigma = estimate.rateSigmaKelvinPerMinute();
+        this.window = window;
+        this.now = now;
     }
 
-    private static Place fromBath(Contact contact, Phase phase, Estimate estimate, Window window, Instant now) {
-        if (throughout(window, now, Place.COLD_WATER)) return Place.COLD_WATER;
-        double rate = estimate.rateKelvinPerMinute();
-        if (rate + estimate.rateSigmaKelvinPerMinute() < -WARMING_KELVIN_PER_MINUTE) return Place.TABLE;
+    static Contact next(Recipe recipe, Batch batch, Estimate estimate, Window window, Instant now) {
+        ContactRules rules = new ContactRules(recipe, batch, estimate, window, now);
+        Contact contact = batch.contact();
+        Place seen = contact.evidence() == Evidence.TOLD ? rules.against() : rules.seen();
+        return contact.movedTo(seen, now, seen == contact.place() ? contact.evidence() : Evidence.INFERRED);
+    }
+
+    /** The place that contradicts the key, or the key's own. */
+    private Place against() {
+        if (Duration.between(contact.since(), now).compareTo(PLAINLY) < 0) return contact.place();
+        double slowest = window.lowestRateThroughout(now.minus(PLAINLY)).orElse(0);
+        double fastest = window.highestRateThroughout(now.minus(PLAINLY)).orElse(0);
+        return switch (contact.place()) {
+            case BATH -> fastest < -WARMING_KELVIN_PER_MINUTE ? coldOrTable() : Place.BATH;
+            case COLD_WATER -> slowest > -0.1 ? warmOrTable() : Place.COLD_WATER;
+            case TABLE -> {
+                if (slowest > PLAINLY_WARMING_KELVIN_PER_MINUTE && pushed()) yield Place.BATH;
+                yield fastest < PLAINLY_COOLING_KELVIN_PER_MINUTE && pulled() ? Place.COLD_WATER : Place.TABLE;
+            }
+        };
+    }
+
+    private Place seen() {
+        return switch (contact.place()) {
+            case BATH -> fromBath();
+            case COLD_WATER -> fromColdWater();
+            case TABLE -> fromTable();
+        };
+    }
+
+    private Place fromBath() {
+        if (rate + rateSigma < -WARMING_KELVIN_PER_MINUTE) return coldOrTable();
         // While melting, lumps and stirring make the rate swing; there only a fall shows that the bowl has left.
-        if (phase == Phase.MELT) return Place.BATH;
-        Optional<Point> fastest = window.fastestRiseSince(later(contact.since(), now.minus(LOOK_BACK)));
-        boolean faded = fastest.isPresent()
-                && fastest.get().kelvinPerMinute() > CLEAR_RATE_KELVIN_PER_MINUTE
-                && rate + estimate.rateSigmaKelvinPerMinute()
-                        < FADED * fastest.get().kelvinPerMinute();
+        boolean liftable =
+                phase != Phase.MELT && celsius > recipe.work().range().lowCelsius() - NEAR_TARGET_KELVIN;
+        if (!liftable) return Place.BATH;
+        double fastest = rateOf(window.fastestRiseSince(later(contact.since(), now.minus(LOOK_BACK))));
+        boolean faded = fastest > CLEAR_RATE_KELVIN_PER_MINUTE && rate + rateSigma < FADED * fastest;
         return faded ? Place.TABLE : Place.BATH;
     }
 
-    private static Place fromColdWater(Contact contact, Estimate estimate, Window window, Instant now) {
-        if (throughout(window, now, Place.BATH)) return Place.BATH;
-        Optional<Point> fastest = window.fastestFallSince(later(contact.since(), now.minus(LOOK_BACK)));
-        double rate = estimate.rateKelvinPerMinute();
-        boolean faded = fastest.isPresent()
-                && fastest.get().kelvinPerMinute() < -CLEAR_RATE_KELVIN_PER_MINUTE
-                && rate - estimate.rateSigmaKelvinPerMinute()
-                        > FADED * fastest.get().kelvinPerMinute();
+    private Place fromColdWater() {
+        if (rate - rateSigma > WARMING_KELVIN_PER_MINUTE) return warmOrTable();
+        boolean liftable = celsius < recipe.cool().range().highCelsius() + NEAR_TARGET_KELVIN;
+        if (!liftable) return Place.COLD_WATER;
+        double fastest = rateOf(window.fastestFallSince(later(contact.since(), now.minus(LOOK_BACK))));
+        boolean faded = fastest < -CLEAR_RATE_KELVIN_PER_MINUTE && rate - rateSigma > FADED * fastest;
         return faded ? Place.TABLE : Place.COLD_WATER;
     }
 
     /** A coast after a lift moves on as well, but ever more slowly; water under the bowl does not let go. */
-    private static Place fromTable(Phase phase, Estimate estimate, Window window, Instant now) {
-        double rate = estimate.rateKelvinPerMinute();
-        if (throughout(window, now, Place.COLD_WATER)) {
-            boolean pulled = rate < STILL_PUSHED * rateOf(window.fastestFallSince(now.minus(LOOK_BACK)));
-            return pulled ? Place.COLD_WATER : Place.TABLE;
-        }
-        if (!throughout(window, now, Place.BATH)) return Place.TABLE;
-        boolean pushed = rate > STILL_PUSHED * rateOf(window.fastestRiseSince(now.minus(LOOK_BACK)));
-        return pushed || phase == Phase.MELT ? Place.BATH : Place.TABLE;
+    private Place fromTable() {
+        if (coldOrTable() == Place.COLD_WATER && pulled()) return Place.COLD_WATER;
+        boolean warms = warmOrTable() == Place.BATH && (pushed() || phase == Phase.MELT);
+        return warms ? Place.BATH : Place.TABLE;
+    }
+
+    private Place coldOrTable() {
+        double fastest = window.highestRateThroughout(now.minus(SUSTAINED)).orElse(0);
+        return fastest < COLD_WATER_KELVIN_PER_MINUTE ? Place.COLD_WATER : Place.TABLE;
+    }
+
+    private Place warmOrTable() {
+        double slowest = window.lowestRateThroughout(now.minus(SUSTAINED)).orElse(0);
+        return slowest > WARMING_KELVIN_PER_MINUTE ? Place.BATH : Place.TABLE;
+    }
+
+    private boolean pulled() {
+        return rate < STILL_PUSHED * rateOf(window.fastestFallSince(now.minus(LOOK_BACK)));
+    }
+
+    private boolean pushed() {
+        return rate > STILL_PUSHED * rateOf(window.fastestRiseSince(now.minus(LOOK_BACK)));
     }
 
     private static double rateOf(Optional<Point> point) {
         return point.map(Point::kelvinPerMinute).orElse(0.0);
-    }
-
-    private static boolean throughout(Window window, Instant now, Place place) {
-        Instant from = now.minus(SUSTAINED);
-        return place == Place.COLD_WATER
-                ? window.highestRateThroughout(from).orElse(0) < COLD_WATER_KELVIN_PER_MINUTE
-                : window.lowestRateThroughout(from).orElse(0) > WARMING_KELVIN_PER_MINUTE;
     }
 
     private static Instant later(Instant a, Instant b) {

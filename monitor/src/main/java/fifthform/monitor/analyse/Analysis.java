@@ -52,7 +52,9 @@ public final class Analysis {
     public void takeWithTicks(Input input) {
         Instant until = input.at();
         Instant far = state.at().plus(LONGEST_TICKED);
-        for (Instant at = state.at().plus(Ticks.EVERY); at.isBefore(until) && at.isBefore(far); at = at.plus(Ticks.EVERY)) {
+        for (Instant at = state.at().plus(Ticks.EVERY);
+                at.isBefore(until) && at.isBefore(far);
+                at = at.plus(Ticks.EVERY)) {
             take(new Tick(at));
         }
         take(input);

@@ -19,8 +19,16 @@ public final class BatchFigures {
                 .whole("readings", tally.readings())
                 .number("gaps_s", seconds(tally.gaps()), PLACES)
                 .objects("phases", phases(tally, start));
-        optional(line, "highest_work_c", tally.highestWorkCelsius().isPresent(), tally.highestWorkCelsius().orElse(0));
-        optional(line, "lowest_cool_c", tally.lowestCoolCelsius().isPresent(), tally.lowestCoolCelsius().orElse(0));
+        optional(
+                line,
+                "highest_work_c",
+                tally.highestWorkCelsius().isPresent(),
+                tally.highestWorkCelsius().orElse(0));
+        optional(
+                line,
+                "lowest_cool_c",
+                tally.lowestCoolCelsius().isPresent(),
+                tally.lowestCoolCelsius().orElse(0));
         line.number("over_range_s", seconds(tally.overRange()), PLACES);
         tally.firstTrouble()
                 .ifPresentOrElse(
@@ -30,7 +38,8 @@ public final class BatchFigures {
                                         .text("what", t.what().word())
                                         .number("time_s", seconds(Duration.between(start, t.at())), PLACES)),
                         () -> line.raw("first_trouble", "null"));
-        return line.raw("crystals", "null").text("verdict", tally.verdict(setup.recipe()).word());
+        return line.raw("crystals", "null")
+                .text("verdict", tally.verdict(setup.recipe()).word());
     }
 
     private static List<JsonLine> phases(Tally tally, Instant start) {

@@ -18,8 +18,8 @@ final class CommonOptions {
     private boolean trace;
 
     Folders folders() {
-        Folders folders = Folders.of(
-                System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
+        Folders folders =
+                Folders.of(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
         return data == null ? folders : folders.withData(data);
     }
 
@@ -31,7 +31,8 @@ final class CommonOptions {
             case "f", "F", "fahrenheit" -> Optional.of(Units.FAHRENHEIT);
             default ->
                 throw new Refusal(
-                        Exit.NOT_UNDERSTOOD, "--units was " + units + ". Nothing was done. Say --units c or --units f.");
+                        Exit.NOT_UNDERSTOOD,
+                        "--units was " + units + ". Nothing was done. Say --units c or --units f.");
         };
     }
 }

@@ -34,7 +34,9 @@ public final class Main {
                 return refusal.exit().code();
             }
             line.getErr().println("This is a fault of the program: " + e);
-            line.getErr().println("What has been recorded is kept. Please report it, with what --trace prints, and start again.");
+            line.getErr()
+                    .println(
+                            "What has been recorded is kept. Please report it, with what --trace prints, and start again.");
             if (trace) e.printStackTrace(line.getErr());
             return Exit.FAULT.code();
         };
@@ -44,7 +46,9 @@ public final class Main {
         PrintWriter err = e.getCommandLine().getErr();
         err.println(e.getMessage());
         err.println("Nothing was done. Try: fifthform "
-                + (e.getCommandLine().getParent() == null ? "" : e.getCommandLine().getCommandName() + " ") + "--help");
+                + (e.getCommandLine().getParent() == null
+                        ? ""
+                        : e.getCommandLine().getCommandName() + " ") + "--help");
         return Exit.NOT_UNDERSTOOD.code();
     }
 }

@@ -41,6 +41,12 @@ final class Setups {
                 .map(role -> probe(new ProbeId(role.word()), role, "csv", file))
                 .toList();
         return new Setup(
-                recipe, Bowl.ANY, probes, Setup.USUAL_REACTION, OptionalDouble.empty(), OptionalDouble.empty(), Origin.REAL);
+                recipe,
+                Bowl.ANY,
+                probes,
+                Setup.USUAL_REACTION,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Origin.REAL);
     }
 }

@@ -1,6 +1,5 @@
 package fifthform.monitor.model;
 
-import fifthform.monitor.settings.Units;
 import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Outlook;
@@ -11,6 +10,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.model.WatchPicture.Ladder;
 import fifthform.monitor.model.WatchPicture.Limit;
 import fifthform.monitor.model.WatchPicture.Limit.Weight;
+import fifthform.monitor.settings.Units;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,5 @@
 package fifthform.monitor.model;
 
-import fifthform.monitor.settings.Units;
 import fifthform.curves.alarm.AlarmTable;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
@@ -8,6 +7,7 @@ import fifthform.curves.input.AlarmId;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.settings.Units;
 import java.util.OptionalDouble;
 
 /**

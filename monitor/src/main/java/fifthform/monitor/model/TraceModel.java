@@ -1,6 +1,5 @@
 package fifthform.monitor.model;
 
-import fifthform.monitor.settings.Units;
 import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Outlook;
@@ -13,6 +12,7 @@ import fifthform.monitor.model.WatchPicture.Gap;
 import fifthform.monitor.model.WatchPicture.Point;
 import fifthform.monitor.model.WatchPicture.Trace;
 import fifthform.monitor.session.TraceView;
+import fifthform.monitor.settings.Units;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

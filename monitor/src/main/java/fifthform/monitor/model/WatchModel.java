@@ -1,6 +1,5 @@
 package fifthform.monitor.model;
 
-import fifthform.monitor.settings.Units;
 import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.estimate.Freshness;
@@ -24,6 +23,7 @@ import fifthform.monitor.model.WatchPicture.Outlook;
 import fifthform.monitor.model.WatchPicture.Tile;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.settings.Units;
 import java.time.Duration;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;

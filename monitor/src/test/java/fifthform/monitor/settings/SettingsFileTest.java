@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.monitor.settings.Settings.SoundLevel;
 import fifthform.monitor.settings.Settings.Theme;
-import fifthform.monitor.settings.Units;
 import fifthform.monitor.settings.SettingsFile.Loaded;
 import java.io.IOException;
 import java.nio.file.Files;
