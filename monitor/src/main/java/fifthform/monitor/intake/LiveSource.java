@@ -5,6 +5,8 @@ import fifthform.curves.input.Recorded;
 import fifthform.curves.input.Tick;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -17,9 +19,19 @@ import java.util.concurrent.atomic.AtomicInteger;
  * comes for a quarter of a second. Numbers them.
  */
 public final class LiveSource implements InputSource {
+    /** Where the time between inputs comes from. */
+    public enum Ticking {
+        /** From the session's clock: when nothing has come for a while, that is news. */
+        BY_THE_CLOCK,
+        /** From the inputs' own times: for recorded bytes read as fast as possible, where waiting means nothing. */
+        BY_THE_DATA
+    }
+
     private final BlockingQueue<Input> queue = new LinkedBlockingQueue<>();
     private final AtomicInteger sources;
     private final SessionClock clock;
+    private final Ticking ticking;
+    private final Deque<Input> ready = new ArrayDeque<>();
     private long taken;
     private Instant last;
     private volatile boolean stopped;
@@ -31,8 +43,9 @@ public final class LiveSource implements InputSource {
      * @param taken how many inputs the session has already taken; 0 for a new one
      * @param sources how many readers must have ended before the source ends by itself
      */
-    public LiveSource(SessionClock clock, long taken, int sources) {
+    public LiveSource(SessionClock clock, Ticking ticking, long taken, int sources) {
         this.clock = Objects.requireNonNull(clock, "clock");
+        this.ticking = Objects.requireNonNull(ticking, "ticking");
         this.taken = taken;
         this.sources = new AtomicInteger(sources);
         this.last = clock.instant();
@@ -56,12 +69,22 @@ public final class LiveSource implements InputSource {
     @Override
     public Optional<Recorded> next() throws InterruptedException {
         while (true) {
+            if (!ready.isEmpty()) return Optional.of(numbered(ready.remove()));
             Input input = queue.poll(patienceNanos(), TimeUnit.NANOSECONDS);
-            if (input != null) return Optional.of(numbered(input));
+            if (input != null) {
+                if (ticking == Ticking.BY_THE_DATA) ticksUntil(input.at());
+                ready.add(input);
+                continue;
+            }
             if (queue.isEmpty() && (stopped || sources.get() <= 0)) return Optional.empty();
             Instant now = clock.instant();
-            if (!now.isBefore(last.plus(Ticks.EVERY))) return Optional.of(numbered(new Tick(now)));
+            boolean due = ticking == Ticking.BY_THE_CLOCK && !now.isBefore(last.plus(Ticks.EVERY));
+            if (due) return Optional.of(numbered(new Tick(now)));
         }
+    }
+
+    private void ticksUntil(Instant until) {
+        for (Instant at = last.plus(Ticks.EVERY); at.isBefore(until); at = at.plus(Ticks.EVERY)) ready.add(new Tick(at));
     }
 
     private long patienceNanos() {

@@ -2,7 +2,6 @@ package fifthform.monitor.model;
 
 import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Priority;
-import fifthform.curves.alarm.Side;
 import fifthform.curves.alarm.Standing;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
@@ -144,19 +143,10 @@ final class BandModel {
     }
 
     private static Direction direction(AlarmId id) {
-        return switch (side(id)) {
+        return switch (Sides.of(id)) {
             case TOO_HOT -> Direction.UP;
             case TOO_COLD -> Direction.DOWN;
             case NEITHER -> Direction.NONE;
-        };
-    }
-
-    /** Which way things have gone wrong. */
-    static Side side(AlarmId id) {
-        return switch (id) {
-            case HEADING_OVER, OVER_RANGE, NEAR_MELT_OUT, MELT_OUT, MELT_TOO_HOT, BATH_HOT -> Side.TOO_HOT;
-            case HEADING_UNDER, TOO_COOL, OVER_COOLED -> Side.TOO_COLD;
-            case PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING -> Side.NEITHER;
         };
     }
 }

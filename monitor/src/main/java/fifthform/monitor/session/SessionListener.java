@@ -1,8 +1,10 @@
 package fifthform.monitor.session;
 
 import fifthform.curves.engine.Event;
+import java.util.List;
 
-/** Hears what the maker is told; called on the session's thread and must return at once. */
+/** Follows a session step by step; called on the session's thread and must return at once. */
 public interface SessionListener {
-    void told(Event event);
+    /** The session took an input; {@code events} are what the maker is told because of it, often none. */
+    void stepped(SessionSnapshot snapshot, List<Event> events);
 }

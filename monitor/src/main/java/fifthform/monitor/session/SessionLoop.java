@@ -82,12 +82,13 @@ public final class SessionLoop implements Runnable {
                 Recorded stored = new Recorded(
                         next.get().sequence(), InputCodec.asStored(next.get().input()));
                 record.input(stored);
-                for (Event event : take(stored)) {
+                List<Event> events = take(stored);
+                for (Event event : events) {
                     record.event(stored.sequence(), event);
                     if (event instanceof Event.PhaseChanged) record.force();
-                    for (SessionListener listener : listeners) listener.told(event);
                 }
                 publish();
+                for (SessionListener listener : listeners) listener.stepped(published.get(), events);
                 next = source.next();
             }
         } catch (InterruptedException e) {

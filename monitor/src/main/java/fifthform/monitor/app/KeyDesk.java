@@ -1,0 +1,168 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.cue.CueBoard;
+import fifthform.curves.cue.CueId;
+import fifthform.curves.engine.State;
+import fifthform.curves.engine.Undoable;
+import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction.AlarmAcknowledged;
+import fifthform.curves.input.MakerAction.BowlMoved;
+import fifthform.curves.input.MakerAction.Noted;
+import fifthform.curves.input.MakerAction.PhaseConfirmed;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.MakerAction.ProbePutBack;
+import fifthform.curves.input.MakerAction.ProbeTakenOut;
+import fifthform.curves.input.MakerAction.SetupChanged;
+import fifthform.curves.input.MakerAction.Undone;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.situation.ProbePlace;
+import fifthform.monitor.model.Key;
+import fifthform.monitor.session.SessionSnapshot;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * What each key does to a session. Every act goes the way of a reading: into the intake queue, the journal, the engine.
+ */
+final class KeyDesk implements Consumer<Key> {
+    /** How long an act can be taken back by a glance at the screen, s. */
+    private static final long UNDO_SECONDS = 10;
+
+    /** A wet hand that brushes a key must not end a recording: the second press within this time does. */
+    private static final long QUIT_SECONDS = 5;
+
+    private final Supplier<SessionSnapshot> session;
+    private final Consumer<Input> intake;
+    private final InstantSource sessionClock;
+    private final InstantSource handsClock;
+    private final List<Recipe> recipes;
+    private final Speed speed;
+    private final Runnable stop;
+    private final AtomicReference<Said> said = new AtomicReference<>(new Said("", Instant.MIN, Instant.MIN));
+
+    /** What practice and recorded bytes let a key change. */
+    interface Speed {
+        void faster();
+
+        void slower();
+    }
+
+    /** The words shown for a while after a key, and until when a second press of quit ends the session. */
+    private record Said(String words, Instant until, Instant quitUntil) {}
+
+    KeyDesk(
+            Supplier<SessionSnapshot> session,
+            Consumer<Input> intake,
+            InstantSource sessionClock,
+            InstantSource handsClock,
+            List<Recipe> recipes,
+            Speed speed,
+            Runnable stop) {
+        this.session = Objects.requireNonNull(session, "session");
+        this.intake = Objects.requireNonNull(intake, "intake");
+        this.sessionClock = Objects.requireNonNull(sessionClock, "sessionClock");
+        this.handsClock = Objects.requireNonNull(handsClock, "handsClock");
+        this.recipes = List.copyOf(recipes);
+        this.speed = Objects.requireNonNull(speed, "speed");
+        this.stop = Objects.requireNonNull(stop, "stop");
+    }
+
+    /** The line to show after a key, while it is news. */
+    Optional<String> line() {
+        Said now = said.get();
+        return handsClock.instant().isBefore(now.until()) ? Optional.of(now.words()) : Optional.empty();
+    }
+
+    @Override
+    public void accept(Key key) {
+        State state = session.get().state();
+        Instant at = sessionClock.instant();
+        switch (key) {
+            case SEEN -> seen(state, at);
+            case STEP_DONE -> stepDone(state, at);
+            case BOWL_MOVED -> moved(state.batch().contact().otherPlace(state.batch().phase()), at);
+            case MARK -> act(new Noted(at, ""), "Mark placed");
+            case NOTE -> act(new Noted(at, "note to write"), "Marked for a note");
+            case UNDO -> undo(state, at);
+            case PROBE_OUT -> probe(state, at);
+            case CHOCOLATE -> chocolate(at);
+            case FASTER -> speed.faster();
+            case SLOWER -> speed.slower();
+            case QUIT -> quit();
+            // These change how a screen looks; the screen itself does that.
+            case THEME, FULL_SCREEN, HELP -> {}
+        }
+    }
+
+    private void seen(State state, Instant at) {
+        state.alarms().standing().forEach(id -> intake.accept(new AlarmAcknowledged(at, id)));
+    }
+
+    /** The step on the screen is done: the cue that is due, or else the whole phase. */
+    private void stepDone(State state, Instant at) {
+        CueBoard cues = state.cues();
+        Phase phase = state.batch().phase();
+        if (cues.isOpen(CueId.LIFT_NOW) || cues.isOpen(CueId.GET_READY) || cues.isOpen(CueId.STOP_COOLING)) {
+            moved(Place.TABLE, at);
+        } else if (cues.isOpen(CueId.PUT_BACK)) {
+            moved(phase == Phase.COOL ? Place.COLD_WATER : Place.BATH, at);
+        } else {
+            phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
+        }
+    }
+
+    private void moved(Place to, Instant at) {
+        String where = switch (to) {
+            case BATH -> "Bowl on the bath";
+            case TABLE -> "Bowl off the water";
+            case COLD_WATER -> "Bowl in cold water";
+        };
+        act(new BowlMoved(at, to), where);
+    }
+
+    private void probe(State state, Instant at) {
+        boolean out = state.probe() == ProbePlace.OUT;
+        act(out ? new ProbePutBack(at) : new ProbeTakenOut(at), out ? "Probe back in" : "Probe is out");
+    }
+
+    /** The next chocolate in the list. */
+    private void chocolate(Instant at) {
+        SessionSnapshot now = session.get();
+        List<String> ids = recipes.stream().map(Recipe::id).toList();
+        Recipe next = recipes.get((ids.indexOf(now.setup().recipe().id()) + 1) % recipes.size());
+        act(new SetupChanged(at, now.setup().withRecipe(next)), "Chocolate: " + next.name());
+    }
+
+    private void undo(State state, Instant at) {
+        Optional<Undoable> last = state.undoable();
+        if (last.isEmpty()) {
+            say("Nothing to take back", Instant.MIN);
+            return;
+        }
+        intake.accept(new Undone(at, last.get().sequence()));
+        say("Taken back", Instant.MIN);
+    }
+
+    private void quit() {
+        Instant now = handsClock.instant();
+        if (now.isBefore(said.get().quitUntil())) stop.run();
+        else say("Press Q again to stop recording", now.plusSeconds(QUIT_SECONDS));
+    }
+
+    private void act(Input input, String words) {
+        intake.accept(input);
+        boolean undoable = !(input instanceof Noted);
+        say(undoable ? words + " · U takes it back" : words, Instant.MIN);
+    }
+
+    private void say(String words, Instant quitUntil) {
+        said.set(new Said(words, handsClock.instant().plusSeconds(UNDO_SECONDS), quitUntil));
+    }
+}

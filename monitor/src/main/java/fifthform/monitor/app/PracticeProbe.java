@@ -1,0 +1,91 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Role;
+import fifthform.monitor.intake.LiveSource.Ticking;
+import fifthform.monitor.intake.PacedSource;
+import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.practice.PracticePace;
+import fifthform.monitor.session.SessionListener;
+import fifthform.probe.reader.ProbeLine;
+import fifthform.simulator.device.RunningKitchen;
+import fifthform.simulator.scenario.Scenario;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/** A simulated bowl with a simulated maker, through real bytes. */
+final class PracticeProbe implements ProbeChoice {
+    private final Scenario scenario;
+    private final double speed;
+
+    /** Practice of this scenario at {@code speed} times the speed of life. */
+    PracticeProbe(Scenario scenario, double speed) {
+        this.scenario = Objects.requireNonNull(scenario, "scenario");
+        this.speed = speed;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.SIMULATED;
+    }
+
+    @Override
+    public List<ProbeSetup> probes() {
+        String place = "practice: " + scenario.id();
+        return List.of(
+                Setups.probe(Setups.BOWL, Role.BOWL, Protocols.TEXT, place),
+                Setups.probe(Setups.BATH, Role.BATH, Protocols.TEXT, place));
+    }
+
+    @Override
+    public Optional<Bowl> bowl() {
+        return Optional.of(scenario.bowl());
+    }
+
+    @Override
+    public Optional<String> chocolate() {
+        return Optional.of(scenario.chocolate());
+    }
+
+    @Override
+    public double usualSpeed() {
+        return speed;
+    }
+
+    @Override
+    public Wiring wire(SessionClock clock) throws Refusal {
+        RunningKitchen kitchen = scenario.start(clock.instant());
+        PracticePace pace = new PracticePace(clock, speed);
+        SessionListener maker = (snapshot, events) -> events.forEach(kitchen::told);
+        KeyDesk.Speed keys = new KeyDesk.Speed() {
+            @Override
+            public void faster() {
+                pace.faster();
+            }
+
+            @Override
+            public void slower() {
+                pace.slower();
+            }
+        };
+        return new Wiring(
+                List.of(
+                        new ProbeLine(
+                                "bowl",
+                                new PacedSource(kitchen.bowlSource(), clock),
+                                Protocols.named(Protocols.TEXT),
+                                Map.of(0, Setups.BOWL)),
+                        new ProbeLine(
+                                "bath",
+                                new PacedSource(kitchen.bathSource(), clock),
+                                Protocols.named(Protocols.TEXT),
+                                Map.of(0, Setups.BATH))),
+                List.of(maker, pace),
+                keys,
+                Ticking.BY_THE_CLOCK);
+    }
+}

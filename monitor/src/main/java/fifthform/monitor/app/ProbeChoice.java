@@ -1,0 +1,44 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.monitor.intake.SessionClock;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What a session reads: a real port, recorded bytes, or a simulated bowl. */
+interface ProbeChoice {
+    Origin origin();
+
+    List<ProbeSetup> probes();
+
+    /** The bowl, where the choice knows it better than the command line. */
+    default Optional<Bowl> bowl() {
+        return Optional.empty();
+    }
+
+    /** Temperature of the kitchen, °C, where known. */
+    default OptionalDouble roomCelsius() {
+        return OptionalDouble.empty();
+    }
+
+    /** Planned rewarming bath, °C, where known. */
+    default OptionalDouble bathCelsius() {
+        return OptionalDouble.empty();
+    }
+
+    /** The recipe that goes with it, where nothing else was asked for. */
+    default Optional<String> chocolate() {
+        return Optional.empty();
+    }
+
+    /** How many times faster than life it runs unless somebody says otherwise. */
+    default double usualSpeed() {
+        return 1;
+    }
+
+    /** Wires it to a clock; called once. */
+    Wiring wire(SessionClock clock) throws Refusal;
+}

@@ -1,0 +1,87 @@
+package fifthform.monitor.app;
+
+import fifthform.monitor.model.ScreenFeed;
+import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.terminal.LineScreen;
+import fifthform.monitor.terminal.TerminalScreen;
+import fifthform.monitor.view.Theme;
+import fifthform.monitor.view.WatchWindow;
+import java.io.Console;
+import java.io.PrintWriter;
+import java.time.Duration;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Shows a session on the best screen there is: a window where there is a display, else the terminal, else plain lines.
+ * Each that refuses says why in one line, and the next is tried; the session goes on meanwhile.
+ */
+final class Screens {
+    private static final long LOOK_EVERY_MILLIS = 50;
+
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final Theme theme;
+
+    Screens(PrintWriter out, PrintWriter err, Theme theme) {
+        this.out = Objects.requireNonNull(out, "out");
+        this.err = Objects.requireNonNull(err, "err");
+        this.theme = Objects.requireNonNull(theme, "theme");
+    }
+
+    /** Blocks until the session is over. */
+    void show(Optional<ScreenChoice> wished, ScreenFeed feed, Supplier<Duration> elapsed) throws InterruptedException {
+        ScreenChoice choice = wished.orElseGet(Screens::best);
+        if (choice == ScreenChoice.WINDOW) {
+            Optional<String> refused = WatchWindow.open(feed, theme);
+            if (refused.isEmpty()) return;
+            err.println("No window: " + refused.get() + ". Going on without it.");
+            choice = hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
+        }
+        if (choice == ScreenChoice.TERMINAL) {
+            Optional<String> refused = TerminalScreen.open(
+                    feed, TerminalScreen.inkFor(Optional.ofNullable(System.getenv("NO_COLOR"))));
+            if (refused.isEmpty()) return;
+            err.println("No terminal screen: " + refused.get() + ". Going on with plain lines.");
+            choice = ScreenChoice.LINES;
+        }
+        if (choice == ScreenChoice.LINES) lines(feed, elapsed);
+        else while (!feed.finished().getAsBoolean()) Thread.sleep(LOOK_EVERY_MILLIS);
+    }
+
+    private void lines(ScreenFeed feed, Supplier<Duration> elapsed) throws InterruptedException {
+        LineScreen screen = LineScreen.START;
+        boolean last;
+        do {
+            last = feed.finished().getAsBoolean();
+            WatchPicture picture = feed.pictureNow();
+            LineScreen.Printed printed = screen.next(picture, elapsed.get());
+            printed.lines().forEach(out::println);
+            screen = printed.after();
+            if (!last) Thread.sleep(LOOK_EVERY_MILLIS);
+        } while (!last);
+    }
+
+    private static ScreenChoice best() {
+        boolean linux = System.getProperty("os.name").startsWith("Linux");
+        // JavaFX 21 speaks X11 only; without DISPLAY trying would only print its own complaints.
+        if (!linux || System.getenv("DISPLAY") != null) return ScreenChoice.WINDOW;
+        return hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
+    }
+
+    private static boolean hasTerminal() {
+        String term = System.getenv("TERM");
+        return isTerminal(System.console()) && term != null && !term.equals("dumb");
+    }
+
+    /** From Java 22 on there is a console even in a pipe, and a method that tells; before, there is none. */
+    private static boolean isTerminal(Console console) {
+        if (console == null) return false;
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException olderThan22) {
+            return true;
+        }
+    }
+}

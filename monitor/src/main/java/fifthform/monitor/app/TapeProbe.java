@@ -1,0 +1,77 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Role;
+import fifthform.monitor.intake.LiveSource.Ticking;
+import fifthform.monitor.intake.PacedSource;
+import fifthform.monitor.intake.SessionClock;
+import fifthform.probe.link.LinkSource;
+import fifthform.probe.link.TapeSource;
+import fifthform.probe.reader.ProbeLine;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** Bytes recorded earlier, in their own time. */
+final class TapeProbe implements ProbeChoice {
+    private static final double FASTEST = 60;
+
+    private final Path file;
+    private final String talk;
+    private final Duration interval;
+    private final WatchSpeed speed;
+
+    /**
+     * Recorded bytes.
+     *
+     * @param interval between the lines of a plain text file
+     */
+    TapeProbe(Path file, String talk, Duration interval, WatchSpeed speed) {
+        this.file = Objects.requireNonNull(file, "file");
+        this.talk = Objects.requireNonNull(talk, "talk");
+        this.interval = Objects.requireNonNull(interval, "interval");
+        this.speed = Objects.requireNonNull(speed, "speed");
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.REAL;
+    }
+
+    @Override
+    public List<ProbeSetup> probes() {
+        return List.of(Setups.probe(Setups.BOWL, Role.BOWL, talk, "file: " + file.getFileName()));
+    }
+
+    @Override
+    public double usualSpeed() {
+        return speed.factor().orElse(1);
+    }
+
+    @Override
+    public Wiring wire(SessionClock clock) throws Refusal {
+        TapeSource tape = Answers.orRefuse(TapeSource.read(file, clock.instant(), interval), Exit.FILE);
+        boolean paced = !speed.asFastAsPossible();
+        LinkSource source = paced ? new PacedSource(tape, clock) : tape;
+        ProbeLine line = new ProbeLine("bowl", source, Protocols.named(talk), Map.of(0, Setups.BOWL));
+        return new Wiring(
+                List.of(line), List.of(), keys(clock), paced ? Ticking.BY_THE_CLOCK : Ticking.BY_THE_DATA);
+    }
+
+    private static KeyDesk.Speed keys(SessionClock clock) {
+        return new KeyDesk.Speed() {
+            @Override
+            public void faster() {
+                clock.runAt(Math.min(FASTEST, 2 * clock.speed()));
+            }
+
+            @Override
+            public void slower() {
+                clock.runAt(Math.max(1, clock.speed() / 2));
+            }
+        };
+    }
+}

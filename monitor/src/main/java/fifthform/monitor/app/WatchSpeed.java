@@ -1,0 +1,22 @@
+package fifthform.monitor.app;
+
+import java.util.OptionalDouble;
+
+/** What {@code --speed} says. */
+record WatchSpeed(OptionalDouble factor, boolean asFastAsPossible) {
+    static final WatchSpeed USUAL = new WatchSpeed(OptionalDouble.empty(), false);
+    private static final double SLOWEST = 1;
+    private static final double FASTEST = 60;
+
+    static WatchSpeed parse(String text) throws Refusal {
+        if (text.equals("max")) return new WatchSpeed(OptionalDouble.of(FASTEST), true);
+        try {
+            double factor = Double.parseDouble(text);
+            if (factor >= SLOWEST && factor <= FASTEST) return new WatchSpeed(OptionalDouble.of(factor), false);
+        } catch (NumberFormatException notANumber) {
+            // Said below, together with a number out of range.
+        }
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD, "--speed was " + text + ". Nothing was done. Give a number from 1 to 60, or max.");
+    }
+}
