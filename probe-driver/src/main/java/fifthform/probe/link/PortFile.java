@@ -46,7 +46,8 @@ record PortFile(String port, Path named, Optional<Path> device) {
     /** Why the library could not open what showed no obstacle. */
     LinkException refusal(int errorCode) {
         if (device.isPresent() && !isTerminal()) return PortTrouble.notSerial(port);
-        Optional<String> holder = device.flatMap(PortHolders::any);
+        if (device.filter(PortHolders::isHeldByUs).isPresent()) return PortTrouble.heldByUs(port);
+        Optional<String> holder = device.flatMap(PortHolders::otherThanUs);
         if (holder.isPresent()) return PortTrouble.held(port, holder.get());
         if (errorCode == ACCESS_DENIED)
             return PortTrouble.forbidden(port, device.map(PortFile::group).orElse("dialout"));

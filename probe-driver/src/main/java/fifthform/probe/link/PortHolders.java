@@ -19,23 +19,21 @@ final class PortHolders {
     private PortHolders() {}
 
     static Optional<String> otherThanUs(Path device) {
-        return find(device, ProcessHandle.current().pid());
-    }
-
-    static Optional<String> any(Path device) {
-        return find(device, -1);
-    }
-
-    private static Optional<String> find(Path device, long exceptPid) {
+        String ourselves = Long.toString(ProcessHandle.current().pid());
         try (DirectoryStream<Path> processes = Files.newDirectoryStream(PROCESSES, "[0-9]*")) {
             for (Path process : processes) {
-                boolean excepted = process.getFileName().toString().equals(Long.toString(exceptPid));
-                if (!excepted && holds(process, device)) return Optional.of(name(process));
+                boolean other = !process.getFileName().toString().equals(ourselves);
+                if (other && holds(process, device)) return Optional.of(name(process));
             }
         } catch (IOException noProcesses) {
             return Optional.empty();
         }
         return Optional.empty();
+    }
+
+    /** Whether this program has it open already. */
+    static boolean isHeldByUs(Path device) {
+        return openFiles(PROCESSES.resolve("self")).contains(device);
     }
 
     private static boolean holds(Path process, Path device) {
@@ -61,7 +59,6 @@ final class PortHolders {
 
     private static String name(Path process) {
         String pid = process.getFileName().toString();
-        if (pid.equals(Long.toString(ProcessHandle.current().pid()))) return "this one";
         try {
             return Files.readString(process.resolve("comm")).strip() + ", process " + pid;
         } catch (IOException gone) {

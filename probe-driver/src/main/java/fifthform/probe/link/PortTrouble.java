@@ -35,6 +35,13 @@ final class PortTrouble {
                 "Close the other program or name another port with --probe.");
     }
 
+    static LinkException heldByUs(String port) {
+        return new LinkException(
+                port,
+                "The port " + port + " is already read by this program." + NO_READING,
+                "Name a port of its own for each probe.");
+    }
+
     /** The port refused and nobody could be found who holds it. */
     static LinkException refused(String port, int code) {
         return new LinkException(

@@ -17,7 +17,8 @@ import java.util.function.Consumer;
  *   <li>in the range of temperatures a stamp is a whole number beside numbers with decimals; such a column is never taken
  *       for a temperature;
  *   <li>a column written like its neighbours that grows evenly could be either and stays undecided; as soon as it does
- *       not, it is the tip, and the second column the junction;
+ *       not, it is the tip, and the second column the junction; after {@value #LONGEST_WAIT} lines with exactly equal
+ *       steps of two last digits or more it is a stamp: no temperature rises like that;
  *   <li>what {@value #LONGEST_WAIT} lines have not decided is unreadable, and the wait begins anew.
  * </ul>
  *
@@ -93,7 +94,8 @@ final class ColumnMeaning {
             return saturated ? First.TIP : First.UNDECIDED;
         }
         if (column.isWholeBesideDecimals()) return column.grows() && held.size() >= 3 ? First.STAMP : First.UNDECIDED;
-        return column.growsEvenly(EVEN_FRACTION) ? First.UNDECIDED : First.TIP;
+        if (!column.growsEvenly(EVEN_FRACTION)) return First.TIP;
+        return held.size() == LONGEST_WAIT && column.growsLikeAClock() ? First.STAMP : First.UNDECIDED;
     }
 
     private void tell(Line line, Consumer<? super Signal> out) {

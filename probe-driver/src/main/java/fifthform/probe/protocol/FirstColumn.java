@@ -38,6 +38,12 @@ record FirstColumn(List<Line> lines) {
         return least > 0 && most - least <= fraction * most;
     }
 
+    /** In exactly equal steps, each of two last digits or more. */
+    boolean growsLikeAClock() {
+        double lastDigit = first(lines.get(0)).map(Written::step).orElse(Double.NaN);
+        return growsEvenly(1e-9) && steps().min().orElse(0) >= 1.5 * lastDigit;
+    }
+
     /** Whole numbers beside numbers with decimals, on every line. */
     boolean isWholeBesideDecimals() {
         return lines.stream()

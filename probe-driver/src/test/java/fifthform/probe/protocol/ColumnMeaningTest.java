@@ -36,6 +36,21 @@ class ColumnMeaningTest {
     }
 
     @Test
+    void halfSecondsWrittenLikeTemperaturesAreBelievedAtTheEighthLine() {
+        String[] lines = new String[8];
+        for (int i = 0; i < lines.length; i++) lines[i] = 10 + i * 0.5 + ",31." + i;
+        assertEquals(List.of(31.0, 31.1, 31.2, 31.3, 31.4, 31.5, 31.6, 31.7), Decoding.tips(Decoding.lines(lines)));
+    }
+
+    /** One last digit a line is what a slowly warming probe shows as well. */
+    @Test
+    void aTemperatureThatRisesByItsLastDigitIsNotTakenForAClock() {
+        String[] lines = new String[9];
+        for (int i = 0; i < lines.length; i++) lines[i] = "31." + i + ",24.5";
+        assertEquals(List.of(), Decoding.tips(Decoding.lines(lines)));
+    }
+
+    @Test
     void aRestartedDeviceIsLearnedAnew() {
         assertEquals(
                 List.of(31.0, 31.1, 31.2, 31.3, 31.4),
