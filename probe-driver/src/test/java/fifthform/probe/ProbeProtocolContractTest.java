@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.input.Sample;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -200,11 +201,7 @@ class ProbeProtocolContractTest {
     private static byte[] scraps(SplittableRandom random) {
         StringBuilder text = new StringBuilder();
         for (int i = random.nextInt(1, 12); i > 0; i--) text.append(SCRAPS[random.nextInt(SCRAPS.length)]);
-        return text.toString()
-                .getBytes(
-                        random.nextInt(2) == 0
-                                ? java.nio.charset.StandardCharsets.UTF_8
-                                : java.nio.charset.StandardCharsets.ISO_8859_1);
+        return text.toString().getBytes(random.nextInt(2) == 0 ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
     }
 
     private static List<Signal> decode(ProbeProtocol protocol, byte[] bytes) {

@@ -12,13 +12,12 @@ import java.util.function.Consumer;
  * tell, so lines are held until their followers have decided:
  *
  * <ul>
- *   <li>a stamp never falls, and it has grown by the third line at the latest it is believed (by the second where it lies
- *       above every temperature of this kitchen);
- *   <li>in the range of temperatures a stamp is a whole number beside numbers with decimals; such a column is never taken
- *       for a temperature;
- *   <li>a column written like its neighbours that grows evenly could be either and stays undecided; as soon as it does
- *       not, it is the tip, and the second column the junction; after {@value #LONGEST_WAIT} lines with exactly equal
- *       steps of two last digits or more it is a stamp: no temperature rises like that;
+ *   <li>a whole number beside numbers with decimals is never a temperature: it is a stamp as soon as it has grown, on the
+ *       second line where it lies above every temperature of this kitchen, else on the third;
+ *   <li>a column written like its neighbours is the tip, and the next one the junction, as soon as it does not grow evenly;
+ *   <li>while it does it could be either: {@value #EVEN_LINES} lines make it a stamp if it has left the range of
+ *       temperatures (a saturated converter wanders, it does not climb in even steps), {@value #LONGEST_WAIT} lines
+ *       within the range if their steps are exactly equal and of two last digits or more;
  *   <li>what {@value #LONGEST_WAIT} lines have not decided is unreadable, and the wait begins anew.
  * </ul>
  *
@@ -27,6 +26,7 @@ import java.util.function.Consumer;
  */
 final class ColumnMeaning {
     private static final int LONGEST_WAIT = 8;
+    private static final int EVEN_LINES = 5;
     private static final double HIGHEST_CELSIUS = Sample.HIGHEST_CELSIUS;
 
     /** How evenly a stamp grows, as a share of its step. */
@@ -88,13 +88,15 @@ final class ColumnMeaning {
     private First judge(FirstColumn column) {
         if (column.hasGaps()) return First.TIP; // "nan": a clock never says that
         if (held.size() < 2) return First.UNDECIDED;
-        if (column.highest() > HIGHEST_CELSIUS) {
-            if (column.grows()) return First.STAMP;
-            boolean saturated = column.lowest() > HIGHEST_CELSIUS && (column.falls() || held.size() == LONGEST_WAIT);
-            return saturated ? First.TIP : First.UNDECIDED;
+        boolean above = column.lowest() > HIGHEST_CELSIUS;
+        boolean leavesRange = column.highest() > HIGHEST_CELSIUS;
+        if (column.isWholeBesideDecimals())
+            return column.grows() && (above || held.size() >= 3) ? First.STAMP : First.UNDECIDED;
+        if (!column.growsEvenly(EVEN_FRACTION)) {
+            boolean restarted = column.falls() && leavesRange && !above;
+            return restarted ? First.UNDECIDED : First.TIP;
         }
-        if (column.isWholeBesideDecimals()) return column.grows() && held.size() >= 3 ? First.STAMP : First.UNDECIDED;
-        if (!column.growsEvenly(EVEN_FRACTION)) return First.TIP;
+        if (leavesRange) return held.size() >= EVEN_LINES ? First.STAMP : First.UNDECIDED;
         return held.size() == LONGEST_WAIT && column.growsLikeAClock() ? First.STAMP : First.UNDECIDED;
     }
 

@@ -13,10 +13,17 @@ import java.util.regex.Pattern;
  * @param bytes without the line end
  * @param skeleton the text with every number replaced: lines of one kind have equal skeletons
  * @param firstNumber the only number that a torn beginning can spoil
- * @param signals what the line says, if it needs no neighbour; empty and no columns: unreadable
+ * @param signals what the line says, if it needs no neighbour
+ * @param junction the cold junction, where the line tells that and nothing else
  * @param columns bare numbers, whose meaning only following lines can tell
  */
-record Line(int bytes, String skeleton, Optional<Written> firstNumber, List<Signal> signals, List<Field> columns) {
+record Line(
+        int bytes,
+        String skeleton,
+        Optional<Written> firstNumber,
+        List<Signal> signals,
+        Optional<Field> junction,
+        List<Field> columns) {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)(?:[eE][+-]?\\d{1,3})?");
     private static final Predicate<String> HAS_DIGIT = Pattern.compile("\\d").asPredicate();
 
@@ -27,23 +34,35 @@ record Line(int bytes, String skeleton, Optional<Written> firstNumber, List<Sign
                 .map(MatchResult::group)
                 .flatMap(Written::of);
         String skeleton = NUMBER.matcher(text).replaceAll("#").replaceAll("\\s+", " ");
-        if (text.startsWith("{")) return labelled(bytes, skeleton, first, JsonFields.read(text));
-        Optional<List<Field>> fields = FieldGrammar.read(text);
-        if (fields.filter(list -> list.stream().allMatch(Field::isBare)).isPresent())
-            return new Line(bytes, skeleton, first, List.of(), fields.get());
-        Line line = labelled(bytes, skeleton, first, fields);
-        Optional<Signal> fault = HAS_DIGIT.test(text) ? Optional.empty() : FaultWords.read(text);
-        boolean faultOnly = line.signals().isEmpty() && fault.isPresent();
-        return faultOnly ? new Line(bytes, skeleton, first, List.of(fault.get()), List.of()) : line;
+        Line empty = new Line(bytes, skeleton, first, List.of(), Optional.empty(), List.of());
+        List<Field> fields = (text.startsWith("{") ? JsonFields.read(text) : FieldGrammar.read(text)).orElse(List.of());
+        if (!fields.isEmpty() && fields.stream().allMatch(Field::isBare)) return empty.withColumns(fields);
+        Line labelled = empty.withSignals(Temperatures.labelled(fields).orElse(List.of()));
+        if (labelled.signals().isEmpty() && fields.size() == 1 && isJunction(fields.get(0)))
+            return empty.withJunction(fields.get(0));
+        boolean wordsOnly = labelled.signals().isEmpty() && !HAS_DIGIT.test(text);
+        return wordsOnly ? empty.withSignals(FaultWords.read(text).map(List::of).orElse(List.of())) : labelled;
     }
 
-    private static Line labelled(int bytes, String skeleton, Optional<Written> first, Optional<List<Field>> fields) {
-        List<Signal> signals = fields.flatMap(Temperatures::labelled).orElse(List.of());
-        return new Line(bytes, skeleton, first, signals, List.of());
+    private static boolean isJunction(Field field) {
+        return field.label().meaning() == Label.Meaning.JUNCTION
+                && field.number().isPresent();
+    }
+
+    private Line withSignals(List<Signal> these) {
+        return new Line(bytes, skeleton, firstNumber, these, junction, columns);
+    }
+
+    private Line withJunction(Field field) {
+        return new Line(bytes, skeleton, firstNumber, signals, Optional.of(field), columns);
+    }
+
+    private Line withColumns(List<Field> fields) {
+        return new Line(bytes, skeleton, firstNumber, signals, junction, fields);
     }
 
     boolean isUnreadable() {
-        return signals.isEmpty() && columns.isEmpty();
+        return signals.isEmpty() && junction.isEmpty() && columns.isEmpty();
     }
 
     /** Whether this line, which may have lost its front, is of the same kind as the next and close to it. */

@@ -13,10 +13,14 @@ import java.util.function.Consumer;
  * have moved it ({@link Written#continuedBy}); else it is unreadable. So a link that begins at a line's beginning loses
  * nothing, as long as the temperature does not leap between its first two lines. A line without any number cannot show a
  * wrong one and is not held.
+ *
+ * <p>Some adapters tell the cold junction on a line of its own, before the tip's: it is joined to the next reading, and
+ * without one it is unreadable.
  */
 final class LineStream {
     private boolean begun;
     private Optional<Line> maybeTorn = Optional.empty();
+    private Optional<Line> junction = Optional.empty();
     private final ColumnMeaning columns = new ColumnMeaning();
 
     /** An empty line: whatever follows is whole. */
@@ -39,7 +43,7 @@ final class LineStream {
     void unreadable(int bytes, Consumer<? super Signal> out) {
         begun = true;
         releaseFirst(Optional.empty(), out);
-        columns.giveUp(out);
+        giveUpWaiting(out);
         if (bytes > 0) out.accept(new Signal.Unreadable(bytes));
     }
 
@@ -52,12 +56,28 @@ final class LineStream {
     }
 
     private void pass(Line line, Consumer<? super Signal> out) {
-        if (!line.columns().isEmpty()) {
+        if (!line.signals().isEmpty()) {
+            columns.giveUp(out);
+            Optional<Field> told = junction.flatMap(Line::junction);
+            junction = Optional.empty();
+            line.signals().forEach(signal -> out.accept(Temperatures.joined(signal, told)));
+        } else if (!line.columns().isEmpty()) {
+            giveUpJunction(out);
             columns.take(line, out);
-            return;
+        } else {
+            giveUpWaiting(out);
+            junction = Optional.of(line).filter(l -> l.junction().isPresent());
+            if (line.isUnreadable()) out.accept(new Signal.Unreadable(line.bytes()));
         }
+    }
+
+    private void giveUpWaiting(Consumer<? super Signal> out) {
+        giveUpJunction(out);
         columns.giveUp(out);
-        if (line.isUnreadable()) out.accept(new Signal.Unreadable(line.bytes()));
-        else line.signals().forEach(out);
+    }
+
+    private void giveUpJunction(Consumer<? super Signal> out) {
+        junction.ifPresent(line -> out.accept(new Signal.Unreadable(line.bytes())));
+        junction = Optional.empty();
     }
 }

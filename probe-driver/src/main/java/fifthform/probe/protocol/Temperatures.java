@@ -39,6 +39,15 @@ final class Temperatures {
         return Optional.of(new Signal.Measured(channel, celsius, cold, OptionalDouble.empty(), step));
     }
 
+    /** The same signal, with the junction that another line told, if it is that channel's and the signal has none. */
+    static Signal joined(Signal signal, Optional<Field> junction) {
+        if (!(signal instanceof Signal.Measured m) || m.junctionCelsius().isPresent()) return signal;
+        OptionalDouble cold = junction.filter(field -> field.label().channel() == m.channel())
+                .map(Temperatures::celsius)
+                .orElse(OptionalDouble.empty());
+        return new Signal.Measured(m.channel(), m.tipCelsius(), cold, m.emfMillivolts(), m.resolutionKelvin());
+    }
+
     private static OptionalDouble celsius(Field field) {
         Optional<Unit> unit = field.agreedUnit().filter(u -> u != Unit.FOREIGN);
         if (unit.isEmpty() || field.number().isEmpty()) return OptionalDouble.empty();

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +16,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,7 +74,7 @@ class TapeSourceTest {
     @Test
     void theRecorderWritesWhatTheTapeReads() throws Exception {
         TapeSource original = accepted("demo.bytes", "0.1 3331\n0.35 2e32350d0a\n2.000001 ff00\n");
-        java.io.StringWriter kept = new java.io.StringWriter();
+        StringWriter kept = new StringWriter();
         ByteRecorder recorder = new ByteRecorder(kept, START, e -> {
             throw new AssertionError(e);
         });
@@ -82,7 +85,7 @@ class TapeSourceTest {
     @Test
     void aFullDiskIsToldOnceAndReadingGoesOn() throws Exception {
         List<IOException> troubles = new ArrayList<>();
-        java.io.Writer full = new java.io.Writer() {
+        Writer full = new Writer() {
             @Override
             public void write(char[] chars, int from, int count) throws IOException {
                 throw new IOException("no space left");
@@ -125,7 +128,7 @@ class TapeSourceTest {
             for (Optional<Arrival> a = link.read(); a.isPresent(); a = link.read()) {
                 String text = new String(a.get().bytes(), StandardCharsets.ISO_8859_1).replace('\n', '|');
                 double seconds = Duration.between(START, a.get().at()).toNanos() / 1e9;
-                arrivals.add(String.format(java.util.Locale.ROOT, "%.3f %s", seconds, text));
+                arrivals.add(String.format(Locale.ROOT, "%.3f %s", seconds, text));
             }
         }
         return arrivals;

@@ -72,6 +72,22 @@ class ColumnMeaningTest {
                 Decoding.lines("2048.00,24.50", "2047.00,24.50"));
     }
 
+    /** Else the junction beside it would pass for the tip. */
+    @Test
+    void aSaturatedTipThatWandersIsNoTimeStamp() {
+        assertEquals(
+                List.of(),
+                Decoding.tips(Decoding.lines("1371.25,24.50", "1372.00,24.50", "1372.75,24.50", "1371.50,24.50")));
+        assertEquals(
+                List.of(31.25, 31.5),
+                Decoding.tips(Decoding.lines("", "31.25,24.50", "1372.00,24.50", "1372.25,24.50", "31.50,24.50")));
+    }
+
+    @Test
+    void aRestartWithinTheFirstLinesShowsNoSecondsAsDegrees() {
+        assertEquals(List.of(), Decoding.tips(Decoding.lines("", "200000;31", "0;31", "1;31", "2;31")));
+    }
+
     @Test
     void twoLinesRunTogetherAreNotTwoColumns() {
         List<Signal> signals = Decoding.lines("31.25", "31.50", "31.75 32.00", "32.25");

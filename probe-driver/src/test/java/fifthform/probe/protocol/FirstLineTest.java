@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.probe.Signal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
@@ -38,7 +39,7 @@ class FirstLineTest {
             String tape = tape(format, random, truth);
             byte[] bytes = tape.getBytes(StandardCharsets.UTF_8);
             int cut = random.nextInt(tape.indexOf('\n') + 1);
-            byte[] rest = java.util.Arrays.copyOfRange(bytes, cut, bytes.length);
+            byte[] rest = Arrays.copyOfRange(bytes, cut, bytes.length);
             for (double tip : Decoding.tips(Decoding.bytes(rest)))
                 assertTrue(truth.contains(tip), "seed " + seed + ", cut " + cut + ": " + tip + " of\n" + tape);
         }

@@ -118,6 +118,23 @@ class TextLinesTest {
     }
 
     @Test
+    void aJunctionOnALineOfItsOwnBelongsToTheNextReading() {
+        List<Signal> signals = Decoding.lines("", "Internal Temp = 24.50", "C = 31.25", "C = 31.50");
+        assertEquals(
+                List.of(
+                        new Signal.Measured(0, 31.25, OptionalDouble.of(24.5), NONE, 0.01),
+                        new Signal.Measured(0, 31.5, NONE, NONE, 0.01)),
+                signals);
+    }
+
+    @Test
+    void aJunctionWithoutAReadingIsUnreadable() {
+        assertEquals(
+                List.of(new Signal.Unreadable(10), new Signal.Unreadable(10), new Signal.Unreadable(1)),
+                Decoding.lines("", "cj = 24.50", "cj = 24.50", "?"));
+    }
+
+    @Test
     void ofAnOverlongLineOnlyAKibibyteIsKept() {
         String noise = "31.25 ".repeat(500); // 3000 bytes
         List<Signal> signals = Decoding.lines(noise, "31.25");
