@@ -1,0 +1,137 @@
+package fifthform.monitor.terminal;
+
+import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.model.WatchPicture.AlarmRow;
+import fifthform.monitor.model.WatchPicture.Band;
+import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.model.WatchPicture.Numeral;
+import fifthform.monitor.model.WatchPicture.Outlook;
+import fifthform.monitor.model.WatchPicture.Tone;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The Watch screen as plain lines, for pipes and screen readers: news at once, otherwise one line every ten seconds
+ * of the batch. Pure: the next screen and its lines follow from this one, a picture and the time.
+ *
+ * @param before the picture printed last
+ * @param statusAt batch time of the last status line
+ */
+public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
+    private static final Duration STATUS_EVERY = Duration.ofSeconds(10);
+
+    /** Nothing printed yet. */
+    public static final LineScreen START = new LineScreen(Optional.empty(), Duration.ZERO);
+
+    public LineScreen {
+        Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(statusAt, "statusAt");
+    }
+
+    /** The screen after a picture, and the lines to print for it. */
+    public record Printed(LineScreen after, List<String> lines) {
+        public Printed {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** @param elapsed batch time at which {@code picture} holds */
+    public Printed next(WatchPicture picture, Duration elapsed) {
+        List<String> said = new ArrayList<>();
+        if (before.isEmpty()) introduction(picture, said);
+        else changes(before.get(), picture, said);
+        boolean due = before.isEmpty() || elapsed.minus(statusAt).compareTo(STATUS_EVERY) >= 0;
+        boolean news = !said.isEmpty();
+        if (due || news) said.add(status(picture));
+        String time = time(elapsed);
+        List<String> lines = said.stream().map(words -> time + "  " + words).toList();
+        return new Printed(new LineScreen(Optional.of(picture), due || news ? elapsed : statusAt), lines);
+    }
+
+    private static void introduction(WatchPicture picture, List<String> said) {
+        if (picture.simulated()) said.add("Practice: this bowl is simulated, nothing here was measured.");
+        picture.banner().ifPresent(said::add);
+        said.add("Watching " + picture.subject() + ".");
+        said.add("A line with “do now” is the step to do at once; other lines tell where the batch stands.");
+        headline(picture.band(), said);
+        picture.alarms().forEach(alarm -> said.add(alarm(alarm)));
+    }
+
+    private static void changes(WatchPicture was, WatchPicture is, List<String> said) {
+        if (!phase(was).equals(phase(is))) said.add("phase: " + phase(is));
+        boolean sameTone = was.band().tone() == is.band().tone();
+        if (!sameTone || !steady(was.band().headline()).equals(steady(is.band().headline()))) headline(is.band(), said);
+        List<String> known = was.alarms().stream().map(LineScreen::steady).toList();
+        for (AlarmRow alarm : is.alarms()) if (!known.contains(steady(alarm))) said.add(alarm(alarm));
+        List<String> left =
+                is.alarms().stream().map(alarm -> steady(alarm.words())).toList();
+        for (AlarmRow alarm : was.alarms())
+            if (!left.contains(steady(alarm.words()))) said.add("over: " + alarm.words());
+        for (Mark mark : is.marks())
+            if (!mark.good() && !was.marks().contains(mark)) said.add("attention: " + mark.word());
+        if (!was.undo().equals(is.undo())) is.undo().ifPresent(said::add);
+        if (!was.banner().equals(is.banner())) is.banner().ifPresent(said::add);
+    }
+
+    private static void headline(Band band, List<String> said) {
+        String words = band.headline() + (band.aside().isEmpty() ? "" : "; " + band.aside());
+        said.add(
+                switch (band.tone()) {
+                    case CALM -> words;
+                    case CUE -> "DO NOW: " + words;
+                    case ADVISE -> "advise: " + words;
+                    case PROMPT -> "PROMPT: " + words;
+                    case URGENT -> "URGENT: " + words;
+                });
+    }
+
+    private static String alarm(AlarmRow alarm) {
+        String loudness = alarm.tone() == Tone.CALM || alarm.tone() == Tone.CUE
+                ? ""
+                : alarm.tone().name().toLowerCase(Locale.ROOT) + " ";
+        return loudness + "alarm, " + alarm.state() + ": " + alarm.words();
+    }
+
+    private static String status(WatchPicture picture) {
+        Numeral numeral = picture.numeral();
+        String value = numeral.whole() + numeral.hundredths() + " " + numeral.unit();
+        StringBuilder words = new StringBuilder(phase(picture)).append("  ");
+        words.append(numeral.stale()
+                .map(age -> "no true temperature; the last was " + value + ", " + age)
+                .orElse(value));
+        if (!picture.rate().isEmpty()) words.append(", ").append(picture.rate());
+        for (Outlook outlook : picture.outlooks())
+            words.append("; ")
+                    .append(outlook.label())
+                    .append(' ')
+                    .append(outlook.value())
+                    .append(" (")
+                    .append(outlook.detail())
+                    .append(')');
+        if (picture.simulated()) words.append("  [practice]");
+        return words.toString();
+    }
+
+    /** The heading up to its first figure or dot: {@code rewarm · 3 min …} is {@code rewarm}. */
+    private static String phase(WatchPicture picture) {
+        return picture.heading().split(" · ", 2)[0];
+    }
+
+    private static String steady(AlarmRow alarm) {
+        return steady(alarm.words()) + "|" + steady(alarm.state());
+    }
+
+    /** Words without their figures, so that a countdown is not news each second. */
+    private static String steady(String words) {
+        return words.replaceAll("[0-9]+([.,][0-9]+)?", "#").replaceAll("# min # s|# min|# s|# h", "#");
+    }
+
+    private static String time(Duration elapsed) {
+        return String.format(
+                Locale.ROOT, "%d:%02d:%02d", elapsed.toHours(), elapsed.toMinutesPart(), elapsed.toSecondsPart());
+    }
+}

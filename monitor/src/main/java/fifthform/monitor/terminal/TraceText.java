@@ -1,0 +1,100 @@
+package fifthform.monitor.terminal;
+
+import fifthform.monitor.model.WatchPicture.FanPoint;
+import fifthform.monitor.model.WatchPicture.Flag;
+import fifthform.monitor.model.WatchPicture.Point;
+import fifthform.monitor.model.WatchPicture.Trace;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** The curve in letters: measured as {@code *}, forecast as {@code o}, limit as a line, range shaded. */
+final class TraceText {
+    private static final int LABELS = 7;
+
+    private final Sheet sheet;
+    private final Ink ink;
+    private final Letters letters;
+    private final Trace trace;
+    private final int top;
+    private final int rows;
+
+    private TraceText(Sheet sheet, Ink ink, Letters letters, Trace trace, int top, int rows) {
+        this.sheet = sheet;
+        this.ink = ink;
+        this.letters = letters;
+        this.trace = trace;
+        this.top = top + 1;
+        this.rows = rows - 1;
+    }
+
+    /** Draws into {@code rows} rows from {@code top}, the first of them for the flags. */
+    static void draw(Sheet sheet, Ink ink, Letters letters, Trace trace, int top, int rows) {
+        if (rows < 4 || sheet.columns() < 30) return;
+        new TraceText(sheet, ink, letters, trace, top, rows).all();
+    }
+
+    private void all() {
+        int wide = sheet.columns() - LABELS;
+        for (int row = row(trace.bandHighShown()); row <= row(trace.bandLowShown()); row++)
+            sheet.put(row, LABELS, letters.shade().repeat(wide), ink.quiet());
+        trace.limitShown().ifPresent(limit -> sheet.put(row(limit), LABELS, "-".repeat(wide), ink.limit()));
+        int now = column(trace.now());
+        for (int row = top; row < top + rows; row++) sheet.put(row, now, "|", ink.quiet());
+        for (FanPoint point : trace.fan()) sheet.put(row(point.shown()), column(point.at()), "o", ink.forecast());
+        for (Point point : trace.points()) sheet.put(row(point.shown()), column(point.at()), "*", ink.bold());
+        labels();
+        flags(now);
+    }
+
+    private int column(Instant at) {
+        double span = Duration.between(trace.from(), trace.to()).toMillis();
+        double share = span <= 0 ? 0 : Duration.between(trace.from(), at).toMillis() / span;
+        return LABELS + (int) Math.floor(Math.max(0, Math.min(0.9999, share)) * (sheet.columns() - LABELS));
+    }
+
+    private int row(double shown) {
+        double share = (trace.topShown() - shown) / (trace.topShown() - trace.bottomShown());
+        return top + (int) Math.round(Math.max(0, Math.min(1, share)) * (rows - 1));
+    }
+
+    /** The limit's figure first; the others only where their row is free. */
+    private void labels() {
+        List<Integer> taken = new ArrayList<>();
+        trace.limitShown().ifPresent(limit -> label(limit, taken));
+        label(trace.bandHighShown(), taken);
+        label(trace.bandLowShown(), taken);
+        OptionalDouble lowest =
+                trace.points().stream().mapToDouble(Point::shown).min();
+        lowest.ifPresent(shown -> label(shown, taken));
+    }
+
+    private void label(double shown, List<Integer> taken) {
+        int row = row(shown);
+        if (taken.contains(row)) return;
+        taken.add(row);
+        sheet.putBefore(row, LABELS - 1, String.format(Locale.ROOT, "%.1f", shown), ink.quiet());
+    }
+
+    private void flags(int now) {
+        List<int[]> taken = new ArrayList<>();
+        flag("now", now, taken);
+        List<Flag> newestFirst = new ArrayList<>(trace.flags());
+        newestFirst.sort(Comparator.comparing(Flag::at).reversed());
+        for (Flag flag : newestFirst)
+            if (!flag.at().isBefore(trace.from()) && !flag.at().isAfter(trace.to()))
+                flag("'" + flag.word(), column(flag.at()), taken);
+    }
+
+    private void flag(String word, int column, List<int[]> taken) {
+        int from = Math.min(column, sheet.columns() - sheet.width(word));
+        int to = from + sheet.width(word);
+        for (int[] other : taken) if (from <= other[1] && to >= other[0]) return;
+        taken.add(new int[] {from, to});
+        sheet.put(top - 1, from, word, ink.quiet());
+    }
+}

@@ -1,0 +1,113 @@
+package fifthform.monitor.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.monitor.model.Moments;
+import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.model.WatchPicture.Band;
+import fifthform.monitor.model.WatchPicture.Direction;
+import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.terminal.LineScreen.Printed;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+import org.junit.jupiter.api.Test;
+
+class LineScreenTest {
+    @Test
+    void theFirstLinesExplainWhatIsWatched() {
+        List<String> lines =
+                LineScreen.START.next(Moments.melting(), Duration.ZERO).lines();
+        String all = String.join("\n", lines);
+        for (String wanted : List.of(
+                "simulated",
+                "thermocouple adapter",
+                "dark, 1 kg, steel bowl",
+                "do now",
+                "46.01 °C",
+                "rising 0.5 °C a minute")) assertTrue(all.contains(wanted), wanted + " is missing from\n" + all);
+        for (String line : lines) assertTrue(line.startsWith("0:00:00  "), line);
+    }
+
+    @Test
+    void statusEveryTenSecondsWhileNothingHappens() {
+        List<String> lines = lines(60, second -> Moments.cooling());
+        assertEquals(List.of("0:00:10", "0:00:20", "0:00:30", "0:00:40", "0:00:50", "0:01:00"), times(lines));
+    }
+
+    @Test
+    void newsComeAtOnceAndPutTheStatusOff() {
+        List<String> lines = lines(20, second -> second < 4 ? Moments.cooling() : Moments.liftNow());
+        assertEquals("0:00:04  phase: rewarm", lines.get(0));
+        assertEquals("0:00:04  DO NOW: Lift the bowl now; then stir and wipe the bottom", lines.get(1));
+        assertEquals(List.of("0:00:14"), times(lines.subList(lines.size() - 1, lines.size())));
+    }
+
+    @Test
+    void alarmsComeAndGo() {
+        List<String> lines = lines(8, second -> second < 2 || second >= 6 ? Moments.liftNow() : Moments.headingOver());
+        assertTrue(
+                lines.contains("0:00:02  PROMPT: Too hot soon: lift the bowl now; cool cloth, stir"), lines.toString());
+        assertTrue(
+                lines.contains(
+                        "0:00:02  prompt alarm, new: Lift the bowl now. Left alone it peaks at 34.0 °C in three minutes."),
+                lines.toString());
+        assertTrue(
+                lines.contains("0:00:06  over: Lift the bowl now. Left alone it peaks at 34.0 °C in three minutes."),
+                lines.toString());
+    }
+
+    @Test
+    void aCountdownIsNoNews() {
+        List<String> lines = lines(9, second -> counting("No reading for " + (6 + second) + " s"));
+        assertEquals(List.of(), lines);
+    }
+
+    @Test
+    void anOldNumberIsNeverPrintedAsTrue() {
+        for (String line : LineScreen.START
+                .next(Moments.unplugged(), Duration.ofMinutes(41))
+                .lines()) if (line.contains("31.24")) assertTrue(line.contains("no true temperature"), line);
+    }
+
+    private static WatchPicture counting(String headline) {
+        WatchPicture is = Moments.unplugged();
+        return new WatchPicture(
+                is.simulated(),
+                is.heading(),
+                is.subject(),
+                is.marks(),
+                is.clock(),
+                new Band(Tone.URGENT, Direction.NONE, headline, "check the plug", true),
+                is.numeral(),
+                is.rate(),
+                is.outlooks(),
+                is.ladder(),
+                is.trace(),
+                is.tiles(),
+                is.foot(),
+                is.alarms(),
+                is.keys(),
+                is.undo(),
+                is.banner());
+    }
+
+    /** Lines after the first picture's own, asked each second. */
+    private static List<String> lines(int seconds, IntFunction<WatchPicture> pictures) {
+        LineScreen screen =
+                LineScreen.START.next(pictures.apply(0), Duration.ZERO).after();
+        List<String> lines = new ArrayList<>();
+        for (int second = 1; second <= seconds; second++) {
+            Printed printed = screen.next(pictures.apply(second), Duration.ofSeconds(second));
+            screen = printed.after();
+            lines.addAll(printed.lines());
+        }
+        return lines;
+    }
+
+    private static List<String> times(List<String> lines) {
+        return lines.stream().map(line -> line.substring(0, 7)).distinct().toList();
+    }
+}
