@@ -87,7 +87,8 @@ final class KeyDesk implements Consumer<Key> {
         switch (key) {
             case SEEN -> seen(state, at);
             case STEP_DONE -> stepDone(state, at);
-            case BOWL_MOVED -> moved(state.batch().contact().otherPlace(state.batch().phase()), at);
+            case BOWL_MOVED ->
+                moved(state.batch().contact().otherPlace(state.batch().phase()), at);
             case MARK -> act(new Noted(at, ""), "Mark placed");
             case NOTE -> act(new Noted(at, "note to write"), "Marked for a note");
             case UNDO -> undo(state, at);

@@ -54,7 +54,7 @@ final class PortProbe implements ProbeChoice {
             SerialSource source = new SerialSource(p.port(), p.protocol().line(), clock);
             try {
                 OpenedOnce opened = new OpenedOnce(source, source.open());
-                lines.add(new ProbeLine(p.id().name(), opened, p.protocol(), Map.of(0, p.id())));
+                lines.add(new ProbeLine(p.id().name(), opened, p.protocol(), Map.of(ProbeLine.FIRST_TO_SPEAK, p.id())));
             } catch (LinkException e) {
                 throw new Refusal(Exit.NO_PROBE, e.getMessage() + " " + e.whatToDo());
             }

@@ -78,14 +78,16 @@ final class PracticeProbe implements ProbeChoice {
                                 "bowl",
                                 new PacedSource(kitchen.bowlSource(), clock),
                                 Protocols.named(Protocols.TEXT),
-                                Map.of(0, Setups.BOWL)),
+                                Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL)),
                         new ProbeLine(
                                 "bath",
                                 new PacedSource(kitchen.bathSource(), clock),
                                 Protocols.named(Protocols.TEXT),
-                                Map.of(0, Setups.BATH))),
+                                Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BATH))),
                 List.of(maker, pace),
                 keys,
-                Ticking.BY_THE_CLOCK);
+                // At thirty times life a hiccup of this computer is a long silence in the kitchen: let the bytes tell
+                // time.
+                Ticking.BY_THE_DATA);
     }
 }

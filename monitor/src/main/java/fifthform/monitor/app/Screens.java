@@ -40,8 +40,8 @@ final class Screens {
             choice = hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
         }
         if (choice == ScreenChoice.TERMINAL) {
-            Optional<String> refused = TerminalScreen.open(
-                    feed, TerminalScreen.inkFor(Optional.ofNullable(System.getenv("NO_COLOR"))));
+            Optional<String> refused =
+                    TerminalScreen.open(feed, TerminalScreen.inkFor(Optional.ofNullable(System.getenv("NO_COLOR"))));
             if (refused.isEmpty()) return;
             err.println("No terminal screen: " + refused.get() + ". Going on with plain lines.");
             choice = ScreenChoice.LINES;

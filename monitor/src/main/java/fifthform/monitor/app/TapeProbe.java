@@ -56,9 +56,9 @@ final class TapeProbe implements ProbeChoice {
         TapeSource tape = Answers.orRefuse(TapeSource.read(file, clock.instant(), interval), Exit.FILE);
         boolean paced = !speed.asFastAsPossible();
         LinkSource source = paced ? new PacedSource(tape, clock) : tape;
-        ProbeLine line = new ProbeLine("bowl", source, Protocols.named(talk), Map.of(0, Setups.BOWL));
-        return new Wiring(
-                List.of(line), List.of(), keys(clock), paced ? Ticking.BY_THE_CLOCK : Ticking.BY_THE_DATA);
+        ProbeLine line =
+                new ProbeLine("bowl", source, Protocols.named(talk), Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL));
+        return new Wiring(List.of(line), List.of(), keys(clock), Ticking.BY_THE_DATA);
     }
 
     private static KeyDesk.Speed keys(SessionClock clock) {

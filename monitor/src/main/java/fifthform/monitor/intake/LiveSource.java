@@ -23,7 +23,7 @@ public final class LiveSource implements InputSource {
     public enum Ticking {
         /** From the session's clock: when nothing has come for a while, that is news. */
         BY_THE_CLOCK,
-        /** From the inputs' own times: for recorded bytes read as fast as possible, where waiting means nothing. */
+        /** From the inputs' own times: for practice and recorded bytes, where a wait of this computer means nothing. */
         BY_THE_DATA
     }
 
@@ -84,7 +84,8 @@ public final class LiveSource implements InputSource {
     }
 
     private void ticksUntil(Instant until) {
-        for (Instant at = last.plus(Ticks.EVERY); at.isBefore(until); at = at.plus(Ticks.EVERY)) ready.add(new Tick(at));
+        for (Instant at = last.plus(Ticks.EVERY); at.isBefore(until); at = at.plus(Ticks.EVERY))
+            ready.add(new Tick(at));
     }
 
     private long patienceNanos() {

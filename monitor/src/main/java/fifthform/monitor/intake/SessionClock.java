@@ -41,6 +41,11 @@ public final class SessionClock implements ReaderClock {
         return pace.get().speed();
     }
 
+    /** Sets the time, for watching a recording from its middle. */
+    public void set(Instant instant) {
+        pace.updateAndGet(p -> new Pace(instant, nanos.getAsLong(), p.speed()));
+    }
+
     /** From now on time runs {@code speed} times as fast as life. */
     public void runAt(double speed) {
         checked(speed);

@@ -32,7 +32,9 @@ final class BandModel {
     }
 
     Band band() {
-        Optional<AlarmId> worst = alarmsWorstFirst().stream().findFirst();
+        // A passed alarm waits in the strip to be seen; what is to be done now is something else by now.
+        Optional<AlarmId> worst =
+                alarmsWorstFirst().stream().filter(id -> !hasPassed(id)).findFirst();
         if (worst.isPresent() && state.alarms().of(worst.get()).priority() != Priority.ADVISE)
             return alarm(worst.get());
         Optional<Band> cue = cue();
@@ -50,10 +52,9 @@ final class BandModel {
         Comparator<AlarmId> worstFirst = Comparator.comparing(
                         (AlarmId id) -> state.alarms().of(id).priority())
                 .reversed();
-        Comparator<AlarmId> heldLast =
-                Comparator.comparing(id -> state.alarms().of(id).state() instanceof AlarmState.ReturnedUnacknowledged);
+        Comparator<AlarmId> passedLast = Comparator.comparing(this::hasPassed);
         return state.alarms().standing().stream()
-                .sorted(heldLast.thenComparing(worstFirst).thenComparing(unseenFirst))
+                .sorted(passedLast.thenComparing(worstFirst).thenComparing(unseenFirst))
                 .toList();
     }
 
@@ -128,6 +129,10 @@ final class BandModel {
 
     private boolean isNew(AlarmId id) {
         return state.alarms().of(id).state().isNew();
+    }
+
+    private boolean hasPassed(AlarmId id) {
+        return state.alarms().of(id).state() instanceof AlarmState.ReturnedUnacknowledged;
     }
 
     private Phase phase() {

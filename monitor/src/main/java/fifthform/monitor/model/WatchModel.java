@@ -158,7 +158,9 @@ public final class WatchModel {
         List<Outlook> lines = new ArrayList<>();
         Place place = state.batch().place();
         String turns = place == Place.TABLE ? "off the water, it turns at" : "lifted now, it turns at";
-        if (phase() != Phase.MELT) {
+        // On the table there is a turning point to come only while a coast goes on.
+        boolean turning = place != Place.TABLE || state.coasting().lift().isPresent();
+        if (phase() != Phase.MELT && turning) {
             String band = units.oneDecimal(f.ifLifted().lowerCelsius()) + " to "
                     + units.oneDecimal(f.ifLifted().upperCelsius());
             lines.add(new Outlook(

@@ -53,8 +53,10 @@ public final class PracticePace implements SessionListener {
     public void stepped(SessionSnapshot snapshot, List<Event> events) {
         Instant at = snapshot.state().at();
         for (Event event : events) {
-            if (event instanceof Event.CueGiven cue && isToBeRead(cue.cue()) && slowSince.isEmpty()) slowSince = begin(at);
-            if (event instanceof Event.Turned || event instanceof Event.PhaseChanged changed && changed.to() == Phase.WORK) {
+            if (event instanceof Event.CueGiven cue && isToBeRead(cue.cue()) && slowSince.isEmpty())
+                slowSince = begin(at);
+            if (event instanceof Event.Turned
+                    || event instanceof Event.PhaseChanged changed && changed.to() == Phase.WORK) {
                 end();
             }
         }

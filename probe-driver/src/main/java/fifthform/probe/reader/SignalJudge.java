@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 
 /**
@@ -33,6 +34,7 @@ final class SignalJudge {
     private final Map<ProbeId, Instant> lastHeard = new LinkedHashMap<>();
     private Optional<Instant> lastGarbled = Optional.empty();
     private Optional<Instant> lastUnplugged = Optional.empty();
+    private OptionalInt spokeFirst = OptionalInt.empty();
     private Instant now = Instant.MIN;
 
     SignalJudge(Map<Integer, ProbeId> probes, Consumer<? super Input> sink) {
@@ -120,9 +122,15 @@ final class SignalJudge {
     }
 
     private Optional<ProbeId> heard(int channel) {
-        Optional<ProbeId> probe = Optional.ofNullable(probes.get(channel));
+        Optional<ProbeId> probe = Optional.ofNullable(probes.get(channel)).or(() -> firstToSpeak(channel));
         probe.ifPresent(known -> lastHeard.put(known, now));
         return probe;
+    }
+
+    private Optional<ProbeId> firstToSpeak(int channel) {
+        if (spokeFirst.isEmpty()) spokeFirst = OptionalInt.of(channel);
+        boolean isIt = spokeFirst.getAsInt() == channel;
+        return isIt ? Optional.ofNullable(probes.get(ProbeLine.FIRST_TO_SPEAK)) : Optional.empty();
     }
 
     /**

@@ -59,6 +59,13 @@ class ProbeReaderTest {
     }
 
     @Test
+    void whicheverChannelSpeaksFirstMayBeTheProbes() throws Exception {
+        port.text("\nT1:31.25 T2:41.00\nT1:31.50 T2:41.00\n");
+        List<Input> inputs = play(Map.of(ProbeLine.FIRST_TO_SPEAK, BOWL));
+        assertEquals(List.of("0.2 31.25", "0.2 31.5"), told(inputs));
+    }
+
+    @Test
     void faultsAreToldAsTheyCome() throws Exception {
         port.text("nan\nfault short\n2000.00\n");
         assertEquals(List.of("0.2 OPEN_CIRCUIT", "0.2 SHORT_CIRCUIT", "0.2 OUT_OF_RANGE"), told(play(Map.of(0, BOWL))));

@@ -1,0 +1,56 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.Origin;
+import fifthform.monitor.store.Session;
+import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.store.StoreException;
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Looks for a session that was cut off, says so, and offers to go on with it. */
+final class CutOff {
+    private final SessionFiles sessions;
+    private final PrintWriter err;
+
+    CutOff(SessionFiles sessions, PrintWriter err) {
+        this.sessions = Objects.requireNonNull(sessions, "sessions");
+        this.err = Objects.requireNonNull(err, "err");
+    }
+
+    /** The session to go on with, where the maker wants that and there is one. */
+    Optional<Session> find(boolean goOn) throws Refusal {
+        List<Session> unfinished;
+        try {
+            unfinished = sessions.unfinished(Instant.now());
+        } catch (StoreException e) {
+            throw new Refusal(Exit.FILE, e.getMessage());
+        }
+        for (Session session : unfinished) say(session);
+        Optional<Session> latest = unfinished.stream()
+                .filter(s -> s.header().setup().origin() == Origin.REAL)
+                .findFirst();
+        if (!goOn) return Optional.empty();
+        if (latest.isEmpty()) {
+            throw new Refusal(
+                    Exit.ANSWER_IS_NO,
+                    "There is no batch to go on with: none was cut off within the last two hours. Nothing was started. Leave --go-on out.");
+        }
+        return latest;
+    }
+
+    private void say(Session session) {
+        boolean real = session.header().setup().origin() == Origin.REAL;
+        long readings = session.inputs().count();
+        err.println((real ? "A batch" : "A practice batch") + " that began at "
+                + session.header()
+                        .start()
+                        .atOffset(session.header().zone())
+                        .toLocalTime()
+                        .withNano(0) + " was cut off; its " + readings + " inputs are kept in " + session.file() + ".");
+        session.problems().forEach(p -> err.println("  " + p));
+        if (real) err.println("To go on with it: fifthform watch --go-on");
+    }
+}

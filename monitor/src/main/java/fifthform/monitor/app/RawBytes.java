@@ -1,0 +1,59 @@
+package fifthform.monitor.app;
+
+import fifthform.monitor.store.SessionFiles;
+import fifthform.probe.link.ByteRecorder;
+import fifthform.probe.link.TapeSource;
+import fifthform.probe.reader.ProbeLine;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+
+/** The raw bytes of the bowl's probe beside its session, where the maker wants them. */
+final class RawBytes {
+    private final Optional<Writer> writer;
+    private final Optional<ByteRecorder> recorder;
+
+    private RawBytes(Optional<Writer> writer, Optional<ByteRecorder> recorder) {
+        this.writer = writer;
+        this.recorder = recorder;
+    }
+
+    static RawBytes beside(Path session, Instant start, boolean wanted, PrintWriter err) {
+        if (!wanted) return new RawBytes(Optional.empty(), Optional.empty());
+        Path file = session.resolveSibling(SessionFiles.name(session) + TapeSource.BYTES_ENDING);
+        try {
+            Writer writer = Files.newBufferedWriter(file);
+            ByteRecorder recorder = new ByteRecorder(
+                    writer,
+                    start,
+                    e -> err.println(
+                            "The raw bytes cannot be kept: " + e.getMessage() + ". The session goes on without them."));
+            return new RawBytes(Optional.of(writer), Optional.of(recorder));
+        } catch (IOException e) {
+            err.println("The raw bytes cannot be kept: " + e.getMessage() + ". The session goes on without them.");
+            return new RawBytes(Optional.empty(), Optional.empty());
+        }
+    }
+
+    /** The same line, its bytes recorded if it is the bowl's. */
+    ProbeLine tap(ProbeLine line) {
+        boolean bowl = line.probes().containsValue(Setups.BOWL);
+        return recorder.filter(r -> bowl)
+                .map(r -> new ProbeLine(line.name(), r.tap(line.source()), line.protocol(), line.probes()))
+                .orElse(line);
+    }
+
+    void close() {
+        writer.ifPresent(w -> {
+            try {
+                w.close();
+            } catch (IOException alreadyTold) {
+                // The recorder has said so when it could not write.
+            }
+        });
+    }
+}

@@ -1,0 +1,151 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.intake.TapeInputs;
+import fifthform.monitor.model.ClosingLine;
+import fifthform.monitor.model.Key;
+import fifthform.monitor.model.Look;
+import fifthform.monitor.model.ScreenFeed;
+import fifthform.monitor.model.WatchModel;
+import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.session.SessionLoop;
+import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.settings.Settings;
+import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.store.Session;
+import fifthform.monitor.view.Theme;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** A recorded session again, on the same screens, through the same engine. */
+@Command(
+        name = "replay",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Shows a recorded session again and compares what was told then with what is computed now.",
+            "A replay cannot show what the bowl would have done after another act."
+        },
+        footer = {"", "Example: fifthform replay --screen none SESSION"})
+final class ReplayCommand implements Callable<Integer> {
+    private static final double USUAL_SPEED = 30;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(paramLabel = "SESSION", description = "a session file, or its name in the data folder")
+    private String name;
+
+    @Option(names = "--screen", description = "window, terminal, lines or none; otherwise the best there is")
+    private ScreenChoice screen;
+
+    @Option(names = "--speed", paramLabel = "N|max", description = "1 to 60 times life, or max; default 30")
+    private String speed;
+
+    @Option(names = "--from", paramLabel = "SECONDS", defaultValue = "0", description = "begin to show here")
+    private double fromSeconds;
+
+    @Option(names = "--to", paramLabel = "SECONDS", description = "stop here")
+    private Double toSeconds;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal, InterruptedException {
+        Path file = SessionNames.find(name, common.folders().sessions());
+        Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
+        session.problems().forEach(spec.commandLine().getErr()::println);
+        Settings settings =
+                new SettingsFile(common.folders().settingsFile()).load().settings();
+        Units units = common.units().orElse(settings.units());
+        Told told = new Told(session);
+        SessionSnapshot last = show(session, told, settings, units);
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(ClosingLine.of(last.setup(), last.tally(), units));
+        if (toSeconds == null) told.report(out);
+        boolean damaged = !session.problems().isEmpty();
+        return (damaged || (toSeconds == null && told.differs()) ? Exit.ANSWER_IS_NO : Exit.DONE).code();
+    }
+
+    private SessionSnapshot show(Session session, Told told, Settings settings, Units units)
+            throws Refusal, InterruptedException {
+        Setup setup = session.header().setup();
+        Instant start = session.header().start();
+        WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
+        boolean unpaced = wish.asFastAsPossible() || screen == ScreenChoice.NONE;
+        SessionClock clock = new SessionClock(start, wish.factor().orElse(USUAL_SPEED), System::nanoTime);
+        Duration from = Duration.ofMillis(Math.round(1000 * fromSeconds));
+        Optional<Instant> to = Optional.ofNullable(toSeconds).map(s -> start.plusMillis(Math.round(1000 * s)));
+        TapeInputs tape = new TapeInputs(
+                session.inputs().toList(), start.plus(from), to, unpaced ? Optional.empty() : Optional.of(clock));
+        SessionLoop loop = new SessionLoop(setup, start, tape, told, List.of(), System::nanoTime);
+        CountDownLatch over = new CountDownLatch(1);
+        Thread player = new Thread(
+                () -> {
+                    try {
+                        loop.run();
+                    } finally {
+                        over.countDown();
+                    }
+                },
+                "session");
+        player.start();
+        Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
+        Screens screens =
+                new Screens(spec.commandLine().getOut(), spec.commandLine().getErr(), theme);
+        screens.show(
+                Optional.ofNullable(screen),
+                feed(loop, clock, tape, over, units, session),
+                () -> elapsed(loop.snapshot()));
+        tape.stop();
+        player.join();
+        return loop.snapshot();
+    }
+
+    private static ScreenFeed feed(
+            SessionLoop loop, SessionClock clock, TapeInputs tape, CountDownLatch over, Units units, Session session) {
+        Look look = new Look(
+                units,
+                session.header().zone(),
+                List.of(new Mark("replay", true)),
+                "+ faster · – slower · Q stop",
+                Optional.empty(),
+                Optional.of("Replay of " + session.header().session()
+                        + ": what the engine says now of what was recorded then."));
+        return new ScreenFeed(
+                () -> WatchModel.picture(loop.snapshot(), look),
+                // A replay that waits for its next reading is not hanging; only a live session is watched for that.
+                System::nanoTime,
+                System::nanoTime,
+                key -> press(key, clock, tape),
+                tape::stop,
+                () -> over.getCount() == 0,
+                () -> false);
+    }
+
+    private static void press(Key key, SessionClock clock, TapeInputs tape) {
+        if (key == Key.FASTER) clock.runAt(Math.min(100, 2 * clock.speed()));
+        if (key == Key.SLOWER) clock.runAt(Math.max(1, clock.speed() / 2));
+        if (key == Key.QUIT) tape.stop();
+    }
+
+    private static Duration elapsed(SessionSnapshot snapshot) {
+        return Duration.between(snapshot.state().started(), snapshot.state().at());
+    }
+}

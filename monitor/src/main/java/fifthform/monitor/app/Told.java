@@ -1,0 +1,56 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.engine.Event;
+import fifthform.curves.input.Recorded;
+import fifthform.monitor.session.SessionRecord;
+import fifthform.monitor.store.Entry;
+import fifthform.monitor.store.EventCodec;
+import fifthform.monitor.store.Session;
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Compares what the maker was told then with what the engine says now, line by line, to the byte. */
+final class Told implements SessionRecord {
+    private final List<String> then;
+    private final List<String> now = new ArrayList<>();
+    private final EventCodec codec;
+
+    Told(Session session) {
+        this.then = session.told().map(Entry.Told::json).toList();
+        this.codec = new EventCodec(session.header().start());
+    }
+
+    @Override
+    public void input(Recorded recorded) {}
+
+    @Override
+    public void event(long sequence, Event event) {
+        now.add(codec.write(sequence, event));
+    }
+
+    @Override
+    public void note(Instant at, String about, String text) {}
+
+    @Override
+    public void force() {}
+
+    boolean differs() {
+        return !then.equals(now);
+    }
+
+    /** Says whether all is as it was, and if not, where it first differs. */
+    void report(PrintWriter out) {
+        if (!differs()) {
+            out.println("Told then and computed now: the same " + now.size() + " events, to the byte.");
+            return;
+        }
+        int i = 0;
+        while (i < then.size() && i < now.size() && then.get(i).equals(now.get(i))) i++;
+        out.println("Told then and computed now differ from event " + (i + 1) + " on (" + then.size() + " then, "
+                + now.size() + " now):");
+        out.println("  then " + (i < then.size() ? then.get(i) : "nothing"));
+        out.println("  now  " + (i < now.size() ? now.get(i) : "nothing"));
+    }
+}

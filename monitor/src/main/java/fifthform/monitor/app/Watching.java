@@ -1,0 +1,165 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.input.Input;
+import fifthform.curves.input.StoreTrouble;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.analyse.BatchFigures;
+import fifthform.monitor.intake.LiveSource;
+import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.model.Look;
+import fifthform.monitor.model.ScreenFeed;
+import fifthform.monitor.model.WatchModel;
+import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.session.SessionListener;
+import fifthform.monitor.session.SessionLoop;
+import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.sound.SoundDesk;
+import fifthform.monitor.sound.Speaker;
+import fifthform.monitor.store.JournalWriter;
+import fifthform.monitor.store.StoreException;
+import fifthform.probe.reader.ProbeLine;
+import fifthform.probe.reader.ProbeReader;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.UnaryOperator;
+
+/**
+ * One session put together: readers → intake → loop → journal, sound and screen; and taken apart in the same order, so
+ * that nothing that was read is lost.
+ */
+final class Watching {
+    private final Setup setup;
+    private final SessionClock clock;
+    private final Wiring wiring;
+    private final Units units;
+    private final ZoneOffset zone;
+    private final LiveSource intake;
+    private final Speaker speaker = Speaker.open();
+    private final CountDownLatch over = new CountDownLatch(1);
+    private final AtomicReference<Optional<String>> notice = new AtomicReference<>(Optional.empty());
+
+    /**
+     * A session about to begin.
+     *
+     * @param taken how many inputs it has already taken, where it goes on after a cut
+     */
+    Watching(Setup setup, SessionClock clock, Wiring wiring, long taken, Units units, ZoneOffset zone) {
+        this.setup = setup;
+        this.clock = clock;
+        this.wiring = wiring;
+        this.units = units;
+        this.zone = zone;
+        this.intake =
+                new LiveSource(clock, wiring.ticking(), taken, wiring.lines().size());
+    }
+
+    /** Where everything that happens is handed in. */
+    void put(Input input) {
+        intake.put(input);
+    }
+
+    /** The journal's complaints become inputs like any other. */
+    void storeTrouble(StoreTrouble.What what) {
+        intake.put(new StoreTrouble(clock.instant(), what));
+    }
+
+    /** A standing line on the screen. */
+    void notice(Optional<String> line) {
+        notice.set(line);
+    }
+
+    /** Asks the session to end; what has been read is still recorded. */
+    void stop() {
+        intake.stop();
+    }
+
+    /** The loop for this session. */
+    SessionLoop loop(Instant start, JournalWriter journal) {
+        List<SessionListener> listeners = new ArrayList<>(wiring.listeners());
+        listeners.add(new SoundDesk(speaker::play, InstantSource.system()));
+        return new SessionLoop(setup, start, intake, new JournalRecord(journal), listeners, System::nanoTime);
+    }
+
+    /**
+     * Runs the session to its end behind a screen; returns its last snapshot. {@code tap} may record the raw bytes of
+     * each line.
+     */
+    SessionSnapshot run(
+            SessionLoop loop,
+            JournalWriter journal,
+            Screens screens,
+            Optional<ScreenChoice> choice,
+            List<Recipe> recipes,
+            UnaryOperator<ProbeLine> tap)
+            throws StoreException, InterruptedException {
+        List<ProbeReader> readers = wiring.lines().stream()
+                .map(line -> new ProbeReader(tap.apply(line), clock, intake::put, intake::sourceEnded))
+                .toList();
+        Thread session = new Thread(() -> runLoop(loop), "session");
+        KeyDesk keys = new KeyDesk(
+                loop::snapshot,
+                intake::put,
+                () -> loop.snapshot().state().at(),
+                InstantSource.system(),
+                recipes,
+                wiring.speed(),
+                this::stop);
+        readers.forEach(ProbeReader::start);
+        session.start();
+        try {
+            screens.show(choice, feed(loop, keys), () -> elapsed(loop.snapshot()));
+        } finally {
+            stop();
+            readers.forEach(ProbeReader::stop);
+            session.join();
+            speaker.close();
+        }
+        SessionSnapshot last = loop.snapshot();
+        journal.summary(BatchFigures.of(last.setup(), last.tally(), last.state().started()));
+        journal.close();
+        return last;
+    }
+
+    private void runLoop(SessionLoop loop) {
+        try {
+            loop.run();
+        } finally {
+            over.countDown();
+        }
+    }
+
+    private ScreenFeed feed(SessionLoop loop, KeyDesk keys) {
+        return new ScreenFeed(
+                () -> WatchModel.picture(loop.snapshot(), look(keys)),
+                () -> loop.snapshot().publishedNanos(),
+                System::nanoTime,
+                keys,
+                this::stop,
+                () -> over.getCount() == 0,
+                () -> speaker.state() == Speaker.State.NONE);
+    }
+
+    private Look look(KeyDesk keys) {
+        boolean sound = speaker.state() == Speaker.State.SOUND;
+        List<Mark> marks = new ArrayList<>();
+        if (setup.origin() == Origin.SIMULATED) marks.add(new Mark("×" + Math.round(clock.speed()), true));
+        marks.add(new Mark(sound ? "sound" : speaker.state().words(), sound));
+        return new Look(units, zone, marks, KEYS, keys.line(), notice.get());
+    }
+
+    private static final String KEYS = "Space seen · Enter step done · B bowl on or off · M mark · U undo · Q Q stop";
+
+    private static Duration elapsed(SessionSnapshot snapshot) {
+        return Duration.between(snapshot.state().started(), snapshot.state().at());
+    }
+}
