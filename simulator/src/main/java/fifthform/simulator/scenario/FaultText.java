@@ -4,7 +4,6 @@ import fifthform.curves.check.Parsed;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.device.PlannedFault;
 import fifthform.simulator.device.Trouble;
-import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -43,26 +42,15 @@ record FaultText(int line, PlannedFault fault) {
                     "\"" + form.group(4) + "\" is not a moment of the batch.",
                     "Use start, hot-bath, cold-water, table or warm-bath.");
         }
-        double lasting = number(form.group(2));
-        double after = number(form.group(3));
+        double lasting = NumberText.number(form.group(2));
+        double after = NumberText.number(form.group(3));
         if (!(lasting <= 86_400 && after <= 86_400)) {
             return Parsed.refused(where, "\"" + text + "\" lasts too long.", "Give seconds, at most a day.");
         }
-        return Parsed.accepted(
-                new FaultText(line, new PlannedFault(trouble.get(), since.get(), seconds(after), seconds(lasting))));
-    }
-
-    /** The number, or NaN where it is none. */
-    static double number(String text) {
-        try {
-            return Double.parseDouble(text);
-        } catch (NumberFormatException notANumber) {
-            return Double.NaN;
-        }
-    }
-
-    static Duration seconds(double seconds) {
-        return Duration.ofMillis(Math.round(seconds * 1000));
+        return Parsed.accepted(new FaultText(
+                line,
+                new PlannedFault(
+                        trouble.get(), since.get(), NumberText.duration(after), NumberText.duration(lasting))));
     }
 
     /** Empty inside for the start; empty outside where there is no such moment. */

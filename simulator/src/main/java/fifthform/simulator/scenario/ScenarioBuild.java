@@ -113,13 +113,13 @@ final class ScenarioBuild {
 
     private Habits habits() {
         return new Habits(
-                FaultText.seconds(of(Figure.REACTION)),
+                NumberText.duration(of(Figure.REACTION)),
                 of(Figure.REACTION_SPREAD),
                 of(Figure.MELTED_AT),
                 of(Figure.COOL_AT),
-                FaultText.seconds(60 * of(Figure.HOLD)),
+                NumberText.duration(60 * of(Figure.HOLD)),
                 of(Figure.WARM_AT),
-                FaultText.seconds(60 * of(Figure.POUR)));
+                NumberText.duration(60 * of(Figure.POUR)));
     }
 
     private AdapterSettings adapter() {
@@ -132,7 +132,7 @@ final class ScenarioBuild {
     }
 
     private Duration interval() {
-        return FaultText.seconds(of(Figure.INTERVAL));
+        return NumberText.duration(of(Figure.INTERVAL));
     }
 
     private boolean wholeTicks() {

@@ -65,7 +65,7 @@ public final class ScenarioText {
                     "Change the unit.");
             return;
         }
-        double read = FaultText.number(parts[0]);
+        double read = NumberText.number(parts[0]);
         if (!(read >= figure.low() && read <= figure.high())) {
             String range = plain(figure.low()) + " to " + plain(figure.high());
             problem(

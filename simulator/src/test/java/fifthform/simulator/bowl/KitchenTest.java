@@ -263,9 +263,11 @@ class KitchenTest {
         return (later.bulkCelsius() - at.bulkCelsius()) * 10;
     }
 
+    /** Recorded once on JDK 17; JDK 25 and every other machine must come to the same last bit. */
     @Test
-    void theSameKitchenGivesTheSameBits() {
-        Kitchen kitchen = usual(WallMaterial.GLASS, 4, 0.7);
-        assertEquals(afterADip(kitchen, Kitchen.LONGEST_STEP), afterADip(kitchen, Kitchen.LONGEST_STEP));
+    void theSameKitchenGivesTheSameBitsOnEveryMachine() {
+        KitchenState end = afterADip(usual(WallMaterial.GLASS, 4, 0.7), Kitchen.LONGEST_STEP);
+        assertEquals("0x1.e431a6d02f969p4", Double.toHexString(end.bulkCelsius()));
+        assertEquals("0x1.022fd86df6851p14", Double.toHexString(end.ledger().toRoomJoules()));
     }
 }
