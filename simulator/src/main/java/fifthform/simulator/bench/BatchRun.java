@@ -3,7 +3,6 @@ package fifthform.simulator.bench;
 import fifthform.curves.engine.Event;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction;
-import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Tick;
 import fifthform.curves.setup.ProbeId;
 import fifthform.probe.ProbeProtocol;
@@ -35,9 +34,6 @@ public final class BatchRun {
     /** The program is told that time passes when nothing else came for so long, as in a live session. */
     private static final Duration QUIET = Duration.ofMillis(250);
 
-    /** After so long without a byte the bowl's probe counts as silent. */
-    private static final Duration SILENT_AFTER = Duration.ofSeconds(2);
-
     private static final String TALK = "text-lines";
 
     private final RunningKitchen kitchen;
@@ -46,9 +42,9 @@ public final class BatchRun {
     private final List<Input> inputs = new ArrayList<>();
     private final List<Event> events = new ArrayList<>();
     private final List<Truth> truth = new ArrayList<>();
+    private final LineJudge bowlJudge = new LineJudge(BOWL, this::offer);
+    private final LineJudge bathJudge = new LineJudge(BATH, this::offer);
     private Instant lastInputAt = BEGINS;
-    private Instant lastByteAt = BEGINS;
-    private boolean silenceTold;
 
     /** Whether the maker tells the program by key what the hands do. */
     public enum Presses {
@@ -86,10 +82,11 @@ public final class BatchRun {
     private void wholeBatch() throws InterruptedException {
         truth.add(kitchen.truth());
         BathLine bath = new BathLine(kitchen);
+        bathJudge.opened(BEGINS);
         while (!kitchen.done()) {
             Optional<ByteLink> line = opened();
             if (line.isPresent()) listen(line.get(), bath);
-            else passTime();
+            else gone();
         }
         bath.close();
     }
@@ -105,36 +102,29 @@ public final class BatchRun {
     /** Until the line is gone or the batch is over. */
     private void listen(ByteLink line, BathLine bath) throws InterruptedException {
         ProbeProtocol.Decoder decoder = textLines().newDecoder();
+        bowlJudge.opened(kitchen.now());
         try (line) {
             Optional<Arrival> arrival = line.read();
             while (arrival.isPresent()) {
                 passTime();
-                bytes(arrival.get(), BOWL, decoder);
-                for (Arrival fromBath : bath.waiting()) bytes(fromBath, BATH, bath.decoder());
+                bytes(arrival.get(), bowlJudge, decoder);
+                for (Arrival fromBath : bath.waiting()) bytes(fromBath, bathJudge, bath.decoder());
                 arrival = line.read();
             }
         } catch (LinkException gone) {
-            passTime();
-            offer(new Judge(BOWL, kitchen.now()).fault(Cause.UNPLUGGED));
+            gone();
         }
     }
 
-    private void bytes(Arrival arrival, ProbeId probe, ProbeProtocol.Decoder decoder) {
+    private void gone() {
+        passTime();
+        bowlJudge.unplugged(kitchen.now());
+    }
+
+    private void bytes(Arrival arrival, LineJudge judge, ProbeProtocol.Decoder decoder) {
         quietUntil(arrival.at());
-        if (probe.equals(BOWL)) noticeSilence(arrival);
-        List<Input> meant = new ArrayList<>();
-        decoder.feed(arrival.bytes(), signal -> meant.add(signal.fold(new Judge(probe, arrival.at()))));
-        meant.forEach(this::offer);
-    }
-
-    private void noticeSilence(Arrival arrival) {
-        if (!arrival.isSilence()) {
-            lastByteAt = arrival.at();
-            silenceTold = false;
-        } else if (!silenceTold && !arrival.at().isBefore(lastByteAt.plus(SILENT_AFTER))) {
-            silenceTold = true;
-            offer(new Judge(BOWL, arrival.at()).fault(Cause.SILENT));
-        }
+        decoder.feed(arrival.bytes(), signal -> judge.heard(arrival.at(), signal));
+        judge.passed(arrival.at());
     }
 
     /** After the kitchen went on: what really is, the keys pressed meanwhile, and ticks where nothing else came. */

@@ -36,7 +36,7 @@ enum Figure {
     WARM_AT("warm at", "C", 25, 36, 31.5),
     POUR("pour", "min", 0, 60, 6),
     PROBE_LAG("probe lag", "s", 0.2, 120, 4),
-    RESOLUTION("resolution", "K", 0.001, 5, 0.0625),
+    RESOLUTION("resolution", "K", 0.001, 5, 0.05),
     NOISE("noise", "K", 0, 5, 0.03),
     OFFSET("offset", "K", -10, 10, 0),
     INTERVAL("interval", "s", 0.125, 10, 0.5);

@@ -15,11 +15,13 @@ import fifthform.curves.input.Tick;
 import fifthform.simulator.bench.BatchRun.Presses;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.scenario.Scenario;
+import fifthform.simulator.scenario.ScenarioText;
 import fifthform.simulator.scenario.Scenarios;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -131,7 +133,8 @@ class BatchRunTest {
                 .map(ProbeFault.class::cast)
                 .toList();
         assertEquals(
-                1, faults.stream().filter(f -> f.cause() == Cause.UNPLUGGED).count());
+                Set.of(Cause.UNPLUGGED), faults.stream().map(ProbeFault::cause).collect(Collectors.toSet()));
+        assertEquals(13, faults.size(), "told at once and then every two seconds");
         Instant gone = faults.get(0).at();
         Instant back = samples(batch.inputs()).stream()
                 .filter(s -> s.probe().equals(BatchRun.BOWL))
@@ -148,6 +151,32 @@ class BatchRunTest {
         assertTrue(ticks >= 70, ticks + " ticks in the gap"); // the bath's readings come between
         boolean warming = batch.truth().stream().anyMatch(t -> t.at().equals(gone) && t.spot() == Spot.WARM_BATH);
         assertTrue(warming, "not within the rewarm");
+    }
+
+    /** An adapter's own troubles reach the program as faults, by way of bytes and decoder. */
+    @Test
+    void everyTroubleOfAnAdapterIsToldAsWhatItIs() {
+        String text = """
+                demo = invented for a test
+                title = Troubles
+                about = One after the other.
+                chocolate = dark
+                bowl = steel
+                maker = follows-cues
+                fault = open-circuit for 4 s, 10 s after start
+                fault = garbage for 4 s, 20 s after start
+                fault = silent for 5 s, 30 s after start
+                fault = unplugged for 4 s, 40 s after start
+                """;
+        Scenario troubled = ScenarioText.parse("troubles", text).fold(s -> s, problems -> {
+            throw new AssertionError(problems);
+        });
+        List<Cause> causes = BatchRun.run(troubled, input -> List.of(), Presses.FORGOTTEN).inputs().stream()
+                .filter(ProbeFault.class::isInstance)
+                .map(input -> ((ProbeFault) input).cause())
+                .distinct()
+                .toList();
+        assertEquals(List.of(Cause.OPEN_CIRCUIT, Cause.GARBLED, Cause.SILENT, Cause.UNPLUGGED), causes);
     }
 
     private static List<Sample> samples(List<Input> inputs) {
