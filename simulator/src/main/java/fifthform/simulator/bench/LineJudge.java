@@ -20,6 +20,9 @@ import java.util.function.Consumer;
 final class LineJudge {
     private static final Duration SILENCE = Duration.ofSeconds(2);
     private static final Duration GARBLED_PAUSE = Duration.ofSeconds(1);
+    /** The probe's; the adapter's other channels are passed over. */
+    private static final int CHANNEL = 0;
+
     private static final double LEAST_SIGMA_KELVIN = 0.001;
 
     private final ProbeId probe;
@@ -74,6 +77,7 @@ final class LineJudge {
         /** A rounded number may lie anywhere within its step: step/√12 (rectangular distribution, JCGM 100:2008 4.3.7). */
         @Override
         public Optional<Input> measured(Measured signal) {
+            if (signal.channel() != CHANNEL) return Optional.empty();
             double sigmaKelvin = Math.max(LEAST_SIGMA_KELVIN, signal.resolutionKelvin() / Math.sqrt(12));
             return Optional.of(new Sample(
                     at, probe, signal.tipCelsius(), sigmaKelvin, signal.junctionCelsius(), signal.emfMillivolts()));

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.SplittableRandom;
 
-/** The lines that a hobby micro-controller prints; our own invention, as {@code T1=31.25 C}. */
+/** Lines as a hobby micro-controller prints them: {@code T=31.25 C}, without a number in the label, so channel 0. */
 final class LineText {
     private static final int GARBAGE_BYTES = 9;
 
@@ -17,11 +17,11 @@ final class LineText {
     }
 
     static byte[] measured(BigDecimal celsius) {
-        return ascii("T1=" + celsius.toPlainString() + " C");
+        return ascii("T=" + celsius.toPlainString() + " C");
     }
 
     static byte[] openCircuit() {
-        return ascii("T1=OPEN");
+        return ascii("T=OPEN");
     }
 
     /** Printable characters without digits, so that no number can arise by chance. */

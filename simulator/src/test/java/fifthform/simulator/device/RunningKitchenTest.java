@@ -66,7 +66,7 @@ class RunningKitchenTest {
         List<Arrival> lines = lines(link, START.plusSeconds(3));
         assertEquals(5, lines.size());
         assertEquals(START.plusMillis(500), lines.get(0).at());
-        assertEquals("T1=21.5000 C\r\n", text(lines.get(0)));
+        assertEquals("T=21.5000 C\r\n", text(lines.get(0)));
     }
 
     @Test
@@ -76,7 +76,7 @@ class RunningKitchenTest {
         List<Arrival> lines = lines(link, START.plusSeconds(300));
         long different = lines.stream().map(RunningKitchenTest::text).distinct().count();
         assertTrue(different > 20, "no noise");
-        for (Arrival line : lines) assertTrue(text(line).matches("T1=\\d+\\.\\d[05] C\r\n"), text(line));
+        for (Arrival line : lines) assertTrue(text(line).matches("T=\\d+\\.\\d[05] C\r\n"), text(line));
     }
 
     @Test
@@ -145,7 +145,7 @@ class RunningKitchenTest {
         assertTrue(lines(link, START.plusSeconds(2)).stream().allMatch(a -> text(a).endsWith(" C\r\n")));
         List<Arrival> open = lines(link, START.plusSeconds(4));
         assertEquals(
-                List.of("T1=OPEN\r\n"),
+                List.of("T=OPEN\r\n"),
                 open.stream().map(RunningKitchenTest::text).distinct().toList());
         List<Arrival> garbage = lines(link, START.plusSeconds(6));
         assertTrue(garbage.stream().allMatch(a -> text(a).matches("[a-j]{9}\r\n")));
