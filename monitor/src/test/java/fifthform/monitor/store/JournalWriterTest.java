@@ -85,7 +85,8 @@ class JournalWriterTest {
     void unclosedItCanBeRead() throws Exception {
         JournalWriter writer = JournalWriter.create(file, Demo.HEADER, WALL, told::add);
         for (Input input : Demo.INPUTS) writer.input(new Recorded(++sequence, input));
-        await(() -> Files.exists(file) && inputs(read()).size() == Demo.INPUTS.size());
+        await(() ->
+                JournalReader.read(file).fold(found -> found.inputs().count(), problems -> -1L) == Demo.INPUTS.size());
         Session session = read();
         assertEquals(Demo.INPUTS, inputs(session));
         assertFalse(session.isClosed());

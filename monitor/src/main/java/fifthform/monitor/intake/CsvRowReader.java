@@ -1,0 +1,125 @@
+package fifthform.monitor.intake;
+
+import fifthform.curves.check.Nearest;
+import fifthform.curves.check.Parsed;
+import fifthform.curves.check.Problem;
+import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction;
+import fifthform.curves.input.ProbeFault;
+import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.input.Sample;
+import fifthform.curves.setup.ProbeId;
+import fifthform.monitor.intake.CsvColumns.Column;
+import fifthform.monitor.json.Decimal;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Turns the cells of one row after the other into inputs; remembers the time of the row before. */
+final class CsvRowReader {
+    /** A value that is rounded to a step is off by a rectangular spread: its standard deviation is the step / √12. */
+    private static final double STEPS_A_SIGMA = 3.4641016151377544;
+    /** Far beyond any batch and well within what an instant holds, s. */
+    private static final BigDecimal LONGEST_SECONDS = BigDecimal.valueOf(9_000_000_000L);
+
+    private final String name;
+    private final CsvColumns columns;
+    private final Instant start;
+    private BigDecimal lastSeconds = LONGEST_SECONDS.negate();
+
+    CsvRowReader(String name, CsvColumns columns, Instant start) {
+        this.name = name;
+        this.columns = columns;
+        this.start = start;
+    }
+
+    /** The row, or why it cannot be placed in time and so cannot be used at all. */
+    Parsed<CsvRow> read(long line, List<String> cells) {
+        String where = name + ", line " + line;
+        String timeCell = columns.cell(Column.TIME_S, cells);
+        Optional<CsvNumber> time = CsvNumber.of(timeCell);
+        if (time.isEmpty() || time.get().value().abs().compareTo(LONGEST_SECONDS) >= 0) {
+            return Parsed.refused(
+                    where,
+                    "time_s is \"" + timeCell + "\", which is no number of seconds; the row is left out.",
+                    "Write seconds since the start, for example: 812.4");
+        }
+        BigDecimal seconds = time.get().value();
+        if (seconds.compareTo(lastSeconds) < 0) {
+            return Parsed.refused(
+                    where,
+                    "Its time " + timeCell + " s is before that of the row above (" + lastSeconds.toPlainString()
+                            + " s); the row is left out.",
+                    "Put the rows in the order of time, or give each recording a file of its own.");
+        }
+        lastSeconds = seconds;
+        Instant at = start.plusNanos(
+                seconds.setScale(9, RoundingMode.HALF_UP).movePointRight(9).longValueExact());
+        return Parsed.accepted(
+                row(new RowParts(where, at, cells), line, time.get().jsonText(timeCell)));
+    }
+
+    private record RowParts(String where, Instant at, List<String> cells) {}
+
+    private CsvRow row(RowParts row, long line, String timeText) {
+        List<Input> inputs = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        events(row, inputs, problems);
+        temperature(Column.ROOM_C, CsvTape.ROOM, row, inputs, problems);
+        temperature(Column.BATH_C, CsvTape.BATH, row, inputs, problems);
+        // The chocolate comes last, so that what is said at its reading knows the whole row.
+        temperature(Column.TEMPERATURE_C, CsvTape.BOWL, row, inputs, problems);
+        temperature(Column.TEMPERATURE_F, CsvTape.BOWL, row, inputs, problems);
+        return new CsvRow(line, timeText, row.at, inputs, problems);
+    }
+
+    private void events(RowParts row, List<Input> inputs, List<Problem> problems) {
+        String cell = columns.cell(Column.EVENT, row.cells);
+        if (cell.isEmpty()) return;
+        for (String word : cell.toLowerCase(Locale.ROOT).split("[\\s;]+")) {
+            Optional<MakerAction> action = CsvEvents.action(word, row.at);
+            action.ifPresent(inputs::add);
+            if (action.isPresent()) continue;
+            problems.add(new Problem(
+                    row.where,
+                    "event \"" + word + "\" is not known and left out.",
+                    Nearest.to(word, CsvEvents.WORDS)
+                                    .map(near -> "Did you mean \"" + near + "\"? ")
+                                    .orElse("")
+                            + "Known: " + String.join(", ", CsvEvents.WORDS) + "."));
+        }
+    }
+
+    private void temperature(Column column, ProbeId probe, RowParts row, List<Input> inputs, List<Problem> problems) {
+        String cell = columns.cell(column, row.cells);
+        if (CsvNumber.isNone(cell)) return;
+        Optional<CsvNumber> number = CsvNumber.of(cell);
+        if (number.isEmpty()) {
+            inputs.add(new ProbeFault(row.at, probe, Cause.GARBLED));
+            problems.add(new Problem(
+                    row.where,
+                    column.word() + " is \"" + cell + "\", which is no number; it is taken as a failed reading.",
+                    cell.matches("[-+]?\\d+,\\d+")
+                            ? "Write decimals after a point: " + cell.replace(',', '.')
+                            : "Write a number, or nothing where there was no reading."));
+            return;
+        }
+        inputs.add(reading(column, probe, row.at, number.get()));
+    }
+
+    private static Input reading(Column column, ProbeId probe, Instant at, CsvNumber number) {
+        boolean fahrenheit = column == Column.TEMPERATURE_F;
+        double celsius = fahrenheit ? Decimal.rounded((number.value().doubleValue() - 32) * 5 / 9) : number.rounded();
+        double resolutionKelvin = fahrenheit ? number.resolution() * 5 / 9 : number.resolution();
+        if (!(celsius >= Sample.LOWEST_CELSIUS && celsius <= Sample.HIGHEST_CELSIUS)) {
+            return new ProbeFault(at, probe, Cause.OUT_OF_RANGE);
+        }
+        return new Sample(
+                at, probe, celsius, resolutionKelvin / STEPS_A_SIGMA, OptionalDouble.empty(), OptionalDouble.empty());
+    }
+}

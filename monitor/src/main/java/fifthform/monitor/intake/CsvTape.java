@@ -1,0 +1,119 @@
+package fifthform.monitor.intake;
+
+import de.siegmar.fastcsv.reader.CommentStrategy;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import fifthform.curves.check.Parsed;
+import fifthform.curves.check.Problem;
+import fifthform.curves.setup.ProbeId;
+import fifthform.curves.setup.Role;
+import fifthform.monitor.intake.CsvColumns.Column;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A table of readings (CSV as in RFC 4180) as inputs, row by row: each row is given as soon as its line has ended, so
+ * that another program can write the table while it is read. Lines that begin with {@code #} are remarks.
+ */
+public final class CsvTape implements AutoCloseable {
+    /** The chocolate: {@code temperature_c} or {@code temperature_f}. */
+    public static final ProbeId BOWL = new ProbeId("bowl");
+    /** The water: {@code bath_c}. */
+    public static final ProbeId BATH = new ProbeId("bath");
+    /** The kitchen: {@code room_c}. */
+    public static final ProbeId ROOM = new ProbeId("room");
+
+    private final CsvReader<CsvRecord> csv;
+    private final Iterator<CsvRecord> records;
+    private final CsvColumns columns;
+    private final CsvRowReader rows;
+    private final String name;
+    private boolean ended;
+
+    private CsvTape(
+            String name, CsvReader<CsvRecord> csv, Iterator<CsvRecord> records, CsvColumns columns, Instant start) {
+        this.name = name;
+        this.csv = csv;
+        this.records = records;
+        this.columns = columns;
+        this.rows = new CsvRowReader(name, columns, start);
+    }
+
+    /**
+     * Reads the header.
+     *
+     * @param name the file's name, for messages
+     * @param text the table; closed by {@link #close}
+     * @param start the instant of {@code time_s} 0
+     * @return the tape, or what is wrong with the header
+     * @throws IOException the text cannot be read
+     */
+    public static Parsed<CsvTape> open(String name, Reader text, Instant start) throws IOException {
+        CsvReader<CsvRecord> csv = CsvReader.builder()
+                .commentStrategy(CommentStrategy.SKIP)
+                .skipEmptyLines(true)
+                .allowMissingFields(true)
+                .allowExtraFields(true)
+                .ofCsvRecord(text);
+        try {
+            Iterator<CsvRecord> records = csv.iterator();
+            if (!records.hasNext()) {
+                return Parsed.refused(
+                        name, "It is empty: nothing to analyse.", "Begin it with a line like: time_s,temperature_c");
+            }
+            return CsvColumns.of(name, records.next().getFields())
+                    .fold(columns -> Parsed.accepted(new CsvTape(name, csv, records, columns, start)), Parsed::refused);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        } catch (CsvParseException e) {
+            return Parsed.refused(List.of(notCsv(name, e)));
+        }
+    }
+
+    /** What is measured in it, the chocolate first. */
+    public List<Role> roles() {
+        List<Role> roles = new ArrayList<>(List.of(Role.BOWL));
+        if (columns.has(Column.BATH_C)) roles.add(Role.BATH);
+        if (columns.has(Column.ROOM_C)) roles.add(Role.ROOM);
+        return List.copyOf(roles);
+    }
+
+    /**
+     * Waits for the next row.
+     *
+     * @return the row, or why it had to be left out; empty at the end
+     * @throws IOException the text cannot be read any further
+     */
+    public Optional<Parsed<CsvRow>> next() throws IOException {
+        try {
+            if (ended || !records.hasNext()) return Optional.empty();
+            CsvRecord cells = records.next();
+            return Optional.of(rows.read(cells.getStartingLineNumber(), cells.getFields()));
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        } catch (CsvParseException e) {
+            // After this the library does not know where a row begins.
+            ended = true;
+            return Optional.of(Parsed.refused(List.of(notCsv(name, e))));
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        csv.close();
+    }
+
+    private static Problem notCsv(String name, CsvParseException why) {
+        return new Problem(
+                name,
+                "It cannot be read as a table from here on (" + why.getMessage() + ").",
+                "Check that it is text with commas between the cells and that every quote is closed.");
+    }
+}
