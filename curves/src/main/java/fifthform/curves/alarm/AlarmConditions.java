@@ -23,7 +23,7 @@ public final class AlarmConditions {
      * show that the bowl has left, and an alarm at a maker who has just obeyed would teach them to ignore it. A bowl
      * that really was left is caught by its forecast peak passing the range, whichever comes first.
      */
-    private static final Duration LIFT_OVERDUE = Duration.ofSeconds(10);
+    private static final Duration LIFT_OVERDUE = Duration.ofSeconds(20);
 
     private static final double STILL_PUSHED = 0.85;
     private static final double URGENT_OVER_KELVIN = 0.3;

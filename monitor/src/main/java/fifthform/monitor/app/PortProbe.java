@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.input.Input;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Consumer;
 
 /** Real probes on serial ports: the bowl's, and if there are, one in the bath and one for the room. */
 final class PortProbe implements ProbeChoice {
@@ -48,7 +50,7 @@ final class PortProbe implements ProbeChoice {
 
     /** Opens every port once: one that cannot be opened now ends the command with the reason, not with a silent screen. */
     @Override
-    public Wiring wire(SessionClock clock) throws Refusal {
+    public Wiring wire(SessionClock clock, Consumer<Input> hands) throws Refusal {
         List<ProbeLine> lines = new ArrayList<>();
         for (Port p : ports) {
             SerialSource source = new SerialSource(p.port(), p.protocol().line(), clock);

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.input.Input;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** A simulated bowl with a simulated maker, through real bytes. */
 final class PracticeProbe implements ProbeChoice {
@@ -57,10 +59,14 @@ final class PracticeProbe implements ProbeChoice {
     }
 
     @Override
-    public Wiring wire(SessionClock clock) throws Refusal {
+    public Wiring wire(SessionClock clock, Consumer<Input> hands) throws Refusal {
         RunningKitchen kitchen = scenario.start(clock.instant());
         PracticePace pace = new PracticePace(clock, speed);
-        SessionListener maker = (snapshot, events) -> events.forEach(kitchen::told);
+        SessionListener maker = (snapshot, events) -> {
+            events.forEach(kitchen::told);
+            // This maker tells by key what the hands do, as a maker well may; the curve would show it a little later.
+            kitchen.takePresses().forEach(hands);
+        };
         KeyDesk.Speed keys = new KeyDesk.Speed() {
             @Override
             public void faster() {

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.input.Input;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -7,6 +8,7 @@ import fifthform.monitor.intake.SessionClock;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /** What a session reads: a real port, recorded bytes, or a simulated bowl. */
 interface ProbeChoice {
@@ -39,6 +41,10 @@ interface ProbeChoice {
         return 1;
     }
 
-    /** Wires it to a clock; called once. */
-    Wiring wire(SessionClock clock) throws Refusal;
+    /**
+     * Wires it to a clock; called once.
+     *
+     * @param hands takes what a simulated maker does by key, as the real one's keys are taken
+     */
+    Wiring wire(SessionClock clock, Consumer<Input> hands) throws Refusal;
 }

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.input.Input;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
@@ -14,6 +15,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Consumer;
 
 /** Bytes recorded earlier, in their own time. */
 final class TapeProbe implements ProbeChoice {
@@ -52,7 +54,7 @@ final class TapeProbe implements ProbeChoice {
     }
 
     @Override
-    public Wiring wire(SessionClock clock) throws Refusal {
+    public Wiring wire(SessionClock clock, Consumer<Input> hands) throws Refusal {
         TapeSource tape = Answers.orRefuse(TapeSource.read(file, clock.instant(), interval), Exit.FILE);
         boolean paced = !speed.asFastAsPossible();
         LinkSource source = paced ? new PacedSource(tape, clock) : tape;

@@ -188,10 +188,9 @@ final class WatchCommand implements Callable<Integer> {
             throws Refusal, InterruptedException {
         Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
         SessionClock clock = new SessionClock(now, choice.usualSpeed(), System::nanoTime);
-        Wiring wiring = choice.wire(clock);
         ZoneOffset zone = ZoneId.systemDefault().getRules().getOffset(now);
         long taken = cutOff.map(s -> s.nextSequence() - 1).orElse(0L);
-        Watching watching = new Watching(setup, clock, wiring, taken, units, zone);
+        Watching watching = new Watching(setup, clock, choice, taken, units, zone);
         Instant start = cutOff.map(s -> s.header().start()).orElse(now);
         Notices.show(watching, setup, clock);
         try (StayAwake awake = StayAwake.begin()) {

@@ -53,10 +53,11 @@ final class Watching {
      *
      * @param taken how many inputs it has already taken, where it goes on after a cut
      */
-    Watching(Setup setup, SessionClock clock, Wiring wiring, long taken, Units units, ZoneOffset zone) {
+    Watching(Setup setup, SessionClock clock, ProbeChoice choice, long taken, Units units, ZoneOffset zone)
+            throws Refusal {
         this.setup = setup;
         this.clock = clock;
-        this.wiring = wiring;
+        this.wiring = choice.wire(clock, this::put);
         this.units = units;
         this.zone = zone;
         this.intake =

@@ -1,0 +1,174 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.input.Input;
+import fifthform.curves.input.Sample;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.analyse.Analysis;
+import fifthform.monitor.intake.CsvRow;
+import fifthform.monitor.intake.CsvTape;
+import fifthform.monitor.json.Decimal;
+import fifthform.monitor.settings.Folders;
+import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.store.Session;
+import fifthform.monitor.store.SessionFiles;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Batches without a screen: JSON lines for scripts. */
+@Command(
+        name = "analyse",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Prints what the engine makes of recorded batches: one JSON line a reading, one summary a file.",
+        footer = {"", "Example: fifthform analyse --summary batch.csv", "- reads standard input and answers row by row."
+        })
+final class AnalyseCommand implements Callable<Integer> {
+    private static final String STANDARD_INPUT = "-";
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "CSV file with time_s,temperature_c; a session; or -")
+    private List<String> files;
+
+    @Option(
+            names = "--chocolate",
+            paramLabel = "ID",
+            defaultValue = "dark",
+            description = "recipe for CSV files; default dark")
+    private String chocolate;
+
+    @Option(names = "--every", paramLabel = "N", defaultValue = "1", description = "keep each N-th reading's line")
+    private int every;
+
+    @Option(names = "--summary", description = "one line a file only")
+    private boolean summaryOnly;
+
+    @Option(names = "--json", description = "understood everywhere; these lines are JSON anyhow")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    private long readings;
+
+    @Override
+    public Integer call() throws Refusal {
+        if (every < 1)
+            throw new Refusal(Exit.NOT_UNDERSTOOD, "--every was " + every + ". Nothing was done. Give 1 or more.");
+        Folders folders = common.folders();
+        Exit worst = Exit.DONE;
+        for (String file : files) {
+            readings = 0;
+            Exit one = file.endsWith(SessionFiles.ENDING) ? session(Path.of(file)) : table(file, folders);
+            if (one.code() > worst.code()) worst = one;
+        }
+        return worst.code();
+    }
+
+    private Exit session(Path file) throws Refusal {
+        Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
+        session.problems().forEach(err()::println);
+        Setup setup = session.header().setup();
+        Instant start = session.header().start();
+        Analysis analysis = new Analysis(SessionFiles.name(file), setup, start);
+        session.inputs().forEach(recorded -> {
+            Input input = recorded.input();
+            analysis.take(input);
+            if (isReading(setup, input)) line(analysis, seconds(Duration.between(start, input.at())));
+        });
+        out().println(analysis.summary());
+        return session.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
+    }
+
+    private Exit table(String file, Folders folders) throws Refusal {
+        Recipe recipe = Chocolates.find(chocolate, folders, err());
+        try (Reader text = open(file);
+                CsvTape tape = Answers.orRefuse(CsvTape.open(file, text, Instant.EPOCH), Exit.FILE)) {
+            Setup setup = Setups.forFile(recipe, name(file), tape.roles());
+            return rows(tape, new Analysis(name(file), setup, Instant.EPOCH), setup);
+        } catch (IOException e) {
+            throw new Refusal(
+                    Exit.FILE,
+                    file + " cannot be read: " + e.getMessage() + ". It was not analysed. Check its name and place.");
+        }
+    }
+
+    private Exit rows(CsvTape tape, Analysis analysis, Setup setup) throws IOException {
+        Exit exit = Exit.DONE;
+        for (var next = tape.next(); next.isPresent(); next = tape.next()) {
+            Optional<CsvRow> row = next.get().fold(Optional::of, problems -> {
+                problems.forEach(err()::println);
+                return Optional.empty();
+            });
+            if (row.isEmpty()) {
+                exit = Exit.ANSWER_IS_NO;
+                continue;
+            }
+            CsvRow r = row.get();
+            r.problems().forEach(err()::println);
+            if (!r.problems().isEmpty()) exit = Exit.ANSWER_IS_NO;
+            r.inputs().forEach(analysis::takeWithTicks);
+            if (r.inputs().stream().anyMatch(input -> isReading(setup, input))) line(analysis, r.timeText());
+        }
+        out().println(analysis.summary());
+        out().flush();
+        return exit;
+    }
+
+    private void line(Analysis analysis, String timeText) {
+        readings++;
+        if (summaryOnly || (readings - 1) % every != 0) return;
+        out().println(analysis.line(timeText));
+    }
+
+    private static boolean isReading(Setup setup, Input input) {
+        return input instanceof Sample sample
+                && sample.probe().equals(setup.bowlProbe().id());
+    }
+
+    private static String seconds(Duration sinceStart) {
+        return Decimal.of(sinceStart.getSeconds() + sinceStart.getNano() / 1e9);
+    }
+
+    private static Reader open(String file) throws IOException {
+        if (!file.equals(STANDARD_INPUT)) return Files.newBufferedReader(Path.of(file));
+        return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+    }
+
+    private static String name(String file) {
+        if (file.equals(STANDARD_INPUT)) return "stdin";
+        String name = String.valueOf(Path.of(file).getFileName());
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}
