@@ -11,7 +11,13 @@ import picocli.CommandLine.Spec;
         description = "Watches chocolate being tempered, and says what to do before it is too late.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {WatchCommand.class, ReplayCommand.class, AnalyseCommand.class, PortsCommand.class, RecipesCommand.class},
+        subcommands = {
+            WatchCommand.class,
+            ReplayCommand.class,
+            AnalyseCommand.class,
+            PortsCommand.class,
+            RecipesCommand.class
+        },
         footer = {"", "Example: fifthform watch --probe practice"})
 final class FifthForm implements Runnable {
     @Spec

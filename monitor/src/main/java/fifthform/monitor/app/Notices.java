@@ -2,7 +2,6 @@ package fifthform.monitor.app;
 
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Setup;
-import fifthform.monitor.intake.SessionClock;
 import java.util.Optional;
 
 /** The standing line of a session: what a newcomer must know of practice, and the cautions of a real one. */
@@ -17,7 +16,7 @@ final class Notices {
 
     private Notices() {}
 
-    static void show(Watching watching, Setup setup, SessionClock clock) {
+    static void show(Watching watching, Setup setup) {
         watching.notice(Optional.of(setup.origin() == Origin.SIMULATED ? PRACTICE : REAL));
     }
 }

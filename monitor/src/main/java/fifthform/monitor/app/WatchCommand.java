@@ -192,7 +192,7 @@ final class WatchCommand implements Callable<Integer> {
         long taken = cutOff.map(s -> s.nextSequence() - 1).orElse(0L);
         Watching watching = new Watching(setup, clock, choice, taken, units, zone);
         Instant start = cutOff.map(s -> s.header().start()).orElse(now);
-        Notices.show(watching, setup, clock);
+        Notices.show(watching, setup);
         try (StayAwake awake = StayAwake.begin()) {
             if (!awake.isHeld() && setup.origin() == Origin.REAL) {
                 err().println("This computer may go to sleep during the batch. Set it to stay awake.");

@@ -112,8 +112,16 @@ final class BandModel {
         }
         OpenCue stir = state.cues().open().get(CueId.STIR_ON);
         String headline = stir == null ? phrases.calm(phase()) : phrases.headline(CueId.STIR_ON, stir, phase());
-        String aside = stir == null ? soon().orElse(phrases.calmAside(phase())) : phrases.aside(CueId.STIR_ON, stir);
+        String aside = stir == null
+                ? soon().or(this::held).orElse(phrases.calmAside(phase()))
+                : phrases.aside(CueId.STIR_ON, stir);
         return new Band(Tone.CALM, Direction.NONE, headline, aside, false);
+    }
+
+    /** How much of the melt's hold is behind. */
+    private Optional<String> held() {
+        Duration dwell = state.batch().progress().dwell();
+        return phase() == Phase.MELT && !dwell.isZero() ? Optional.of(phrases.held(dwell)) : Optional.empty();
     }
 
     private Optional<String> soon() {

@@ -8,6 +8,7 @@ import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.settings.Units;
+import java.time.Duration;
 import java.util.OptionalDouble;
 
 /**
@@ -114,9 +115,14 @@ public final class Phrases {
                 "to " + range(recipe.melt().range()) + ", hold "
                         + Spans.words(recipe.melt().dwell());
             case COOL, SEED -> "to " + range(recipe.cool().range());
-            case REWARM, WORK -> "working " + range(recipe.work().range());
+            case REWARM, WORK -> "aim " + range(recipe.work().range());
             case REST -> "set at 15 to 20 °C, look after a day";
         };
+    }
+
+    /** How long the melt has been held hot enough. */
+    public String held(Duration dwell) {
+        return "held " + Spans.words(dwell) + " of " + Spans.words(recipe.melt().dwell());
     }
 
     /** A range with its unit, for example {@code 31 to 32 °C}. */
