@@ -1,5 +1,6 @@
 package fifthform.simulator.scenario;
 
+import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import java.util.ArrayList;
@@ -8,7 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -51,7 +51,7 @@ public final class ScenarioText {
         Optional<Wording> wording = Wording.fromWord(key);
         if (figure.isPresent()) figure(number, figure.get(), value);
         else if (wording.isPresent()) word(number, wording.get(), value);
-        else problem(number, "\"" + key + "\" is not a key of a scenario.", "Did you mean \"" + nearest(key) + "\"?");
+        else problem(number, "\"" + key + "\" is not a key of a scenario.", nearest(key));
     }
 
     private void figure(int number, Figure figure, String value) {
@@ -111,7 +111,9 @@ public final class ScenarioText {
         Stream<String> known = Stream.concat(
                 Stream.of(Figure.values()).map(Figure::word),
                 Stream.of(Wording.values()).map(Wording::word));
-        return Nearest.of(key, known.collect(Collectors.toList()));
+        return Nearest.to(key, known.toList())
+                .map(near -> "Did you mean \"" + near + "\"?")
+                .orElse("The keys are those of the built-in scenarios.");
     }
 
     private static String plain(double number) {

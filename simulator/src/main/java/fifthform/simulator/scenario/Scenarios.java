@@ -1,5 +1,6 @@
 package fifthform.simulator.scenario;
 
+import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -12,7 +13,6 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -83,9 +83,12 @@ public final class Scenarios {
         String text = textById.get(id);
         if (text != null) return ScenarioText.parse(id, text);
         String known = String.join(", ", textById.keySet());
+        String near = Nearest.to(id, textById.keySet())
+                .map(n -> "Did you mean \"" + n + "\"? ")
+                .orElse("");
         return Parsed.refused(
                 "scenario \"" + id + "\"",
                 "There is no practice scenario of this name.",
-                "Did you mean \"" + Nearest.of(id, List.copyOf(textById.keySet())) + "\"? Known: " + known + ".");
+                near + "Known: " + known + ".");
     }
 }
