@@ -77,15 +77,14 @@ public final class Engine {
                         .filter(e -> e.at().equals(trusted.get().at()))
                         .isEmpty();
         Window window = news ? told.window().with(pointOf(trusted.get())) : told.window();
-        Batch batch = news
-                ? told.batch().followed(setup.recipe(), trusted.get(), window, now, sinceLast(before, now))
-                : told.batch();
-        Coasting coasting = trusted.map(
-                        e -> told.coasting().followed(setup, before.batch().contact(), batch.contact(), e, window, now))
+        Duration passed = news ? sinceLast(before, now) : Duration.ZERO;
+        Batch batch = news ? told.batch().followed(setup.recipe(), trusted.get(), window, now, passed) : told.batch();
+        Coasting coasting = trusted.map(e -> told.coasting()
+                        .followed(setup, before.batch().contact(), batch.contact(), e, window, now, passed))
                 .orElse(told.coasting());
         Optional<Track> bath = told.tracks().of(setup, Role.BATH);
         Optional<Forecast> forecast =
-                trusted.map(e -> Forecasts.make(setup, batch, coasting.coast(), e, bathCelsius(bath, now), now));
+                trusted.map(e -> Forecasts.make(setup, batch, coasting, e, bathCelsius(bath, now), now));
         Situation situation = new Situation(
                 setup,
                 now,

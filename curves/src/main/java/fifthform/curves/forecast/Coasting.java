@@ -1,5 +1,6 @@
 package fifthform.curves.forecast;
 
+import fifthform.curves.check.Require;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.phase.Contact;
@@ -18,8 +19,21 @@ import java.util.Optional;
  * @param coast what is known of the bowl
  * @param lift a lift whose turning point is awaited
  * @param lastTurn the latest turning point
+ * @param lossShare loss to the room as this kitchen shows it, by that of a usual one; seen while the bowl rests
  */
-public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn) {
+public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn, double lossShare) {
+    /** Before a rest has shown it: on the small side, since a loss that does not come lets the peak run over. */
+    private static final double USUAL_LOSS_SHARE = 0.7;
+
+    private static final double LEAST_LOSS_SHARE = 0.2;
+    private static final double MOST_LOSS_SHARE = 2;
+
+    /** A resting bowl's rate is loss and nothing else only some time after the coast. */
+    private static final Duration RESTING = Duration.ofSeconds(60);
+
+    /** How fast the loss is learned: two thirds of what is to learn in this time of rest. */
+    private static final double LEARN_SECONDS = 90;
+
     private static final Duration LONGEST = Duration.ofMinutes(5);
     private static final Duration LOOK_BACK = Duration.ofSeconds(30);
 
@@ -51,21 +65,50 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
         Objects.requireNonNull(coast, "coast");
         Objects.requireNonNull(lift, "lift");
         Objects.requireNonNull(lastTurn, "lastTurn");
+        Require.within(lossShare, LEAST_LOSS_SHARE, MOST_LOSS_SHARE, "lossShare");
     }
 
     /** What is known before the batch begins. */
     public static Coasting atStart(Setup setup) {
-        return new Coasting(Coast.before(setup), Optional.empty(), Optional.empty());
+        return new Coasting(Coast.before(setup), Optional.empty(), Optional.empty(), USUAL_LOSS_SHARE);
     }
 
-    /** The knowledge once the bowl has gone from {@code before} to {@code after} and stands at {@code estimate}. */
+    /**
+     * The knowledge once the bowl has gone from {@code before} to {@code after} and stands at {@code estimate}.
+     *
+     * @param passed time since the reading before; zero where there is no new reading
+     */
     public Coasting followed(
-            Setup setup, Contact before, Contact after, Estimate estimate, Window window, Instant now) {
+            Setup setup,
+            Contact before,
+            Contact after,
+            Estimate estimate,
+            Window window,
+            Instant now,
+            Duration passed) {
         boolean left = before.place() != Place.TABLE && after.place() == Place.TABLE;
-        if (left) return new Coasting(coast, begun(before, after, estimate, window), lastTurn);
-        if (after.place() != Place.TABLE) return new Coasting(coast, Optional.empty(), lastTurn);
+        if (left) return new Coasting(coast, begun(before, after, estimate, window), lastTurn, lossShare);
+        if (after.place() != Place.TABLE) return new Coasting(coast, Optional.empty(), lastTurn, lossShare);
         return lift.map(l -> awaited(l.reaching(estimate.chocolateCelsius()), setup, estimate, now))
-                .orElse(this);
+                .orElseGet(() -> rested(setup, after, estimate, now, passed));
+    }
+
+    /** The rate of a bowl that rests is its loss to the room (and what little heat crystals give). */
+    private Coasting rested(Setup setup, Contact contact, Estimate estimate, Instant now, Duration passed) {
+        boolean resting = Duration.between(contact.since(), now).compareTo(RESTING) >= 0;
+        double usual = RoomLoss.kelvinPerSecond(setup, estimate.chocolateCelsius());
+        // Near the temperature of the room there is nothing to see.
+        if (!resting || usual < 0.05 / 60) return this;
+        double seen = -estimate.rateKelvinPerMinute() / 60 / usual;
+        double bounded = Math.min(MOST_LOSS_SHARE, Math.max(LEAST_LOSS_SHARE, seen));
+        double seconds = passed.toMillis() / 1000.0;
+        double share = -StrictMath.expm1(-seconds / LEARN_SECONDS);
+        return new Coasting(coast, lift, lastTurn, lossShare + share * (bounded - lossShare));
+    }
+
+    /** Loss to the room at this temperature, K/s, as this kitchen shows it. */
+    double lossKelvinPerSecond(Setup setup, double chocolateCelsius) {
+        return lossShare * RoomLoss.kelvinPerSecond(setup, chocolateCelsius);
     }
 
     private Optional<Lift> begun(Contact before, Contact after, Estimate estimate, Window window) {
@@ -105,17 +148,18 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
 
     private Coasting awaited(Lift l, Setup setup, Estimate estimate, Instant now) {
         if (Duration.between(l.at(), now).compareTo(LONGEST) > 0)
-            return new Coasting(coast, Optional.empty(), lastTurn);
-        double loss = RoomLoss.kelvinPerSecond(setup, l.celsius(), RoomLoss.roomCelsius(setup));
+            return new Coasting(coast, Optional.empty(), lastTurn, lossShare);
+        double loss = lossKelvinPerSecond(setup, l.celsius());
         double rate = estimate.rateKelvinPerMinute();
         // After heat the room pulls it back over a peak; after cold it may only fade into the slow loss to the room.
         boolean turned = l.isRising() ? rate <= 0 : rate >= -(60 * Math.max(0, loss) + 0.1);
-        if (!turned) return new Coasting(coast, Optional.of(l), lastTurn);
+        if (!turned) return new Coasting(coast, Optional.of(l), lastTurn, lossShare);
         boolean tooSoon = Duration.between(l.at(), now).compareTo(TEACHING_COAST) < 0;
         return new Coasting(
                 tooSoon ? coast : lesson(l, loss).orElse(coast),
                 Optional.empty(),
-                Optional.of(new Turn(now, l.extremeCelsius(), l)));
+                Optional.of(new Turn(now, l.extremeCelsius(), l)),
+                lossShare);
     }
 
     private Optional<Coast> lesson(Lift l, double loss) {

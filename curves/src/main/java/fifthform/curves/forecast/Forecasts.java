@@ -26,6 +26,9 @@ public final class Forecasts {
     /** Right after a move the filter still follows the old curve; the rate is doubted for this long. */
     private static final Duration UNSETTLED = Duration.ofSeconds(15);
 
+    /** How long the forecast made at the lift keeps its weight; about the delay of filter and wall layer. Own choice. */
+    private static final double LIFT_HOLDS_SECONDS = 15;
+
     private static final double SLOWEST_KELVIN_PER_SECOND = 0.05 / 60;
 
     private Forecasts() {}
@@ -36,9 +39,9 @@ public final class Forecasts {
      * @param bathCelsius what a probe in the bath reads, where there is one
      */
     public static Forecast make(
-            Setup setup, Batch batch, Coast coast, Estimate estimate, OptionalDouble bathCelsius, Instant now) {
-        double room = RoomLoss.roomCelsius(setup);
-        double loss = RoomLoss.kelvinPerSecond(setup, estimate.chocolateCelsius(), room);
+            Setup setup, Batch batch, Coasting coasting, Estimate estimate, OptionalDouble bathCelsius, Instant now) {
+        Coast coast = coasting.coast();
+        double loss = coasting.lossKelvinPerSecond(setup, estimate.chocolateCelsius());
         Course course = new Course(
                 batch.place(),
                 estimate.chocolateCelsius(),
@@ -48,7 +51,7 @@ public final class Forecasts {
                 bathCelsius.orElse(usualBath(setup, batch)));
         boolean unsettled = Duration.between(batch.contact().since(), now).compareTo(UNSETTLED) < 0;
         double rateSigma = estimate.rateSigmaKelvinPerMinute() / 60 * (unsettled ? 2 : 1);
-        Outlook turn = ifLifted(course, coast, rateSigma, estimate.sigmaKelvin());
+        Outlook turn = afterLift(coasting, ifLifted(course, coast, rateSigma, estimate.sigmaKelvin()), course, now);
         Optional<Instant> liftAt =
                 secondsToLift(setup, batch, course, turn).map(s -> estimate.at().plusMillis(Math.round(1000 * s)));
         return new Forecast(
@@ -79,6 +82,21 @@ public final class Forecasts {
                 + levelSigma * levelSigma
                 + LEAST_TURN_SIGMA_KELVIN * LEAST_TURN_SIGMA_KELVIN);
         return Outlook.around(course.celsius() + way, sigma, seconds);
+    }
+
+    /**
+     * Right after a lift the layer at the wall and the filter's own delay keep the rate up for some seconds, and a
+     * forecast from it alone would run ahead of the bowl. What was forecast at the lift still holds and is let go slowly.
+     */
+    private static Outlook afterLift(Coasting coasting, Outlook fromNow, Course course, Instant now) {
+        if (coasting.lift().isEmpty()) return fromNow;
+        Lift lift = coasting.lift().get();
+        double loss = course.lossKelvinPerSecond();
+        double way = Coast.turnKelvin(coasting.coast().seconds(), lift.kelvinPerMinute() / 60 + loss, loss);
+        double age = Math.max(0, Duration.between(lift.at(), now).toMillis() / 1000.0);
+        double weight = StrictMath.exp(-age / LIFT_HOLDS_SECONDS);
+        double celsius = weight * (lift.celsius() + way) + (1 - weight) * fromNow.celsius();
+        return Outlook.around(celsius, fromNow.sigmaKelvin(), fromNow.seconds());
     }
 
     /** The furthest point within the horizon: at its end over water, at the turning point on the table. */

@@ -17,13 +17,10 @@ final class RoomLoss {
     private RoomLoss() {}
 
     /** Rate, K/s; positive where the chocolate is warmer than the room. Surface per mass goes with mass to the −1/3. */
-    static double kelvinPerSecond(Setup setup, double chocolateCelsius, double roomCelsius) {
+    static double kelvinPerSecond(Setup setup, double chocolateCelsius) {
+        double roomCelsius = setup.roomCelsius().orElse(USUAL_ROOM_CELSIUS);
         double size =
                 StrictMath.cbrt(REFERENCE_GRAMS / setup.bowl().amountGrams().orElse(REFERENCE_GRAMS));
         return LOSS_AT_REFERENCE * size * (chocolateCelsius - roomCelsius) / REFERENCE_KELVIN;
-    }
-
-    static double roomCelsius(Setup setup) {
-        return setup.roomCelsius().orElse(USUAL_ROOM_CELSIUS);
     }
 }
