@@ -148,6 +148,8 @@ public final class TerminalScreen {
 
     private void restore(Attributes before) {
         if (!restored.compareAndSet(false, true)) return;
+        // A terminal that was resized meanwhile may keep scraps of this screen when it brings the old one back.
+        terminal.puts(Capability.clear_screen);
         terminal.puts(Capability.cursor_normal);
         terminal.puts(Capability.exit_ca_mode);
         terminal.flush();
