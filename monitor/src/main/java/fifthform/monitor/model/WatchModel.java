@@ -12,8 +12,6 @@ import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Role;
-import fifthform.curves.setup.Setup;
-import fifthform.curves.signal.Track;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
@@ -177,27 +175,43 @@ public final class WatchModel {
 
     private List<Tile> tiles() {
         List<Tile> tiles = new ArrayList<>();
-        Setup setup = snapshot.setup();
-        Optional<Track> bath = state.tracks().of(setup, Role.BATH).filter(t -> t.freshAt(state.at()));
-        bath.ifPresent(b -> tiles.add(new Tile(
-                "bath",
-                units.shown(b.lastCelsius().orElseThrow()),
-                1,
-                units.symbol(),
-                units.shown(0),
-                units.shown(setup.bathCelsius().orElse(recipe.rewarmBathCelsius()) + 3))));
-        Optional<Track> room = state.tracks().of(setup, Role.ROOM).filter(t -> t.freshAt(state.at()));
-        room.ifPresent(r -> tiles.add(new Tile(
-                "room",
-                units.shown(r.lastCelsius().orElseThrow()),
-                1,
-                units.symbol(),
-                units.shown(10),
-                units.shown(30))));
-        Duration inPhase = Duration.between(state.batch().progress().since(), state.at());
-        tiles.add(new Tile(phase().word(), inPhase.toMinutes(), 0, "min", 0, 60));
-        tiles.add(new Tile("batch", elapsed().toMinutes(), 0, "min", 0, 120));
+        measured(Role.BATH).ifPresent(celsius -> tiles.add(bath(celsius)));
+        measured(Role.ROOM)
+                .ifPresent(celsius -> tiles.add(new Tile(
+                        "room",
+                        units.shown(celsius),
+                        1,
+                        units.symbol(),
+                        Double.NEGATIVE_INFINITY,
+                        Double.POSITIVE_INFINITY)));
+        tiles.add(minutes(
+                phase().word(), Duration.between(state.batch().progress().since(), state.at())));
+        tiles.add(minutes("batch", elapsed()));
         return tiles;
+    }
+
+    private Optional<Double> measured(Role role) {
+        return state.tracks()
+                .of(snapshot.setup(), role)
+                .filter(t -> t.freshAt(state.at()))
+                .map(t -> t.lastCelsius().orElseThrow());
+    }
+
+    /** Only the warm bath has a plan to pass; the melting bath is meant to be hot. */
+    private Tile bath(double celsius) {
+        boolean planned = phase() == Phase.REWARM || phase() == Phase.WORK;
+        double plan = snapshot.setup().bathCelsius().orElse(recipe.rewarmBathCelsius());
+        return new Tile(
+                "bath",
+                units.shown(celsius),
+                1,
+                units.symbol(),
+                planned ? units.shown(recipe.work().range().lowCelsius()) : Double.NEGATIVE_INFINITY,
+                planned ? units.shown(plan + 3) : Double.POSITIVE_INFINITY);
+    }
+
+    private static Tile minutes(String title, Duration span) {
+        return new Tile(title, span.toMinutes(), 0, "min", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     private String foot() {

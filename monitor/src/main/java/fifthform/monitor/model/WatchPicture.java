@@ -201,7 +201,7 @@ public record WatchPicture(
         }
     }
 
-    /** A slow value in a tile of its own, with the range in which it is as it should be. */
+    /** A slow value in a tile of its own, with the range in which it is as it should be; infinite where all is well. */
     public record Tile(String title, double value, int decimals, String unit, double low, double high) {}
 
     /** An alarm that is not quiet, for the strip. */

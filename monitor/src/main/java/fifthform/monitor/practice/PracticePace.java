@@ -1,32 +1,47 @@
 package fifthform.monitor.practice;
 
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.Event;
-import fifthform.curves.recipe.Phase;
+import fifthform.curves.engine.State;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.session.SessionListener;
 import fifthform.monitor.session.SessionSnapshot;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * Lets practice run fast where nothing happens and slowly where the cue has to be read: from <i>get ready</i> until the
- * temperature has turned.
+ * Lets practice run fast where nothing happens and slowly where something has to be read: at the speed of life while a
+ * step is due, since a simulated maker acts within seconds, and at ×3 from <i>get ready</i> until the temperature has
+ * turned.
  */
 public final class PracticePace implements SessionListener {
+    private static final double LIFE = 1;
     private static final double READABLE = 3;
-    private static final double SLOWEST = 1;
     private static final double FASTEST = 60;
 
-    /** Nothing is worth more slow minutes than this; a turning point that is not seen must not hold up the batch. */
-    private static final Duration LONGEST = Duration.ofSeconds(150);
+    /** Steps that are due now; the others stand for minutes. */
+    private static final Set<CueId> DUE_NOW =
+            EnumSet.of(CueId.MELTED, CueId.STOP_COOLING, CueId.CRYSTALS_ENOUGH, CueId.LIFT_NOW, CueId.PUT_BACK);
+
+    /** How long a step is shown at the speed of life; a maker who takes no notice must not hold up the batch. */
+    private static final Duration SHOWN = Duration.ofSeconds(5);
+
+    private static final Duration IN_RANGE_SHOWN = Duration.ofSeconds(9);
+
+    /** A turning point that is never seen must not hold it up either. */
+    private static final Duration LONGEST_TURN = Duration.ofSeconds(120);
 
     private final SessionClock clock;
     private volatile double usual;
-    private Optional<Instant> slowSince = Optional.empty();
+    private volatile boolean hurried;
+    private Optional<Instant> turnAwaitedSince = Optional.empty();
 
     /** Practice at {@code usual} times the speed of life, 1 to 60. */
     public PracticePace(SessionClock clock, double usual) {
@@ -34,47 +49,49 @@ public final class PracticePace implements SessionListener {
         this.usual = usual;
     }
 
-    /** Twice as fast from now on, up to ×60. */
+    /** Twice as fast from now on, up to ×60; a slow passage ends at once. */
     public void faster() {
         set(Math.min(FASTEST, 2 * clock.speed()));
     }
 
-    /** Half as fast from now on, down to ×1. */
+    /** Half as fast from now on, down to the speed of life. */
     public void slower() {
-        set(Math.max(SLOWEST, clock.speed() / 2));
+        set(Math.max(LIFE, clock.speed() / 2));
     }
 
     private void set(double speed) {
         usual = speed;
+        hurried = true;
         clock.runAt(speed);
     }
 
     @Override
     public void stepped(SessionSnapshot snapshot, List<Event> events) {
-        Instant at = snapshot.state().at();
+        State state = snapshot.state();
         for (Event event : events) {
-            if (event instanceof Event.CueGiven cue && isToBeRead(cue.cue()) && slowSince.isEmpty())
-                slowSince = begin(at);
-            if (event instanceof Event.Turned
-                    || event instanceof Event.PhaseChanged changed && changed.to() == Phase.WORK) {
-                end();
-            }
+            if (event instanceof Event.CueGiven cue) begun(cue);
+            if (event instanceof Event.Turned) turnAwaitedSince = Optional.empty();
         }
-        if (slowSince.filter(since -> since.plus(LONGEST).isBefore(at)).isPresent()) end();
+        double wanted = hurried ? usual : Math.min(usual, readable(state));
+        if (wanted != clock.speed()) clock.runAt(wanted);
     }
 
-    private Optional<Instant> begin(Instant at) {
-        clock.runAt(Math.min(usual, READABLE));
-        return Optional.of(at);
+    private void begun(Event.CueGiven cue) {
+        hurried = false;
+        boolean turnComes = cue.cue() == CueId.GET_READY || cue.cue() == CueId.LIFT_NOW;
+        if (turnComes && turnAwaitedSince.isEmpty()) turnAwaitedSince = Optional.of(cue.at());
     }
 
-    private void end() {
-        if (slowSince.isEmpty()) return;
-        slowSince = Optional.empty();
-        clock.runAt(usual);
-    }
-
-    private static boolean isToBeRead(CueId cue) {
-        return cue == CueId.GET_READY || cue == CueId.LIFT_NOW;
+    /** The fastest speed at which what is on the screen can be read. */
+    private double readable(State state) {
+        for (Map.Entry<CueId, OpenCue> open : state.cues().open().entrySet()) {
+            Duration age = Duration.between(open.getValue().since(), state.at());
+            if (DUE_NOW.contains(open.getKey()) && age.compareTo(SHOWN) < 0) return LIFE;
+            if (open.getKey() == CueId.IN_RANGE && age.compareTo(IN_RANGE_SHOWN) < 0) return READABLE;
+        }
+        boolean turning = turnAwaitedSince
+                .filter(since -> Duration.between(since, state.at()).compareTo(LONGEST_TURN) < 0)
+                .isPresent();
+        return turning ? READABLE : FASTEST;
     }
 }

@@ -47,13 +47,14 @@ final class TileColumn extends Group {
      */
     private final class Cell extends Group {
         private final Words title = new Words(Typeface.REGULAR);
+        private final Words number = new Words(Typeface.REGULAR);
         private final Words range = new Words(Typeface.BOLD);
         private Optional<Tile> tile = Optional.empty();
         private Optional<WatchPicture.Tile> shown = Optional.empty();
 
         Cell() {
             setAccessibleRole(AccessibleRole.TEXT);
-            getChildren().addAll(title, range);
+            getChildren().addAll(title, number, range);
         }
 
         void lay(WatchPicture.Tile value, Box box) {
@@ -66,23 +67,29 @@ final class TileColumn extends Group {
             double inset = box.width() * 0.055;
             double wide = box.width() - 2 * inset;
             double high = box.height();
-            double size = Math.min(high * 0.19, box.width() * 0.13);
-            String named = value.title() + ", " + value.unit();
+            double size = Math.min(high * 0.22, box.width() * 0.13);
+            double left = box.x() + inset;
             title.place(
-                    named, new Box(box.x() + inset, box.y() + high * 0.44, wide, high * 0.2), size, 1, Words.Side.LEFT);
-            Box last = new Box(box.x() + inset, box.y() + high * 0.7, wide, high * 0.2);
-            range.place(rangeWords(value), last, size, 1, Words.Side.LEFT);
+                    value.title() + ", " + value.unit(),
+                    new Box(left, box.y() + high * 0.06, wide, high * 0.24),
+                    size,
+                    1,
+                    Words.Side.LEFT);
+            String range = rangeWords(value);
+            double numberHigh = range.isEmpty() ? 0.58 : 0.4;
+            Box middle = new Box(left, box.y() + high * 0.34, wide, high * numberHigh);
+            number.place(figure(value, value.value()), middle, high * numberHigh * 1.15, 1, Words.Side.LEFT);
+            this.range.place(range, new Box(left, box.y() + high * 0.76, wide, high * 0.2), size, 1, Words.Side.LEFT);
         }
 
         void dress() {
             shown.ifPresent(value -> {
                 Tile under = tile.orElseGet(this::made);
-                Color ink = outside(value) ? palette.promptText() : palette.ink();
                 under.setDecimals(value.decimals());
                 under.setValue(value.value());
                 under.setBackgroundColor(outside(value) ? palette.prompt() : palette.panel());
                 under.setBorderColor(outside(value) ? palette.ink() : Color.TRANSPARENT);
-                under.setValueColor(ink);
+                BandBar.restyle(number, "on-", outside(value) ? "prompt" : "calm");
                 BandBar.restyle(title, "on-", outside(value) ? "prompt" : "calm");
                 BandBar.restyle(range, "on-", outside(value) ? "prompt" : "calm");
                 setAccessibleText(value.title() + " " + figure(value, value.value()) + " " + value.unit() + ", "
@@ -100,6 +107,8 @@ final class TileColumn extends Group {
                     .customFontEnabled(true)
                     .customFont(Typeface.REGULAR.at(20))
                     .textVisible(false)
+                    // Its number is laid out for square tiles; ours are wide, so we write the same number larger.
+                    .valueVisible(false)
                     .build();
             made.setManaged(false);
             made.setFocusTraversable(false);
@@ -118,7 +127,8 @@ final class TileColumn extends Group {
     private static String rangeWords(WatchPicture.Tile value) {
         if (value.value() < value.low()) return "under " + limit(value.low());
         if (value.value() > value.high()) return "over " + limit(value.high());
-        return limit(value.low()) + " to " + limit(value.high());
+        boolean bounded = Double.isFinite(value.low()) && Double.isFinite(value.high());
+        return bounded ? limit(value.low()) + " to " + limit(value.high()) : "";
     }
 
     private static String limit(double number) {
