@@ -112,9 +112,9 @@ public final class Phrases {
     public String calmAside(Phase phase) {
         return switch (phase) {
             case MELT ->
-                "to " + range(recipe.melt().range()) + ", hold "
+                range(recipe.melt().range()) + " for "
                         + Spans.words(recipe.melt().dwell());
-            case COOL, SEED -> "to " + range(recipe.cool().range());
+            case COOL, SEED -> "aim " + range(recipe.cool().range());
             case REWARM, WORK -> "aim " + range(recipe.work().range());
             case REST -> "set at 15 to 20 °C, look after a day";
         };
