@@ -17,8 +17,11 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.Reader;
+import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -38,7 +41,12 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Prints what the engine makes of recorded batches: one JSON line a reading, one summary a file.",
-        footer = {"", "Example: fifthform analyse --summary batch.csv", "- reads standard input and answers row by row."
+        footer = {
+            "",
+            "Examples:",
+            "  fifthform analyse --summary last",
+            "  printf 'time_s,temperature_c\\n0,31.0\\n1,31.2\\n' | fifthform analyse -",
+            "The second answers row by row, so that another program can be in the loop."
         })
 final class AnalyseCommand implements Callable<Integer> {
     private static final String STANDARD_INPUT = "-";
@@ -49,7 +57,8 @@ final class AnalyseCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "FILE",
             arity = "1..*",
-            description = "CSV file with time_s,temperature_c; a session; or -")
+            description =
+                    "CSV file with time_s,temperature_c; a session, or last for the newest one; - for standard input")
     private List<String> files;
 
     @Option(
@@ -81,10 +90,15 @@ final class AnalyseCommand implements Callable<Integer> {
         Exit worst = Exit.DONE;
         for (String file : files) {
             readings = 0;
-            Exit one = file.endsWith(SessionFiles.ENDING) ? session(Path.of(file)) : table(file, folders);
+            Exit one = isSession(file) ? session(SessionNames.find(file, folders.sessions())) : table(file, folders);
             if (one.code() > worst.code()) worst = one;
         }
         return worst.code();
+    }
+
+    private static boolean isSession(String file) {
+        boolean isThere = Files.exists(Path.of(file));
+        return file.endsWith(SessionFiles.ENDING) || !isThere && file.equals(SessionNames.LAST);
     }
 
     private Exit session(Path file) throws Refusal {
@@ -111,7 +125,7 @@ final class AnalyseCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refusal(
                     Exit.FILE,
-                    file + " cannot be read: " + e.getMessage() + ". It was not analysed. Check its name and place.");
+                    file + ": " + reason(e) + " It was not analysed. Name a text file in UTF-8 that you may read.");
         }
     }
 
@@ -150,6 +164,13 @@ final class AnalyseCommand implements Callable<Integer> {
 
     private static String seconds(Duration sinceStart) {
         return Decimal.of(sinceStart.getSeconds() + sinceStart.getNano() / 1e9);
+    }
+
+    private static String reason(IOException e) {
+        if (e instanceof NoSuchFileException) return "There is no such file.";
+        if (e instanceof AccessDeniedException) return "You may not read this file.";
+        if (e instanceof MalformedInputException) return "This is not text in UTF-8.";
+        return "It cannot be read (" + e.getMessage() + ").";
     }
 
     private static Reader open(String file) throws IOException {

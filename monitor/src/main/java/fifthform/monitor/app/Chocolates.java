@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.settings.Folders;
 import java.io.PrintWriter;
@@ -14,6 +15,12 @@ final class Chocolates {
         Recipes recipes = Recipes.load(folders.recipes());
         recipes.remarks().forEach(err::println);
         recipes.problems().forEach(p -> err.println("Passed over: " + p));
-        return Answers.orRefuse(recipes.find(idOrPath), Exit.FILE).recipe();
+        return find(idOrPath, recipes).recipe();
+    }
+
+    /** The recipe with this id or in this file: an id that nobody knows is a slip of the tongue, not of the disk. */
+    static KnownRecipe find(String idOrPath, Recipes recipes) throws Refusal {
+        Exit exit = Recipes.namesFile(idOrPath) ? Exit.FILE : Exit.NOT_UNDERSTOOD;
+        return Answers.orRefuse(recipes.find(idOrPath), exit);
     }
 }

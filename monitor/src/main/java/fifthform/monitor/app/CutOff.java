@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.input.Sample;
 import fifthform.curves.setup.Origin;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
@@ -43,13 +44,16 @@ final class CutOff {
 
     private void say(Session session) {
         boolean real = session.header().setup().origin() == Origin.REAL;
-        long readings = session.inputs().count();
+        long readings = session.inputs()
+                .filter(recorded -> recorded.input() instanceof Sample)
+                .count();
         err.println((real ? "A batch" : "A practice batch") + " that began at "
                 + session.header()
                         .start()
                         .atOffset(session.header().zone())
                         .toLocalTime()
-                        .withNano(0) + " was cut off; its " + readings + " inputs are kept in " + session.file() + ".");
+                        .withNano(0) + " was cut off; its " + readings + " readings are kept in " + session.file()
+                + ".");
         session.problems().forEach(p -> err.println("  " + p));
         if (real) err.println("To go on with it: fifthform watch --go-on");
     }

@@ -3,9 +3,12 @@ package fifthform.monitor.app;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Where the program starts. Does not extend a JavaFX class, so that it starts where there is no JavaFX screen. */
 public final class Main {
@@ -27,7 +30,7 @@ public final class Main {
         return line.execute(args);
     }
 
-    private static IExecutionExceptionHandler refusals(boolean trace) {
+    static IExecutionExceptionHandler refusals(boolean trace) {
         return (e, line, parsed) -> {
             if (e instanceof Refusal refusal) {
                 line.getErr().println(refusal.getMessage());
@@ -44,11 +47,18 @@ public final class Main {
 
     private static int notUnderstood(ParameterException e) {
         PrintWriter err = e.getCommandLine().getErr();
-        err.println(e.getMessage());
+        err.println(e.getMessage() + ".");
+        meant(e).ifPresent(err::println);
         err.println("Nothing was done. Try: fifthform "
                 + (e.getCommandLine().getParent() == null
                         ? ""
                         : e.getCommandLine().getCommandName() + " ") + "--help");
         return Exit.NOT_UNDERSTOOD.code();
+    }
+
+    private static Optional<String> meant(ParameterException e) {
+        if (!(e instanceof UnmatchedArgumentException unmatched)) return Optional.empty();
+        List<String> near = unmatched.getSuggestions();
+        return near.isEmpty() ? Optional.empty() : Optional.of("Did you mean " + String.join(" or ", near) + "?");
     }
 }

@@ -1,7 +1,6 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.setup.Origin;
-import fifthform.curves.setup.Setup;
 import java.util.Optional;
 
 /** The standing line of a session: what a newcomer must know of practice, and the cautions of a real one. */
@@ -16,7 +15,7 @@ final class Notices {
 
     private Notices() {}
 
-    static void show(Watching watching, Setup setup) {
-        watching.notice(Optional.of(setup.origin() == Origin.SIMULATED ? PRACTICE : REAL));
+    static Optional<String> of(Origin origin) {
+        return Optional.of(origin == Origin.SIMULATED ? PRACTICE : REAL);
     }
 }

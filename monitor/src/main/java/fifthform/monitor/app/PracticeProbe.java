@@ -23,11 +23,13 @@ import java.util.function.Consumer;
 final class PracticeProbe implements ProbeChoice {
     private final Scenario scenario;
     private final double speed;
+    private final PracticePace.AtCues atCues;
 
     /** Practice of this scenario at {@code speed} times the speed of life. */
-    PracticeProbe(Scenario scenario, double speed) {
+    PracticeProbe(Scenario scenario, double speed, PracticePace.AtCues atCues) {
         this.scenario = Objects.requireNonNull(scenario, "scenario");
         this.speed = speed;
+        this.atCues = Objects.requireNonNull(atCues, "atCues");
     }
 
     @Override
@@ -61,7 +63,7 @@ final class PracticeProbe implements ProbeChoice {
     @Override
     public Wiring wire(SessionClock clock, Consumer<Input> hands) throws Refusal {
         RunningKitchen kitchen = scenario.start(clock.instant());
-        PracticePace pace = new PracticePace(clock, speed);
+        PracticePace pace = new PracticePace(clock, speed, atCues);
         SessionListener maker = (snapshot, events) -> {
             events.forEach(kitchen::told);
             // This maker tells by key what the hands do, as a maker well may; the curve would show it a little later.

@@ -45,6 +45,7 @@ final class ProbeChooser {
 
     /** What {@code --probe} names; without it the last probe, else the only one found. */
     ProbeChoice choose(Optional<String> probe, Optional<String> lastPort) throws Refusal {
+        if (talk.isPresent()) Protocols.named(talk.get());
         String name = probe.isPresent() ? probe.get() : found(lastPort);
         if (name.equals(PRACTICE) || name.startsWith(PRACTICE + ":")) return practice(name);
         if (name.startsWith(FILE)) {
@@ -67,7 +68,7 @@ final class ProbeChooser {
     private ProbeChoice practice(String name) throws Refusal {
         String id = name.equals(PRACTICE) ? Scenarios.FIRST : name.substring(PRACTICE.length() + 1);
         Scenario scenario = Answers.orRefuse(Scenarios.builtIn().find(id), Exit.NOT_UNDERSTOOD);
-        return new PracticeProbe(scenario, speed.factor().orElse(PRACTICE_SPEED));
+        return new PracticeProbe(scenario, speed.factor().orElse(PRACTICE_SPEED), speed.atCues());
     }
 
     private ProbeChoice ports(String bowlPort) throws Refusal {

@@ -1,12 +1,15 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.setup.Origin;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.probe.link.ByteRecorder;
 import fifthform.probe.link.TapeSource;
 import fifthform.probe.reader.ProbeLine;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -14,6 +17,9 @@ import java.util.Optional;
 
 /** The raw bytes of the bowl's probe beside its session, where the maker wants them. */
 final class RawBytes {
+    /** First line of bytes that a simulated bowl sent; a remark to whoever reads them back. */
+    private static final String SIMULATED = "# simulated: bytes of a practice batch, nothing here was measured";
+
     private final Optional<Writer> writer;
     private final Optional<ByteRecorder> recorder;
 
@@ -22,11 +28,15 @@ final class RawBytes {
         this.recorder = recorder;
     }
 
-    static RawBytes beside(Path session, Instant start, boolean wanted, PrintWriter err) {
-        if (!wanted) return new RawBytes(Optional.empty(), Optional.empty());
+    static RawBytes none() {
+        return new RawBytes(Optional.empty(), Optional.empty());
+    }
+
+    static RawBytes beside(Path session, Instant start, Origin origin, PrintWriter err) {
         Path file = session.resolveSibling(SessionFiles.name(session) + TapeSource.BYTES_ENDING);
         try {
             Writer writer = Files.newBufferedWriter(file);
+            if (origin == Origin.SIMULATED) writer.write(SIMULATED + "\n");
             ByteRecorder recorder = new ByteRecorder(
                     writer,
                     start,
@@ -35,7 +45,18 @@ final class RawBytes {
             return new RawBytes(Optional.of(writer), Optional.of(recorder));
         } catch (IOException e) {
             err.println("The raw bytes cannot be kept: " + e.getMessage() + ". The session goes on without them.");
-            return new RawBytes(Optional.empty(), Optional.empty());
+            return none();
+        }
+    }
+
+    /** Whether a file of bytes says that nothing in it was measured. */
+    static boolean saysSimulated(Path file) {
+        try (InputStream bytes = Files.newInputStream(file)) {
+            byte[] begin = bytes.readNBytes(SIMULATED.length());
+            return new String(begin, StandardCharsets.US_ASCII).equals(SIMULATED);
+        } catch (IOException unreadable) {
+            // Whoever goes on to read the file says so.
+            return false;
         }
     }
 

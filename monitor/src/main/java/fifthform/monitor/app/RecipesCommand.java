@@ -86,7 +86,7 @@ final class RecipesCommand implements Callable<Integer> {
             footer = {"", "Example: fifthform recipes show dark > my-dark.recipe"})
     int show(@Parameters(paramLabel = "ID") String id) throws Refusal {
         Recipes recipes = Recipes.load(common.folders().recipes());
-        KnownRecipe known = Answers.orRefuse(recipes.find(id), Exit.FILE);
+        KnownRecipe known = Chocolates.find(id, recipes);
         spec.commandLine().getOut().print(known.text());
         spec.commandLine().getOut().flush();
         return Exit.DONE.code();

@@ -41,14 +41,17 @@ import picocli.CommandLine.Spec;
             "Shows a recorded session again and compares what was told then with what is computed now.",
             "A replay cannot show what the bowl would have done after another act."
         },
-        footer = {"", "Example: fifthform replay --screen none SESSION"})
+        footer = {"", "Example: fifthform replay --screen none last"})
 final class ReplayCommand implements Callable<Integer> {
     private static final double USUAL_SPEED = 30;
+
+    /** A week: no session is longer. */
+    private static final double LONGEST_SECONDS = 7 * 86_400;
 
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "SESSION", description = "a session file, or its name in the data folder")
+    @Parameters(paramLabel = "SESSION", description = "a session file, its name in the data folder, or last")
     private String name;
 
     @Option(names = "--screen", description = "window, terminal, lines or none; otherwise the best there is")
@@ -57,7 +60,11 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "N|max", description = "1 to 60 times life, or max; default 30")
     private String speed;
 
-    @Option(names = "--from", paramLabel = "SECONDS", defaultValue = "0", description = "begin to show here")
+    @Option(
+            names = "--from",
+            paramLabel = "SECONDS",
+            defaultValue = "0",
+            description = "begin to show here, seconds since the start")
     private double fromSeconds;
 
     @Option(names = "--to", paramLabel = "SECONDS", description = "stop here")
@@ -68,6 +75,7 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal, InterruptedException {
+        checkSpan();
         Path file = SessionNames.find(name, common.folders().sessions());
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
         session.problems().forEach(spec.commandLine().getErr()::println);
@@ -81,6 +89,15 @@ final class ReplayCommand implements Callable<Integer> {
         if (toSeconds == null) told.report(out);
         boolean damaged = !session.problems().isEmpty();
         return (damaged || (toSeconds == null && told.differs()) ? Exit.ANSWER_IS_NO : Exit.DONE).code();
+    }
+
+    private void checkSpan() throws Refusal {
+        double to = toSeconds == null ? LONGEST_SECONDS : toSeconds;
+        if (fromSeconds >= 0 && to >= fromSeconds && to <= LONGEST_SECONDS) return;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--from was " + fromSeconds + " and --to " + to
+                        + ". Nothing was shown. Give seconds since the session's start, --to not before --from.");
     }
 
     private SessionSnapshot show(Session session, Told told, Settings settings, Units units)

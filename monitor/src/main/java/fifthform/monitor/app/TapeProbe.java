@@ -40,7 +40,7 @@ final class TapeProbe implements ProbeChoice {
 
     @Override
     public Origin origin() {
-        return Origin.REAL;
+        return RawBytes.saysSimulated(file) ? Origin.SIMULATED : Origin.REAL;
     }
 
     @Override

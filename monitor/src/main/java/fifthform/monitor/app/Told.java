@@ -15,11 +15,16 @@ import java.util.List;
 final class Told implements SessionRecord {
     private final List<String> then;
     private final List<String> now = new ArrayList<>();
+    private final List<Long> sequences = new ArrayList<>();
     private final EventCodec codec;
+    private final boolean isCutOff;
+    private final long lastSequence;
 
     Told(Session session) {
         this.then = session.told().map(Entry.Told::json).toList();
         this.codec = new EventCodec(session.header().start());
+        this.isCutOff = !session.isClosed();
+        this.lastSequence = session.nextSequence() - 1;
     }
 
     @Override
@@ -28,6 +33,7 @@ final class Told implements SessionRecord {
     @Override
     public void event(long sequence, Event event) {
         now.add(codec.write(sequence, event));
+        sequences.add(sequence);
     }
 
     @Override
@@ -37,13 +43,24 @@ final class Told implements SessionRecord {
     public void force() {}
 
     boolean differs() {
-        return !then.equals(now);
+        return !then.equals(now) && !isCutOffBeforeTheLast();
+    }
+
+    /** Killed between a reading and what it led to: the reading is there, what was about to be told is not. */
+    private boolean isCutOffBeforeTheLast() {
+        return isCutOff
+                && then.size() < now.size()
+                && then.equals(now.subList(0, then.size()))
+                && sequences.subList(then.size(), now.size()).stream().allMatch(s -> s == lastSequence);
     }
 
     /** Says whether all is as it was, and if not, where it first differs. */
     void report(PrintWriter out) {
         if (!differs()) {
-            out.println("Told then and computed now: the same " + now.size() + " events, to the byte.");
+            out.println("Told then and computed now: the same " + then.size() + " events, to the byte.");
+            if (then.size() < now.size())
+                out.println("It was cut off while its last input was under way; that had not been told yet: "
+                        + now.subList(then.size(), now.size()));
             return;
         }
         int i = 0;

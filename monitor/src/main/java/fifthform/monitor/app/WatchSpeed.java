@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.practice.PracticePace;
 import java.util.OptionalDouble;
 
 /** What {@code --speed} says. */
@@ -18,5 +19,10 @@ record WatchSpeed(OptionalDouble factor, boolean asFastAsPossible) {
         }
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD, "--speed was " + text + ". Nothing was done. Give a number from 1 to 60, or max.");
+    }
+
+    /** What practice does where a cue has to be read: goes slowly, unless it is to go as fast as it can. */
+    PracticePace.AtCues atCues() {
+        return asFastAsPossible ? PracticePace.AtCues.GO_ON : PracticePace.AtCues.SLOW_DOWN;
     }
 }

@@ -30,6 +30,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.UnaryOperator;
 
@@ -45,6 +46,7 @@ final class Watching {
     private final ZoneOffset zone;
     private final LiveSource intake;
     private final Speaker speaker = Speaker.open();
+    private final AtomicBoolean stopping = new AtomicBoolean();
     private final CountDownLatch over = new CountDownLatch(1);
     private final AtomicReference<Optional<String>> notice = new AtomicReference<>(Optional.empty());
 
@@ -81,7 +83,7 @@ final class Watching {
 
     /** Asks the session to end; what has been read is still recorded. */
     void stop() {
-        intake.stop();
+        stopping.set(true);
     }
 
     /** The loop for this session. */
@@ -120,15 +122,19 @@ final class Watching {
         try {
             screens.show(choice, feed(loop, keys), () -> elapsed(loop.snapshot()));
         } finally {
-            stop();
+            // In the order of the flow, so that what has been read is also taken and recorded.
             readers.forEach(ProbeReader::stop);
+            intake.stop();
             session.join();
             speaker.close();
+            close(journal, loop.snapshot());
         }
-        SessionSnapshot last = loop.snapshot();
+        return loop.snapshot();
+    }
+
+    private static void close(JournalWriter journal, SessionSnapshot last) throws StoreException {
         journal.summary(BatchFigures.of(last.setup(), last.tally(), last.state().started()));
         journal.close();
-        return last;
     }
 
     private void runLoop(SessionLoop loop) {
@@ -146,7 +152,7 @@ final class Watching {
                 System::nanoTime,
                 keys,
                 this::stop,
-                () -> over.getCount() == 0,
+                () -> stopping.get() || over.getCount() == 0,
                 () -> speaker.state() == Speaker.State.NONE);
     }
 

@@ -61,8 +61,12 @@ public final class Recipes {
     public Parsed<KnownRecipe> find(String idOrPath) {
         Optional<KnownRecipe> known = Optional.ofNullable(byId.get(idOrPath));
         if (known.isPresent()) return Parsed.accepted(known.get());
-        boolean looksLikePath = idOrPath.contains("/") || idOrPath.contains("\\") || idOrPath.endsWith(ENDING);
-        return looksLikePath ? atPath(idOrPath) : unknown(idOrPath);
+        return namesFile(idOrPath) ? atPath(idOrPath) : unknown(idOrPath);
+    }
+
+    /** Whether this is taken for a file's path where no chocolate has it as its id. */
+    public static boolean namesFile(String idOrPath) {
+        return idOrPath.contains("/") || idOrPath.contains("\\") || idOrPath.endsWith(ENDING);
     }
 
     /** Reads one file, for {@link #find} and for checking a recipe that is still being written. */

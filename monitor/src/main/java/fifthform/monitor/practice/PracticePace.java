@@ -38,14 +38,22 @@ public final class PracticePace implements SessionListener {
     /** A turning point that is never seen must not hold it up either. */
     private static final Duration LONGEST_TURN = Duration.ofSeconds(120);
 
+    /** What happens where a cue has to be read. */
+    public enum AtCues {
+        SLOW_DOWN,
+        GO_ON
+    }
+
     private final SessionClock clock;
+    private final AtCues atCues;
     private volatile double usual;
     private volatile boolean hurried;
     private Optional<Instant> turnAwaitedSince = Optional.empty();
 
     /** Practice at {@code usual} times the speed of life, 1 to 60. */
-    public PracticePace(SessionClock clock, double usual) {
+    public PracticePace(SessionClock clock, double usual, AtCues atCues) {
         this.clock = Objects.requireNonNull(clock, "clock");
+        this.atCues = Objects.requireNonNull(atCues, "atCues");
         this.usual = usual;
     }
 
@@ -67,6 +75,7 @@ public final class PracticePace implements SessionListener {
 
     @Override
     public void stepped(SessionSnapshot snapshot, List<Event> events) {
+        if (atCues == AtCues.GO_ON) return;
         State state = snapshot.state();
         for (Event event : events) {
             if (event instanceof Event.CueGiven cue) begun(cue);

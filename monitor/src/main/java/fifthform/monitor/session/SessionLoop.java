@@ -12,7 +12,9 @@ import fifthform.curves.review.Tally;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.intake.InputSource;
 import fifthform.monitor.store.InputCodec;
+import fifthform.monitor.store.Session;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -33,6 +35,13 @@ public final class SessionLoop implements Runnable {
     private final TraceLog trace = new TraceLog();
     private final AtomicReference<SessionSnapshot> published = new AtomicReference<>();
 
+    private final Stepper stepper;
+
+    /** What takes the session one input further: {@link Engine#step}, but in tests of what its faults do. */
+    interface Stepper {
+        Step step(Setup header, State before, Input input);
+    }
+
     private State state;
     private Tally tally;
     private OptionalDouble rawCelsius = OptionalDouble.empty();
@@ -52,21 +61,44 @@ public final class SessionLoop implements Runnable {
             SessionRecord record,
             List<SessionListener> listeners,
             LongSupplier nanos) {
+        this(header, start, source, record, listeners, nanos, Engine::step);
+    }
+
+    /** A session whose engine can be made to stumble. */
+    SessionLoop(
+            Setup header,
+            Instant start,
+            InputSource source,
+            SessionRecord record,
+            List<SessionListener> listeners,
+            LongSupplier nanos,
+            Stepper stepper) {
         this.header = Objects.requireNonNull(header, "header");
         this.source = Objects.requireNonNull(source, "source");
         this.record = Objects.requireNonNull(record, "record");
         this.listeners = List.copyOf(listeners);
         this.nanos = Objects.requireNonNull(nanos, "nanos");
+        this.stepper = Objects.requireNonNull(stepper, "stepper");
         this.state = Engine.start(header, start);
         this.tally = Tally.start(state);
         publish();
     }
 
-    /** Takes inputs that were recorded before the program was cut off, so that the session goes on where it was. */
-    public void catchUp(List<Recorded> earlier) {
-        for (Recorded recorded : earlier) take(recorded);
+    /**
+     * Takes what was recorded before the program was cut off, so that the session goes on where it was. What it was
+     * about to tell at that moment is recorded now.
+     */
+    public void catchUp(Session earlier) {
+        List<Told> events = new ArrayList<>();
+        earlier.inputs()
+                .forEach(recorded -> take(recorded).forEach(event -> events.add(new Told(recorded.sequence(), event))));
+        long recorded = earlier.told().count();
+        events.stream().skip(recorded).forEach(told -> record.event(told.sequence(), told.event()));
         publish();
     }
+
+    /** An event and the input that led to it. */
+    private record Told(long sequence, Event event) {}
 
     /** The latest snapshot; any thread. */
     public SessionSnapshot snapshot() {
@@ -88,11 +120,23 @@ public final class SessionLoop implements Runnable {
                     if (event instanceof Event.PhaseChanged) record.force();
                 }
                 publish();
-                for (SessionListener listener : listeners) listener.stepped(published.get(), events);
+                tell(stored, events);
                 next = source.next();
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** A listener that stumbles must not end the recording. */
+    private void tell(Recorded recorded, List<Event> events) {
+        SessionSnapshot now = published.get();
+        for (SessionListener listener : listeners) {
+            try {
+                listener.stepped(now, events);
+            } catch (RuntimeException bug) {
+                record.note(recorded.input().at(), "fault", "After input " + recorded.sequence() + ": " + bug);
+            }
         }
     }
 
@@ -103,20 +147,25 @@ public final class SessionLoop implements Runnable {
             rawCelsius = OptionalDouble.of(sample.tipCelsius());
         }
         State before = state;
-        Step step;
         try {
-            step = Engine.step(header, before, input);
+            Step step = stepper.step(header, before, input);
+            tally = tally.with(step.after().setupInForce(header).recipe(), before, step);
+            state = step.after();
+            fault = Optional.empty();
+            follow(before, input, step);
+            return step.events();
         } catch (RuntimeException bug) {
             // A monitor that admits a fault and goes on recording beats one that stops.
-            fault = Optional.of(bug.toString());
-            record.note(input.at(), "fault", "Input " + recorded.sequence() + ": " + bug);
+            note(recorded, bug.toString());
             return List.of();
         }
-        fault = Optional.empty();
-        state = step.after();
-        tally = tally.with(state.setupInForce(header).recipe(), before, step);
-        follow(before, input, step);
-        return step.events();
+    }
+
+    /** Once for each fault: one that comes with every reading would drown the session. */
+    private void note(Recorded recorded, String bug) {
+        if (!fault.equals(Optional.of(bug)))
+            record.note(recorded.input().at(), "fault", "Input " + recorded.sequence() + ": " + bug);
+        fault = Optional.of(bug);
     }
 
     private void follow(State before, Input input, Step step) {

@@ -1,0 +1,72 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.settings.Folders;
+import fifthform.monitor.settings.Settings;
+import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Option;
+
+/** What is in the bowl, and how far it is. */
+final class BatchOptions {
+    private static final String USUAL_CHOCOLATE = "dark";
+
+    @Option(names = "--chocolate", paramLabel = "ID", description = "recipe's id or file; see: fifthform recipes")
+    private String chocolate;
+
+    @Option(names = "--bowl", paramLabel = "ID", description = "your name for the bowl, for example steel or big-glass")
+    private String bowl;
+
+    @Option(names = "--amount", paramLabel = "GRAMS", description = "chocolate in the bowl, 10 to 20000 g")
+    private Double amountGrams;
+
+    @Option(names = "--bath", paramLabel = "CELSIUS", description = "planned temperature of the warm bath, °C")
+    private Double bathCelsius;
+
+    @Option(names = "--join", paramLabel = "PHASE", description = "begin in the middle: cool, seed, rewarm or work")
+    private String join;
+
+    /** The set-up of a new batch; practice knows its own bowl and chocolate unless others are asked for. */
+    Setup setup(ProbeChoice choice, Settings settings, Folders folders, PrintWriter err) throws Refusal {
+        boolean practice = choice.origin() == Origin.SIMULATED;
+        String usual = practice ? USUAL_CHOCOLATE : settings.lastChocolate().orElse(USUAL_CHOCOLATE);
+        String id = chocolate != null ? chocolate : choice.chocolate().orElse(usual);
+        Recipe recipe = Chocolates.find(id, folders, err);
+        OptionalDouble amount = within(amountGrams, 10, 20_000, "--amount", "grams");
+        OptionalDouble bath = within(bathCelsius, 20, 99, "--bath", "°C");
+        Bowl named = Setups.bowl(bowl == null ? Bowl.ANY.id() : bowl, amount);
+        return new Setup(
+                recipe,
+                choice.bowl().orElse(named),
+                choice.probes(),
+                Setup.USUAL_REACTION,
+                bath.isPresent() ? bath : choice.bathCelsius(),
+                choice.roomCelsius(),
+                choice.origin());
+    }
+
+    /** The phase that a batch is in already when the watching begins. */
+    Optional<Phase> joining() throws Refusal {
+        if (join == null) return Optional.empty();
+        Optional<Phase> phase = Phase.fromWord(join);
+        if (phase.isPresent()) return phase;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--join was " + join + ". Nothing was done. Say melt, cool, seed, rewarm, work or rest.");
+    }
+
+    private static OptionalDouble within(Double value, double low, double high, String option, String unit)
+            throws Refusal {
+        if (value == null) return OptionalDouble.empty();
+        if (value >= low && value <= high) return OptionalDouble.of(value);
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                option + " was " + value + ". Nothing was done. Give " + Math.round(low) + " to " + Math.round(high)
+                        + " " + unit + ".");
+    }
+}

@@ -1,0 +1,116 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.input.MakerAction.PhaseConfirmed;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.model.ClosingLine;
+import fifthform.monitor.session.SessionLoop;
+import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.JournalWriter;
+import fifthform.monitor.store.Session;
+import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.store.SessionHeader;
+import fifthform.monitor.store.StoreException;
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** One batch from opening the probe to the closing line. */
+final class LiveBatch {
+    private final Plan plan;
+    private final SessionFiles sessions;
+    private final Units units;
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    /**
+     * What is to be watched.
+     *
+     * @param cutOff the session to go on with; empty for a new one
+     * @param join the phase that the batch is in already
+     * @param keepBytes whether the raw bytes are kept beside the session
+     */
+    record Plan(Setup setup, ProbeChoice choice, Optional<Session> cutOff, Optional<Phase> join, boolean keepBytes) {
+        Plan {
+            Objects.requireNonNull(setup, "setup");
+            Objects.requireNonNull(choice, "choice");
+            Objects.requireNonNull(cutOff, "cutOff");
+            Objects.requireNonNull(join, "join");
+        }
+
+        boolean isPractice() {
+            return setup.origin() == Origin.SIMULATED;
+        }
+
+        /** Bytes that carry their own time, from a simulated bowl or a file. */
+        boolean bringsItsOwnTime() {
+            return isPractice() || choice instanceof TapeProbe;
+        }
+    }
+
+    LiveBatch(Plan plan, SessionFiles sessions, Units units, PrintWriter out, PrintWriter err) {
+        this.plan = Objects.requireNonNull(plan, "plan");
+        this.sessions = Objects.requireNonNull(sessions, "sessions");
+        this.units = Objects.requireNonNull(units, "units");
+        this.out = Objects.requireNonNull(out, "out");
+        this.err = Objects.requireNonNull(err, "err");
+    }
+
+    /** Watches until the maker stops or the bytes end. {@code ready} runs once the probe is open and the journal begun. */
+    void watch(Screens screens, Optional<ScreenChoice> screen, List<Recipe> recipes, Runnable ready)
+            throws Refusal, InterruptedException {
+        Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
+        Instant start = plan.cutOff().map(s -> s.header().start()).orElse(now);
+        ZoneOffset zone = ZoneId.systemDefault().getRules().getOffset(now);
+        SessionClock clock = new SessionClock(now, plan.choice().usualSpeed(), System::nanoTime);
+        long taken = plan.cutOff().map(s -> s.nextSequence() - 1).orElse(0L);
+        Watching watching = new Watching(plan.setup(), clock, plan.choice(), taken, units, zone);
+        watching.notice(Notices.of(plan.setup().origin()));
+        try (StayAwake awake = StayAwake.begin()) {
+            if (!awake.isHeld() && !plan.isPractice()) {
+                err.println("This computer may go to sleep during the batch, and then nothing is recorded."
+                        + " Set it to stay awake.");
+            }
+            JournalWriter journal = journal(start, zone, watching);
+            SessionLoop loop = watching.loop(start, journal);
+            plan.cutOff().ifPresent(loop::catchUp);
+            RawBytes raw = plan.keepBytes()
+                    ? RawBytes.beside(journal.file(), start, plan.setup().origin(), err)
+                    : RawBytes.none();
+            // Getting ready took a moment; bytes with their own time begin at the session's start, not before it.
+            if (plan.bringsItsOwnTime()) clock.set(now);
+            plan.join().ifPresent(phase -> watching.put(new PhaseConfirmed(clock.instant(), phase)));
+            ready.run();
+            StopSignal signal = StopSignal.listen(watching::stop);
+            try {
+                SessionSnapshot last = watching.run(loop, journal, screens, screen, recipes, raw::tap);
+                raw.close();
+                out.println(ClosingLine.of(last.setup(), last.tally(), units));
+                out.println("Kept in " + journal.file());
+            } finally {
+                signal.ended();
+            }
+        } catch (StoreException e) {
+            throw new Refusal(Exit.FILE, e.getMessage());
+        }
+    }
+
+    private JournalWriter journal(Instant start, ZoneOffset zone, Watching watching) throws StoreException {
+        InstantSource wall = InstantSource.system();
+        if (plan.cutOff().isPresent()) return JournalWriter.resume(plan.cutOff().get(), wall, watching::storeTrouble);
+        var file = sessions.reserve(start, zone, plan.setup().recipe().id());
+        SessionHeader header = new SessionHeader(
+                Version.number(), Version.commit(), SessionFiles.name(file), start, zone, plan.setup());
+        return JournalWriter.create(file, header, wall, watching::storeTrouble);
+    }
+}
