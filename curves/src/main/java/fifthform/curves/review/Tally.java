@@ -21,7 +21,7 @@ import java.util.Set;
  * The figures of a batch, counted step by step, so that a live session and a replay count alike.
  *
  * @param readings good readings of the chocolate
- * @param gaps time without one, where it was longer than ten seconds
+ * @param gaps time without one, where it was longer than five seconds
  * @param spans the phases so far; the last one is still going on
  * @param highestWorkCelsius highest temperature in rewarm and work
  * @param lowestCoolCelsius lowest temperature in cool and seed
@@ -44,7 +44,7 @@ public record Tally(
         LONG_ENOUGH
     }
 
-    private static final Duration GAP = Duration.ofSeconds(10);
+    private static final Duration GAP = Duration.ofSeconds(5);
 
     /** Advice to come in time is no trouble; what counts is what went wrong. */
     private static final Set<AlarmId> NO_TROUBLE = EnumSet.of(AlarmId.HEADING_UNDER);

@@ -51,7 +51,7 @@ final class RecipesCommand implements Callable<Integer> {
         Recipe r = known.recipe();
         Phrases words = new Phrases(units, r);
         return String.format(
-                "%-20s %-28s melt %-14s cool %-14s work %-16s melt-out %s  (%s)",
+                "%-20s %-42s melt %-14s cool %-14s work %-16s melt-out %s  (%s)",
                 r.id(),
                 r.name(),
                 words.range(r.melt().range()),
