@@ -5,16 +5,25 @@ import fifthform.monitor.settings.Units;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 
 /** What every command understands. */
 final class CommonOptions {
-    @Option(names = "--data", paramLabel = "DIR", description = "folder for sessions, recipes and probes")
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            scope = ScopeType.INHERIT,
+            description = "folder for sessions, recipes and probes")
     private Path data;
 
-    @Option(names = "--units", paramLabel = "c|f", description = "show °C or °F; stored is always °C")
+    @Option(
+            names = "--units",
+            paramLabel = "c|f",
+            scope = ScopeType.INHERIT,
+            description = "show °C or °F; stored is always °C")
     private String units;
 
-    @Option(names = "--trace", description = "print where a fault of the program happened")
+    @Option(names = "--trace", scope = ScopeType.INHERIT, description = "print where a fault of the program happened")
     private boolean trace;
 
     Folders folders() {

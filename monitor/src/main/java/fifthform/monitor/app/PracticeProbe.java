@@ -10,6 +10,9 @@ import fifthform.monitor.intake.PacedSource;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.practice.PracticePace;
 import fifthform.monitor.session.SessionListener;
+import fifthform.probe.link.ByteLink;
+import fifthform.probe.link.LinkException;
+import fifthform.probe.link.LinkSource;
 import fifthform.probe.reader.ProbeLine;
 import fifthform.simulator.device.RunningKitchen;
 import fifthform.simulator.scenario.Scenario;
@@ -84,7 +87,7 @@ final class PracticeProbe implements ProbeChoice {
                 List.of(
                         new ProbeLine(
                                 "bowl",
-                                new PacedSource(kitchen.bowlSource(), clock),
+                                new PacedSource(inStep(kitchen, clock), clock),
                                 Protocols.named(Protocols.TEXT),
                                 Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL)),
                         new ProbeLine(
@@ -97,5 +100,25 @@ final class PracticeProbe implements ProbeChoice {
                 // At thirty times life a hiccup of this computer is a long silence in the kitchen: let the bytes tell
                 // time.
                 Ticking.BY_THE_DATA);
+    }
+
+    /**
+     * The bowl's line. While it is unplugged nobody reads, and a kitchen that only moves when read would stand still: each
+     * try to open it lets the kitchen catch up with the session.
+     */
+    private static LinkSource inStep(RunningKitchen kitchen, SessionClock clock) {
+        LinkSource bowl = kitchen.bowlSource();
+        return new LinkSource() {
+            @Override
+            public String place() {
+                return bowl.place();
+            }
+
+            @Override
+            public ByteLink open() throws LinkException {
+                kitchen.advanceTo(clock.instant());
+                return bowl.open();
+            }
+        };
     }
 }

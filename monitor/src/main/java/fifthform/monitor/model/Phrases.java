@@ -15,6 +15,9 @@ import java.util.OptionalDouble;
  * What the program says of cues and alarms, in one place: the same sentence on every screen and for every ear.
  */
 public final class Phrases {
+    /** Where moulds set: common practice, no source. */
+    private static final CelsiusRange SETTING = new CelsiusRange(15, 20);
+
     private final Units units;
     private final Recipe recipe;
 
@@ -116,7 +119,7 @@ public final class Phrases {
                         + Spans.words(recipe.melt().dwell());
             case COOL, SEED -> "aim " + range(recipe.cool().range());
             case REWARM, WORK -> "aim " + range(recipe.work().range());
-            case REST -> "set at 15 to 20 °C, look after a day";
+            case REST -> "set at " + range(SETTING) + ", look after a day";
         };
     }
 

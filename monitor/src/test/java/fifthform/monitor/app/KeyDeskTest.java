@@ -1,0 +1,220 @@
+package fifthform.monitor.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.cue.CueId;
+import fifthform.curves.engine.Engine;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction.AlarmAcknowledged;
+import fifthform.curves.input.MakerAction.BowlMoved;
+import fifthform.curves.input.MakerAction.Noted;
+import fifthform.curves.input.MakerAction.PhaseConfirmed;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.MakerAction.ProbePutBack;
+import fifthform.curves.input.MakerAction.ProbeTakenOut;
+import fifthform.curves.input.MakerAction.SetupChanged;
+import fifthform.curves.input.MakerAction.Undone;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.catalogue.KnownRecipe;
+import fifthform.monitor.catalogue.Recipes;
+import fifthform.monitor.model.Key;
+import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.session.Tapes;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class KeyDeskTest {
+    private static final Instant NOW = Instant.parse("2026-02-03T15:00:00Z");
+
+    private final AtomicReference<Instant> hands = new AtomicReference<>(NOW);
+    private final AtomicReference<SessionSnapshot> session = new AtomicReference<>(Tapes.start(Tapes.UNPLUGGED));
+    private final List<Input> inputs = new ArrayList<>();
+    private final AtomicInteger faster = new AtomicInteger();
+    private final AtomicInteger stops = new AtomicInteger();
+    private final List<Recipe> recipes = Recipes.load(Path.of("none")).known().stream()
+            .map(KnownRecipe::recipe)
+            .toList();
+    private final KeyDesk desk = new KeyDesk(
+            session::get,
+            inputs::add,
+            () -> NOW,
+            hands::get,
+            recipes,
+            new KeyDesk.Speed() {
+                @Override
+                public void faster() {
+                    faster.incrementAndGet();
+                }
+
+                @Override
+                public void slower() {
+                    faster.decrementAndGet();
+                }
+            },
+            stops::incrementAndGet);
+
+    @Test
+    void seenAcknowledgesEveryAlarmThatStands() {
+        session.set(
+                Tapes.first(Tapes.OWN_WAY, s -> s.state().alarms().standing().size() >= 2));
+        desk.accept(Key.SEEN);
+        List<AlarmId> standing = session.get().state().alarms().standing();
+        assertEquals(standing.stream().map(id -> new AlarmAcknowledged(NOW, id)).toList(), inputs);
+    }
+
+    @Test
+    void seenWithoutAlarmsIsNoInput() {
+        desk.accept(Key.SEEN);
+        assertEquals(List.of(), inputs);
+    }
+
+    @Test
+    void stepDoneIsTheCueThatIsDueOrElseThePhase() {
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(new PhaseConfirmed(NOW, Phase.COOL)), inputs);
+        assertEquals(Optional.of("Now: cool · U takes it back"), desk.line());
+        at(CueId.LIFT_NOW);
+        desk.accept(Key.STEP_DONE);
+        assertEquals(new BowlMoved(NOW, Place.TABLE), inputs.get(1));
+        at(CueId.STOP_COOLING);
+        desk.accept(Key.STEP_DONE);
+        assertEquals(new BowlMoved(NOW, Place.TABLE), inputs.get(2));
+        session.set(Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state().cues().isOpen(CueId.PUT_BACK)
+                        && s.state().batch().phase() == Phase.COOL));
+        desk.accept(Key.STEP_DONE);
+        assertEquals(new BowlMoved(NOW, Place.COLD_WATER), inputs.get(3));
+    }
+
+    @Test
+    void theBowlGoesToTheOtherPlace() {
+        Place other = session.get().state().batch().contact().otherPlace(Phase.MELT);
+        desk.accept(Key.BOWL_MOVED);
+        assertEquals(List.of(new BowlMoved(NOW, other)), inputs);
+        assertTrue(
+                desk.line().orElseThrow().endsWith("U takes it back"),
+                desk.line().orElseThrow());
+    }
+
+    @Test
+    void marksAndNotesAreInputsThatNeedNoTakingBack() {
+        desk.accept(Key.MARK);
+        assertEquals(Optional.of("Mark placed"), desk.line());
+        desk.accept(Key.NOTE);
+        assertEquals(List.of(new Noted(NOW, ""), new Noted(NOW, "note to write")), inputs);
+    }
+
+    @Test
+    void theProbeIsOutAndBackIn() {
+        desk.accept(Key.PROBE_OUT);
+        assertEquals(List.of(new ProbeTakenOut(NOW)), inputs);
+        step(inputs.get(0));
+        desk.accept(Key.PROBE_OUT);
+        assertEquals(new ProbePutBack(NOW), inputs.get(1));
+    }
+
+    @Test
+    void undoTakesBackTheLastAct() {
+        desk.accept(Key.UNDO);
+        assertEquals(List.of(), inputs);
+        assertEquals(Optional.of("Nothing to take back"), desk.line());
+        step(new BowlMoved(NOW, Place.TABLE));
+        desk.accept(Key.UNDO);
+        assertEquals(
+                List.of(new Undone(
+                        NOW, session.get().state().undoable().orElseThrow().sequence())),
+                inputs);
+    }
+
+    @Test
+    void theNextChocolateComesRoundInTheEnd() {
+        String first = session.get().setup().recipe().id();
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < recipes.size(); i++) {
+            desk.accept(Key.CHOCOLATE);
+            SetupChanged changed = (SetupChanged) inputs.get(i);
+            names.add(changed.setup().recipe().id());
+            step(changed);
+        }
+        assertEquals(recipes.size(), names.stream().distinct().count(), names.toString());
+        assertEquals(first, names.get(names.size() - 1));
+    }
+
+    @Test
+    void fasterAndSlowerAreNoInputs() {
+        desk.accept(Key.FASTER);
+        desk.accept(Key.FASTER);
+        desk.accept(Key.SLOWER);
+        assertEquals(1, faster.get());
+        assertEquals(List.of(), inputs);
+    }
+
+    @Test
+    void quitNeedsASecondPressWithinFiveSeconds() {
+        desk.accept(Key.QUIT);
+        assertEquals(0, stops.get());
+        assertEquals(Optional.of("Press Q again to stop recording"), desk.line());
+        hands.set(NOW.plusSeconds(5));
+        desk.accept(Key.QUIT);
+        assertEquals(0, stops.get(), "too late: a first press again");
+        hands.set(NOW.plusSeconds(9));
+        desk.accept(Key.QUIT);
+        assertEquals(1, stops.get());
+    }
+
+    @Test
+    void anotherKeyBetweenMeansTheHandWasOnTheKeysForSomethingElse() {
+        desk.accept(Key.QUIT);
+        desk.accept(Key.MARK);
+        desk.accept(Key.QUIT);
+        assertEquals(0, stops.get());
+    }
+
+    @Test
+    void whatAKeyDidIsNewsForTenSeconds() {
+        desk.accept(Key.MARK);
+        hands.set(NOW.plusSeconds(9));
+        assertTrue(desk.line().isPresent());
+        hands.set(NOW.plusSeconds(10));
+        assertEquals(Optional.empty(), desk.line());
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Key.class,
+            names = {"THEME", "FULL_SCREEN", "HELP"})
+    void theScreensOwnKeysChangeNothingInTheSession(Key key) {
+        desk.accept(key);
+        assertEquals(List.of(), inputs);
+        assertEquals(Optional.empty(), desk.line());
+    }
+
+    private void at(CueId cue) {
+        session.set(Tapes.first(Tapes.UNPLUGGED, s -> s.state().cues().isOpen(cue)));
+    }
+
+    private void step(Input input) {
+        SessionSnapshot now = session.get();
+        var after = Engine.step(now.setup(), now.state(), input).after();
+        session.set(new SessionSnapshot(
+                after.setupInForce(now.setup()),
+                after,
+                now.tally(),
+                now.trace(),
+                now.rawCelsius(),
+                now.fault(),
+                now.publishedNanos()));
+    }
+}

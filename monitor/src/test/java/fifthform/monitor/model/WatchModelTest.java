@@ -1,0 +1,280 @@
+package fifthform.monitor.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.alarm.AlarmState;
+import fifthform.curves.alarm.Priority;
+import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.OpenCue;
+import fifthform.curves.engine.State;
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.input.AlarmId;
+import fifthform.curves.recipe.Phase;
+import fifthform.monitor.model.WatchPicture.AlarmRow;
+import fifthform.monitor.model.WatchPicture.Limit;
+import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.session.Tapes;
+import fifthform.monitor.settings.Units;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the screens say, held against every moment of two whole invented batches. */
+class WatchModelTest {
+    /** What fits in the band at the smallest window. */
+    private static final int LONGEST_HEADLINE = 45;
+
+    private static final Pattern CELSIUS = Pattern.compile("°C");
+
+    @ParameterizedTest
+    @EnumSource(AlarmId.class)
+    void everyAlarmHasShortWords(AlarmId alarm) {
+        for (Units units : Units.values()) {
+            Phrases phrases =
+                    new Phrases(units, Tapes.start(Tapes.UNPLUGGED).setup().recipe());
+            for (OptionalDouble figure : List.of(OptionalDouble.empty(), OptionalDouble.of(104.44))) {
+                isShort(phrases.headline(alarm, figure));
+                isShort(phrases.detail(alarm, figure));
+                assertFalse(phrases.action(alarm).isBlank());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(CueId.class)
+    void everyCueHasShortWords(CueId cue) {
+        Instant since = Instant.EPOCH;
+        for (Units units : Units.values()) {
+            Phrases phrases =
+                    new Phrases(units, Tapes.start(Tapes.UNPLUGGED).setup().recipe());
+            for (OptionalDouble figure : List.of(OptionalDouble.empty(), OptionalDouble.of(104.44)))
+                for (Phase phase : Phase.values()) {
+                    isShort(phrases.headline(cue, new OpenCue(since, figure), phase));
+                    isShort("x" + phrases.aside(cue, new OpenCue(since, figure)));
+                }
+        }
+    }
+
+    private static void isShort(String words) {
+        assertFalse(words.isBlank());
+        assertTrue(words.length() <= LONGEST_HEADLINE, words + " has " + words.length() + " characters");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {Tapes.UNPLUGGED, Tapes.OWN_WAY})
+    void aPassedAlarmNeverTakesTheHeadlineFromWhatIsDue(String tape) {
+        Set<String> passed = new HashSet<>();
+        Tapes.each(tape, snapshot -> {
+            State state = snapshot.state();
+            Phrases phrases = new Phrases(Units.CELSIUS, snapshot.setup().recipe());
+            WatchPicture picture = picture(snapshot);
+            Set<String> live = new HashSet<>();
+            Set<String> over = new HashSet<>();
+            for (AlarmId id : state.alarms().standing()) {
+                String words = phrases.headline(id, state.alarms().of(id).figureCelsius());
+                boolean returned = state.alarms().of(id).state() instanceof AlarmState.ReturnedUnacknowledged;
+                (returned ? over : live).add(words);
+            }
+            assertFalse(over.contains(picture.band().headline()), picture.band()::headline);
+            over.forEach(words -> assertTrue(
+                    picture.alarms().stream()
+                            .anyMatch(row ->
+                                    row.words().startsWith(words) && row.state().equals("passed")),
+                    words));
+            boolean isAlarm = live.contains(picture.band().headline());
+            if (!live.isEmpty() && isMoreThanAdvice(state)) assertTrue(isAlarm, picture.band()::headline);
+            passed.addAll(over);
+        });
+        if (tape.equals(Tapes.OWN_WAY)) assertFalse(passed.isEmpty(), "the tape holds no passed alarm");
+    }
+
+    private static boolean isMoreThanAdvice(State state) {
+        return state.alarms().standing().stream()
+                .map(state.alarms()::of)
+                .filter(s -> !(s.state() instanceof AlarmState.ReturnedUnacknowledged))
+                .anyMatch(s -> s.priority() != Priority.ADVISE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {Tapes.UNPLUGGED, Tapes.OWN_WAY})
+    void inFahrenheitNothingIsLeftInCelsius(String tape) {
+        Tapes.each(tape, snapshot -> {
+            WatchPicture picture = WatchModel.picture(snapshot, look(Units.FAHRENHEIT));
+            // A digit keeps the figures apart; the trace's own numbers are below.
+            assertFalse(CELSIUS.matcher(picture.toString()).find(), picture::toString);
+            picture.ladder().limits().stream().map(Limit::atShown).forEach(WatchModelTest::isFahrenheit);
+            isFahrenheit(picture.ladder().bottomShown());
+            isFahrenheit(picture.ladder().bandHighShown());
+            isFahrenheit(picture.trace().bottomShown());
+            isFahrenheit(picture.trace().bandLowShown());
+            picture.ladder().nowShown().ifPresent(WatchModelTest::isFahrenheit);
+            picture.trace().limitShown().ifPresent(WatchModelTest::isFahrenheit);
+            picture.trace().points().stream().limit(1).forEach(point -> isFahrenheit(point.shown()));
+        });
+    }
+
+    /** No temperature of these batches is above 60 °C but the bath's, none below 20 °C; 20 °C is 68 °F. */
+    private static void isFahrenheit(double shown) {
+        assertTrue(shown > 60, () -> shown + " looks like degrees Celsius");
+    }
+
+    @Test
+    void bothUnitsSayTheSameTemperature() {
+        SessionSnapshot snapshot =
+                Tapes.first(Tapes.OWN_WAY, s -> s.state().batch().phase() == Phase.WORK);
+        double celsius = snapshot.state().estimate().orElseThrow().chocolateCelsius();
+        assertEquals(celsius, number(picture(snapshot)), 0.0051);
+        assertEquals(celsius * 9 / 5 + 32, number(WatchModel.picture(snapshot, look(Units.FAHRENHEIT))), 0.0051);
+    }
+
+    @Test
+    void beforeTheFirstReadingThereIsNoNumber() {
+        WatchPicture picture = picture(Tapes.start(Tapes.UNPLUGGED));
+        assertEquals("–", picture.numeral().whole());
+        assertEquals(Optional.empty(), picture.numeral().stale());
+        assertEquals("Waiting for the first reading", picture.band().headline());
+        assertEquals(List.of(), picture.outlooks());
+        assertEquals(OptionalDouble.empty(), picture.ladder().nowShown());
+        assertTrue(
+                picture.marks().contains(new Mark("no probe", false)),
+                picture.marks().toString());
+    }
+
+    @Test
+    void anOldNumberIsStruckOutWithItsAgeAndNothingIsForecastFromIt() {
+        SessionSnapshot gone = Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state()
+                        .estimate()
+                        .filter(e -> Duration.between(e.at(), s.state().at()).toSeconds() >= 10)
+                        .isPresent());
+        WatchPicture picture = picture(gone);
+        assertTrue(
+                picture.numeral().stale().orElseThrow().matches("1[0-9] s old"),
+                picture.numeral().toString());
+        assertEquals("No reading: check the USB plug", picture.band().headline());
+        assertEquals(Tone.URGENT, picture.band().tone());
+        assertTrue(picture.band().blinking());
+        assertEquals(List.of(), picture.trace().fan());
+        assertEquals(OptionalDouble.empty(), picture.ladder().peakShown());
+        assertEquals("no forecast", picture.outlooks().get(0).label());
+        assertEquals("", picture.rate());
+    }
+
+    @Test
+    void theGapStaysInTheTrace() {
+        SessionSnapshot last =
+                Tapes.first(Tapes.UNPLUGGED, s -> !s.trace().gaps().isEmpty() && isFresh(s));
+        assertEquals(1, picture(last).trace().gaps().size());
+        assertTrue(picture(last).trace().flags().stream()
+                .anyMatch(flag -> flag.word().equals("rewarm")));
+    }
+
+    private static boolean isFresh(SessionSnapshot snapshot) {
+        return snapshot.state().estimate().filter(Estimate::isUsable).isPresent();
+    }
+
+    @Test
+    void whatIsDueIsTheBand() {
+        SessionSnapshot lift =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().cues().isOpen(CueId.LIFT_NOW));
+        WatchPicture picture = picture(lift);
+        assertEquals("LIFT THE BOWL NOW", picture.band().headline());
+        assertEquals(Tone.CUE, picture.band().tone());
+        assertTrue(
+                picture.band().aside().startsWith("it goes on to 3"),
+                picture.band().aside());
+        assertTrue(picture.ladder().limits().stream().anyMatch(l -> l.name().equals("melt-out")));
+        assertNotEquals(List.of(), picture.trace().fan());
+    }
+
+    @Test
+    void practiceIsSaidAllTheTime() {
+        Tapes.each(Tapes.UNPLUGGED, snapshot -> assertTrue(picture(snapshot).simulated()));
+    }
+
+    @Test
+    void aFaultOfTheProgramShowsTheRawReading() {
+        SessionSnapshot now = Tapes.first(Tapes.UNPLUGGED, s -> s.rawCelsius().isPresent());
+        SessionSnapshot bad = new SessionSnapshot(
+                now.setup(), now.state(), now.tally(), now.trace(), OptionalDouble.of(31.25), Optional.of("demo"), 0);
+        WatchPicture picture = picture(bad);
+        assertEquals("31.2", picture.numeral().whole());
+        assertEquals("5", picture.numeral().hundredths());
+        assertEquals(Optional.of("raw reading"), picture.numeral().stale());
+        isShort(picture.band().headline());
+        assertEquals(Tone.PROMPT, picture.band().tone());
+    }
+
+    /** The scale stands still while the reading moves in it: else nothing could be compared by eye. */
+    @Test
+    void theLadderHoldsItsBandAndLimitsWithinItsScale() {
+        for (String tape : List.of(Tapes.UNPLUGGED, Tapes.OWN_WAY))
+            Tapes.each(tape, snapshot -> {
+                WatchPicture.Ladder ladder = picture(snapshot).ladder();
+                assertTrue(
+                        ladder.bottomShown() <= ladder.bandLowShown() && ladder.bandHighShown() <= ladder.topShown());
+                assertFalse(ladder.limits().isEmpty());
+                for (Limit limit : ladder.limits())
+                    assertTrue(limit.atShown() >= ladder.bottomShown() && limit.atShown() <= ladder.topShown());
+                long rungs = Math.round((ladder.topShown() - ladder.bottomShown()) / ladder.stepShown());
+                assertTrue(rungs >= 2 && rungs <= 9, rungs + " rungs");
+            });
+    }
+
+    /** The trace holds what it shows within its scale, and never more points than a screen has columns. */
+    @Test
+    void theTraceHoldsItsPointsWithinItsScale() {
+        Tapes.each(Tapes.OWN_WAY, snapshot -> {
+            if (snapshot.state().inputs() % 50 != 0) return;
+            WatchPicture.Trace trace = picture(snapshot).trace();
+            assertTrue(trace.points().size() <= 1500);
+            assertEquals(Duration.ofMinutes(10), Duration.between(trace.from(), trace.now()));
+            assertEquals(Duration.ofMinutes(2), Duration.between(trace.now(), trace.to()));
+            trace.points().forEach(p -> assertTrue(p.shown() >= trace.bottomShown() && p.shown() <= trace.topShown()));
+            trace.fan().forEach(f -> {
+                assertTrue(f.lowShown() <= f.shown() && f.shown() <= f.highShown());
+                assertFalse(f.at().isBefore(trace.now()) || f.at().isAfter(trace.to()));
+            });
+        });
+    }
+
+    @Test
+    void theStripIsWorstFirst() {
+        Tapes.each(Tapes.OWN_WAY, snapshot -> {
+            List<AlarmRow> rows = picture(snapshot).alarms();
+            List<Tone> live = rows.stream()
+                    .filter(row -> !row.state().equals("passed"))
+                    .map(AlarmRow::tone)
+                    .toList();
+            assertEquals(live.stream().sorted((a, b) -> b.compareTo(a)).toList(), live);
+        });
+    }
+
+    private static double number(WatchPicture picture) {
+        return Double.parseDouble(picture.numeral().whole() + picture.numeral().hundredths());
+    }
+
+    private static WatchPicture picture(SessionSnapshot snapshot) {
+        return WatchModel.picture(snapshot, look(Units.CELSIUS));
+    }
+
+    private static Look look(Units units) {
+        return new Look(units, ZoneOffset.UTC, List.of(), "", Optional.empty(), Optional.empty());
+    }
+}

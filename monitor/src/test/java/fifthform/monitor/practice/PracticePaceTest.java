@@ -1,0 +1,73 @@
+package fifthform.monitor.practice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import fifthform.curves.cue.CueId;
+import fifthform.curves.engine.Event;
+import fifthform.curves.recipe.Phase;
+import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.practice.PracticePace.AtCues;
+import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.session.Tapes;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class PracticePaceTest {
+    private final SessionSnapshot early = Tapes.start(Tapes.UNPLUGGED);
+    private final Instant now = early.state().at();
+    private final SessionClock clock = new SessionClock(now, 30, () -> 0);
+    private final PracticePace pace = new PracticePace(clock, 30, AtCues.SLOW_DOWN);
+
+    @Test
+    void slowFromGetReadyToTheTurningPoint() {
+        pace.stepped(early, List.of(cue(CueId.STIR_ON)));
+        assertEquals(30, clock.speed());
+        pace.stepped(early, List.of(cue(CueId.GET_READY)));
+        assertEquals(3, clock.speed());
+        pace.stepped(early, List.of(cue(CueId.LIFT_NOW)));
+        assertEquals(3, clock.speed());
+        pace.stepped(early, List.of(new Event.Turned(now, 31.5, 0.8)));
+        assertEquals(30, clock.speed());
+    }
+
+    @Test
+    void theWorkPhaseEndsItToo() {
+        pace.stepped(early, List.of(cue(CueId.LIFT_NOW)));
+        pace.stepped(early, List.of(new Event.PhaseChanged(now, Phase.REWARM, Phase.WORK)));
+        assertEquals(30, clock.speed());
+    }
+
+    @Test
+    void aTurningPointThatNobodySeesDoesNotHoldUpTheBatch() {
+        pace.stepped(early, List.of(cue(CueId.LIFT_NOW)));
+        SessionSnapshot late =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().at().isAfter(now.plus(Duration.ofSeconds(150))));
+        pace.stepped(late, List.of());
+        assertEquals(30, clock.speed());
+    }
+
+    @Test
+    void keysDoubleAndHalveWithinOneToSixty() {
+        pace.faster();
+        assertEquals(60, clock.speed());
+        pace.faster();
+        assertEquals(60, clock.speed());
+        for (int i = 0; i < 9; i++) pace.slower();
+        assertEquals(1, clock.speed());
+        pace.stepped(early, List.of(cue(CueId.LIFT_NOW)));
+        assertEquals(1, clock.speed(), "never faster where there is something to read");
+    }
+
+    @Test
+    void asFastAsItCanItNeverSlowsDown() {
+        new PracticePace(clock, 30, AtCues.GO_ON).stepped(early, List.of(cue(CueId.LIFT_NOW)));
+        assertEquals(30, clock.speed());
+    }
+
+    private Event cue(CueId id) {
+        return new Event.CueGiven(now, id, OptionalDouble.empty());
+    }
+}
