@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
-import fifthform.curves.recipe.Phase;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.practice.PracticePace.AtCues;
 import fifthform.monitor.session.SessionSnapshot;
@@ -34,10 +33,20 @@ class PracticePaceTest {
     }
 
     @Test
-    void theWorkPhaseEndsItToo() {
-        pace.stepped(early, List.of(cue(CueId.LIFT_NOW)));
-        pace.stepped(early, List.of(new Event.PhaseChanged(now, Phase.REWARM, Phase.WORK)));
+    void atTheSpeedOfLifeWhileAStepIsFreshlyDueAndNoLongerThanItTakesToReadIt() {
+        Instant due = Tapes.first(Tapes.UNPLUGGED, s -> s.state().cues().isOpen(CueId.STOP_COOLING))
+                .state()
+                .at();
+        pace.stepped(at(due), List.of());
+        assertEquals(1, clock.speed());
+        pace.stepped(at(due.plusMillis(2500)), List.of());
+        assertEquals(1, clock.speed());
+        pace.stepped(at(due.plusSeconds(30)), List.of());
         assertEquals(30, clock.speed());
+    }
+
+    private static SessionSnapshot at(Instant instant) {
+        return Tapes.first(Tapes.UNPLUGGED, s -> !s.state().at().isBefore(instant));
     }
 
     @Test
