@@ -56,11 +56,16 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
         EnumSet<AlarmId> causes = EnumSet.copyOf(MEASUREMENT);
         causes.addAll(WORSE);
         for (AlarmId id : causes) after.put(id, judged(id, look, phase, now, Optional.empty()));
-        Set<AlarmId> held = heldBack(after);
+        Set<AlarmId> held = heldBack(after, now);
         for (AlarmId id : EnumSet.complementOf(causes)) {
             after.put(
                     id,
-                    judged(id, look, phase, now, held.contains(id) ? Optional.of(reason(after)) : Optional.empty()));
+                    judged(
+                            id,
+                            look,
+                            phase,
+                            now,
+                            held.contains(id) ? Optional.of(reason(after, now)) : Optional.empty()));
         }
         return new AlarmBank(after);
     }
@@ -73,23 +78,19 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
         return of(id).next(setting, look.apply(id), now);
     }
 
-    private static Set<AlarmId> heldBack(Map<AlarmId, Standing> bank) {
+    private static Set<AlarmId> heldBack(Map<AlarmId, Standing> bank, Instant now) {
         EnumSet<AlarmId> held = EnumSet.noneOf(AlarmId.class);
-        if (anyStands(bank, WORSE)) held.addAll(SPOKEN_FOR);
-        if (anyStands(bank, MEASUREMENT)) held.addAll(FORECAST);
+        if (anySpeaks(bank, WORSE, now)) held.addAll(SPOKEN_FOR);
+        if (anySpeaks(bank, MEASUREMENT, now)) held.addAll(FORECAST);
         return held;
     }
 
-    private static Reason reason(Map<AlarmId, Standing> bank) {
-        return anyStands(bank, WORSE) ? Reason.WORSE_ALARM_STANDS : Reason.NO_TRUE_READING;
+    private static Reason reason(Map<AlarmId, Standing> bank, Instant now) {
+        return anySpeaks(bank, WORSE, now) ? Reason.WORSE_ALARM_STANDS : Reason.NO_TRUE_READING;
     }
 
-    /** New or known; a passed one no longer speaks for others. */
-    private static boolean anyStands(Map<AlarmId, Standing> bank, Set<AlarmId> ids) {
-        return ids.stream().anyMatch(id -> {
-            AlarmState state = bank.get(id).state();
-            return state.isStanding() && !(state instanceof AlarmState.ReturnedUnacknowledged);
-        });
+    private static boolean anySpeaks(Map<AlarmId, Standing> bank, Set<AlarmId> ids, Instant now) {
+        return ids.stream().anyMatch(id -> bank.get(id).state().speaksForOthers(AlarmTable.of(id), now));
     }
 
     /** The maker has seen this alarm. */

@@ -39,6 +39,14 @@ public sealed interface AlarmState {
         return false;
     }
 
+    /**
+     * Whether it is the first cause that keeps lesser alarms back: it stands and its condition has not been over for
+     * long. What only a choice can end is still shown then, but must not silence the next overshoot.
+     */
+    default boolean speaksForOthers(AlarmSetting setting, Instant now) {
+        return false;
+    }
+
     /** Nothing is wrong. */
     record Normal() implements AlarmState {
         @Override
@@ -97,6 +105,11 @@ public sealed interface AlarmState {
         }
 
         @Override
+        public boolean speaksForOthers(AlarmSetting setting, Instant now) {
+            return !offDelayOver(setting, overSince, now);
+        }
+
+        @Override
         public boolean isStanding() {
             return true;
         }
@@ -132,6 +145,11 @@ public sealed interface AlarmState {
         @Override
         public AlarmState chosen() {
             return new Normal();
+        }
+
+        @Override
+        public boolean speaksForOthers(AlarmSetting setting, Instant now) {
+            return !offDelayOver(setting, overSince, now);
         }
 
         @Override

@@ -163,7 +163,7 @@ public final class AlarmTable {
                 all,
                 Consequence.BATCH,
                 TimeAvailable.UP_TO_THREE_MINUTES,
-                Ending.WHEN_SEEN,
+                Ending.WHEN_OVER,
                 "Check the USB plug; it is tried again by itself.");
         add(
                 table,

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * One alarm of a batch.
  *
  * @param state its state
- * @param priority how soon the maker has to act; the highest since somebody last saw it
+ * @param priority how soon the maker has to act; the highest since it was raised
  * @param figureCelsius the temperature it is about, at its worst moment known
  */
 public record Standing(AlarmState state, Priority priority, OptionalDouble figureCelsius) {

@@ -37,7 +37,7 @@ public final class Engine {
                 0,
                 start,
                 start,
-                Optional.empty(),
+                Told.NOTHING,
                 Tracks.silentSince(setup, start),
                 Window.EMPTY,
                 Optional.empty(),
@@ -45,10 +45,7 @@ public final class Engine {
                 Coasting.atStart(setup),
                 Optional.empty(),
                 AlarmBank.quiet(),
-                CueBoard.empty(),
-                ProbePlace.IN_THE_CHOCOLATE,
-                Optional.empty(),
-                Optional.empty());
+                CueBoard.empty());
     }
 
     /**
@@ -59,7 +56,7 @@ public final class Engine {
      * @param input what happened; a time before the state's own counts as the state's own
      */
     public static Step step(Setup setup, State before, Input input) {
-        State told = input.fold(new Telling(setup, before));
+        State told = input.fold(new Telling(setup, before.heard(input.at())));
         State after = look(told.setupInForce(setup), before, told);
         return new Step(after, Changes.between(before, after));
     }
@@ -103,7 +100,7 @@ public final class Engine {
                 told.inputs(),
                 told.started(),
                 now,
-                told.changedSetup(),
+                told.told(),
                 told.tracks(),
                 window,
                 estimate,
@@ -111,10 +108,7 @@ public final class Engine {
                 coasting,
                 forecast,
                 told.alarms().next(conditions::of, batch.phase(), now),
-                CueRules.next(situation, told.cues()),
-                told.probe(),
-                told.storeTrouble(),
-                told.undoable());
+                CueRules.next(situation, told.cues()));
     }
 
     private static Point pointOf(Estimate estimate) {

@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param inputs how many inputs it has taken; the sequence number of the last
  * @param started when the session started
  * @param at the time of the last input; never goes back
- * @param changedSetup the set-up in force where it is no longer the header's
+ * @param told what the maker and the journal have said
  * @param tracks what is known of each probe
  * @param window the recent curve of the chocolate
  * @param estimate where the chocolate is; empty before the first reading
@@ -29,15 +29,12 @@ import java.util.Optional;
  * @param forecast where it is going; empty where no good reading says
  * @param alarms all alarms
  * @param cues the steps that are due
- * @param probe whether the bowl's probe is in the chocolate
- * @param storeTrouble what the journal last complained of, while it does
- * @param undoable what the maker's last act changed
  */
 public record State(
         long inputs,
         Instant started,
         Instant at,
-        Optional<Setup> changedSetup,
+        Told told,
         Tracks tracks,
         Window window,
         Optional<Estimate> estimate,
@@ -45,14 +42,11 @@ public record State(
         Coasting coasting,
         Optional<Forecast> forecast,
         AlarmBank alarms,
-        CueBoard cues,
-        ProbePlace probe,
-        Optional<StoreTrouble.What> storeTrouble,
-        Optional<Undoable> undoable) {
+        CueBoard cues) {
     public State {
         Objects.requireNonNull(started, "started");
         Objects.requireNonNull(at, "at");
-        Objects.requireNonNull(changedSetup, "changedSetup");
+        Objects.requireNonNull(told, "told");
         Objects.requireNonNull(tracks, "tracks");
         Objects.requireNonNull(window, "window");
         Objects.requireNonNull(estimate, "estimate");
@@ -61,13 +55,65 @@ public record State(
         Objects.requireNonNull(forecast, "forecast");
         Objects.requireNonNull(alarms, "alarms");
         Objects.requireNonNull(cues, "cues");
-        Objects.requireNonNull(probe, "probe");
-        Objects.requireNonNull(storeTrouble, "storeTrouble");
-        Objects.requireNonNull(undoable, "undoable");
     }
 
     /** The set-up in force: the header's, unless the maker has changed it since. */
     public Setup setupInForce(Setup header) {
-        return changedSetup.orElse(header);
+        return told.changedSetup().orElse(header);
+    }
+
+    /** Whether the bowl's probe is in the chocolate, as far as the maker said. */
+    public ProbePlace probe() {
+        return told.probe();
+    }
+
+    /** What the journal last complained of, while it does. */
+    public Optional<StoreTrouble.What> storeTrouble() {
+        return told.storeTrouble();
+    }
+
+    /** What the maker's last act changed, and could be taken back. */
+    public Optional<Undoable> undoable() {
+        return told.undoable();
+    }
+
+    /** One more input; time never goes back: a late one counts as of the moment the engine learns of it. */
+    State heard(Instant inputAt) {
+        Instant now = inputAt.isBefore(at) ? at : inputAt;
+        return new State(
+                inputs + 1, started, now, told, tracks, window, estimate, batch, coasting, forecast, alarms, cues);
+    }
+
+    State withTold(Told other) {
+        return with(other, tracks, batch, alarms);
+    }
+
+    State withTracks(Tracks other) {
+        return with(told, other, batch, alarms);
+    }
+
+    State withBatch(Batch other) {
+        return with(told, tracks, other, alarms);
+    }
+
+    State withAlarms(AlarmBank other) {
+        return with(told, tracks, batch, other);
+    }
+
+    /** What an input can say by itself; the rest is concluded by the engine. */
+    private State with(Told otherTold, Tracks otherTracks, Batch otherBatch, AlarmBank otherAlarms) {
+        return new State(
+                inputs,
+                started,
+                at,
+                otherTold,
+                otherTracks,
+                window,
+                estimate,
+                otherBatch,
+                coasting,
+                forecast,
+                otherAlarms,
+                cues);
     }
 }
