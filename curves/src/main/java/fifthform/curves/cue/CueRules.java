@@ -21,6 +21,7 @@ public final class CueRules {
     private static final double STILL_FALLING_KELVIN_PER_MINUTE = -0.3;
     private static final double HARDLY_FALLING_KELVIN_PER_MINUTE = -0.6;
     private static final double FELL_SHORT_KELVIN = 0.1;
+    private static final double EDGE_KELVIN = 0.2;
 
     /** A touch of the bath, s: first guess and bounds. Own choice; a rule of dips found in simulated kitchens. */
     private static final double FIRST_TOUCH_SECONDS = 8;
@@ -149,7 +150,13 @@ public final class CueRules {
 
     private void inRange(Estimate estimate) {
         if (phase() != Phase.WORK) return;
-        boolean inside = situation.recipe().work().range().contains(estimate.chocolateCelsius());
+        CelsiusRange work = situation.recipe().work().range();
+        boolean open = before.isOpen(CueId.IN_RANGE);
+        // Once said it is not taken back for a hair's breadth: at the edge of the range noise would say it again and
+        // again.
+        double margin = open ? EDGE_KELVIN : 0;
+        boolean inside = estimate.chocolateCelsius() >= work.lowCelsius() - margin
+                && estimate.chocolateCelsius() <= work.highCelsius() + margin;
         Instant from = before.openSince(CueId.IN_RANGE).orElse(progress().since());
         boolean fresh = Duration.between(from, situation.now()).compareTo(IN_RANGE_SHOWN) <= 0;
         if (inside && fresh) due(CueId.IN_RANGE, estimate.chocolateCelsius());

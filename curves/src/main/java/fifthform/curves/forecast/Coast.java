@@ -26,6 +26,11 @@ public record Coast(double logSeconds, double logSpread, int liftsSeen) {
     private static final double SHORTEST_SECONDS = 3;
     private static final double LONGEST_SECONDS = 400;
 
+    /** After this many coast times less than 2 % of the coast is left (e⁻⁴). */
+    private static final double DIED_AWAY_COAST_TIMES = 4;
+
+    private static final double MOST_COAST_TIMES = 6;
+
     public Coast {
         Require.finite(logSeconds, "logSeconds");
         Require.within(logSpread, 0, 3, "logSpread");
@@ -80,11 +85,15 @@ public record Coast(double logSeconds, double logSpread, int liftsSeen) {
         return inflow * coastSeconds * -StrictMath.expm1(-t / coastSeconds) - loss * t;
     }
 
-    /** When it turns, s from now; 0 where it turns at once. */
+    /**
+     * When it turns, s from now; 0 where it turns at once. Where the loss works against the coast that is where they are
+     * equal. Where both go the same way nothing turns: the coast counts until it has died away to the rate of the loss,
+     * so that a bowl which only loses heat to the room has no turning point ahead.
+     */
     static double turnSeconds(double coastSeconds, double inflow, double loss) {
-        boolean against = inflow * loss > 0 && Math.abs(inflow) > Math.abs(loss);
-        if (against) return Math.min(6 * coastSeconds, coastSeconds * StrictMath.log(inflow / loss));
-        // Nothing opposes it (or everything does): what comes after four coast times is loss to the room, not coast.
-        return inflow * loss > 0 ? 0 : 4 * coastSeconds;
+        double times = Math.abs(inflow / loss);
+        if (!(times > 1)) return 0;
+        double most = inflow * loss > 0 ? MOST_COAST_TIMES : DIED_AWAY_COAST_TIMES;
+        return coastSeconds * Math.min(most, StrictMath.log(times));
     }
 }

@@ -27,7 +27,7 @@ public final class Forecasts {
     private static final Duration UNSETTLED = Duration.ofSeconds(15);
 
     /** How long the forecast made at the lift keeps its weight; about the delay of filter and wall layer. Own choice. */
-    private static final double LIFT_HOLDS_SECONDS = 15;
+    private static final double LIFT_HOLDS_SECONDS = 25;
 
     private static final double SLOWEST_KELVIN_PER_SECOND = 0.05 / 60;
 
