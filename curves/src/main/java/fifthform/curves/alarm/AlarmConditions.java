@@ -33,6 +33,7 @@ public final class AlarmConditions {
     private static final double TOO_COOL_KELVIN = 0.5;
     private static final double OVER_COOLED_KELVIN = 1.0;
     private static final double BATH_MARGIN_KELVIN = 3;
+    private static final int VALID_READINGS_FOR_MELT_OUT = 2;
     private static final int FAULTS_IN_A_ROW = 3;
     private static final int GOOD_IN_A_ROW = 3;
     /** A deadband below four standard deviations of the noise would let noise alone raise and clear an alarm. */
@@ -50,7 +51,7 @@ public final class AlarmConditions {
             case HEADING_OVER -> headingOver();
             case OVER_RANGE -> above(id, situation.recipe().meltOut().warnCelsius());
             case NEAR_MELT_OUT -> above(id, situation.recipe().meltOut().guardCelsius());
-            case MELT_OUT -> above(id, situation.recipe().meltOut().limitCelsius());
+            case MELT_OUT -> meltOut();
             case HEADING_UNDER -> headingUnder();
             case TOO_COOL -> tooCool();
             case OVER_COOLED -> overCooled();
@@ -99,6 +100,15 @@ public final class AlarmConditions {
         double way = situation.recipe().meltOut().guardCelsius() - estimate.chocolateCelsius();
         boolean onBath = situation.batch().place() == Place.BATH;
         return way <= 0 || (onBath && rate > 0 && way / rate < GUARD_SOON_SECONDS);
+    }
+
+    /**
+     * Only a choice ends it, so one number alone must not begin it: the first reading after a gap stands for itself.
+     */
+    private Finding meltOut() {
+        Finding hot = above(AlarmId.MELT_OUT, situation.recipe().meltOut().limitCelsius());
+        boolean alone = situation.bowl().goodInARow() < VALID_READINGS_FOR_MELT_OUT;
+        return alone && hot.condition() == Condition.MET ? unknown(AlarmId.MELT_OUT) : hot;
     }
 
     private Finding headingUnder() {

@@ -61,6 +61,14 @@ public record Track(
 
     private static final double USUAL_PERIOD_SECONDS = 1;
 
+    /** A number older than this, or than so many usual periods, is not the present one. Own choice. */
+    private static final double SILENCE_SECONDS = 2;
+
+    private static final double SILENT_PERIODS = 5;
+
+    /** Opening a port resets some adapters, which then take seconds to begin. Own choice. */
+    private static final double FIRST_READING_SECONDS = 10;
+
     /** A probe from which nothing has come yet. */
     public static Track silentSince(Instant start) {
         return new Track(
@@ -127,9 +135,12 @@ public record Track(
         return lastCelsius.isPresent() && !overdueAt(now) && fault.isEmpty();
     }
 
-    /** Whether a reading should have come by now. */
+    /** Whether a reading should have come by now; a port just opened may take some seconds to its first. */
     public boolean overdueAt(Instant now) {
-        return seconds(lastGood, now) > Math.max(2, 5 * periodSeconds);
+        double patience = lastCelsius.isPresent()
+                ? Math.max(SILENCE_SECONDS, SILENT_PERIODS * periodSeconds)
+                : FIRST_READING_SECONDS;
+        return seconds(lastGood, now) > patience;
     }
 
     /** Noise of one reading around the curve, K. */

@@ -68,8 +68,12 @@ final class StoryKitchen {
         at = at.plusMillis(500);
         double read = tipCelsius + 0.03 * gaussian();
         double rounded = Math.round(read / 0.05) * 0.05;
-        return new Sample(
-                at, BOWL, Math.round(rounded * 1e6) / 1e6, 0.015, OptionalDouble.empty(), OptionalDouble.empty());
+        return reading(at, Math.round(rounded * 1e6) / 1e6);
+    }
+
+    /** A reading as the wire could have said it. */
+    static Sample reading(Instant at, double celsius) {
+        return new Sample(at, BOWL, celsius, 0.015, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     private void step() {

@@ -93,6 +93,15 @@ class WholeBatchTest {
         assertTrue(peaks.stream().allMatch(p -> p < 33.3), "melt-out is far: " + peaks);
     }
 
+    /** Its peak, 32.0 °C, lies on the edge of the range, where noise would say it nine times. */
+    @Test
+    void inRangeIsSaidOnceEvenAtTheEdge() {
+        for (Keys keys : Keys.values()) {
+            List<CueId> cues = tempers(400, 0.2, keys).cues();
+            assertEquals(1, cues.stream().filter(CueId.IN_RANGE::equals).count(), keys + ": " + cues);
+        }
+    }
+
     @Test
     void theLiftIsSaidBeforeTheRangeIsPassed() {
         StoryMaker maker = StoryMaker.rewarming(200, 0.2, Keys.SILENT);
