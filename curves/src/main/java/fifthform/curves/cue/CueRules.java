@@ -26,9 +26,10 @@ public final class CueRules {
     /** A touch of the bath, s: first guess and bounds. Own choice; a rule of dips found in simulated kitchens. */
     private static final double FIRST_TOUCH_SECONDS = 8;
 
-    private static final double SHORTEST_TOUCH_SECONDS = 3;
+    private static final double SHORTEST_TOUCH_SECONDS = 2;
     private static final double LONGEST_TOUCH_SECONDS = 40;
-    private static final double TOUCH_SHARE = 0.55;
+    private static final double TOUCH_SHARE = 0.8;
+    private static final double SLOWEST_TOUCH_KELVIN_PER_SECOND = 0.3 / 60;
 
     private final Situation situation;
     private final CueBoard before;
@@ -135,7 +136,12 @@ public final class CueRules {
         return situation.coasting().lift().isEmpty() && estimate.rateKelvinPerMinute() < 0.3;
     }
 
-    /** How long a touch of the water should be, from the rate that the last one in the same direction reached. */
+    /**
+     * How long a touch of the water should be. At the rate r that the last one in this direction reached, a touch of N
+     * seconds moves the bowl by {@code r·N} while it lasts and by {@code r·L·(1 − e^(−2N/L))} of coast after it, since the
+     * wall fills about twice as fast as it empties. Somewhat less than what is missing is asked for: a touch can
+     * be repeated, not undone.
+     */
     private double touchSeconds(double missingKelvin, Phase direction) {
         double perSecond = situation
                 .coasting()
@@ -144,8 +150,15 @@ public final class CueRules {
                 .filter(rate -> direction == Phase.COOL ? rate < 0 : rate > 0)
                 .map(Math::abs)
                 .orElse(0.0);
-        double seconds = perSecond > 0 ? TOUCH_SHARE * missingKelvin / perSecond : FIRST_TOUCH_SECONDS;
-        return Math.min(LONGEST_TOUCH_SECONDS, Math.max(SHORTEST_TOUCH_SECONDS, seconds));
+        if (perSecond < SLOWEST_TOUCH_KELVIN_PER_SECOND) return FIRST_TOUCH_SECONDS;
+        double coastSeconds = situation.coasting().coast().seconds();
+        double seconds = SHORTEST_TOUCH_SECONDS;
+        while (seconds < LONGEST_TOUCH_SECONDS) {
+            double moved = seconds + coastSeconds * -StrictMath.expm1(-2 * seconds / coastSeconds);
+            if (perSecond * moved >= TOUCH_SHARE * missingKelvin) break;
+            seconds += 0.5;
+        }
+        return seconds;
     }
 
     private void inRange(Estimate estimate) {
