@@ -85,23 +85,28 @@ public record State(
     }
 
     State withTold(Told other) {
-        return with(other, tracks, batch, alarms);
+        return with(other, tracks, batch, coasting, alarms);
     }
 
     State withTracks(Tracks other) {
-        return with(told, other, batch, alarms);
+        return with(told, other, batch, coasting, alarms);
     }
 
     State withBatch(Batch other) {
-        return with(told, tracks, other, alarms);
+        return with(told, tracks, other, coasting, alarms);
+    }
+
+    State withCoasting(Coasting other) {
+        return with(told, tracks, batch, other, alarms);
     }
 
     State withAlarms(AlarmBank other) {
-        return with(told, tracks, batch, other);
+        return with(told, tracks, batch, coasting, other);
     }
 
     /** What an input can say by itself; the rest is concluded by the engine. */
-    private State with(Told otherTold, Tracks otherTracks, Batch otherBatch, AlarmBank otherAlarms) {
+    private State with(
+            Told otherTold, Tracks otherTracks, Batch otherBatch, Coasting otherCoasting, AlarmBank otherAlarms) {
         return new State(
                 inputs,
                 started,
@@ -111,7 +116,7 @@ public record State(
                 window,
                 estimate,
                 otherBatch,
-                coasting,
+                otherCoasting,
                 forecast,
                 otherAlarms,
                 cues);

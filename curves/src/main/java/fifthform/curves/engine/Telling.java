@@ -19,7 +19,6 @@ import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.Sample;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.input.Tick;
-import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.situation.ProbePlace;
 
@@ -36,7 +35,7 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State sample(Sample sample) {
-        return heard.withTracks(heard.tracks().with(sample, setup));
+        return heard.withTracks(heard.tracks().with(sample.heardAt(heard.at()), setup));
     }
 
     @Override
@@ -64,12 +63,10 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
         return undoably().withBatch(heard.batch().moved(action.to(), heard.at()));
     }
 
+    /** Melting or cooling again is also a choice after a melt-out: in those phases that alarm has no meaning. */
     @Override
     public State phaseConfirmed(PhaseConfirmed action) {
-        State confirmed = undoably().withBatch(heard.batch().confirmed(action.phase(), heard.at()));
-        // Melting or cooling again is a decision about a batch that has lost its crystals.
-        boolean decides = action.phase() == Phase.COOL || action.phase() == Phase.MELT;
-        return decides ? confirmed.withAlarms(heard.alarms().chosen()) : confirmed;
+        return undoably().withBatch(heard.batch().confirmed(action.phase(), heard.at()));
     }
 
     @Override
@@ -133,13 +130,16 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
     public State undone(Undone action) {
         return heard.undoable()
                 .filter(act -> act.sequence() == action.sequence())
-                .map(act -> heard.withTold(heard.told().before(act)).withBatch(act.batch()))
+                .map(act -> heard.withTold(heard.told().before(act))
+                        .withBatch(act.batch())
+                        .withCoasting(heard.coasting().awaitingAs(act.coasting())))
                 .orElse(heard);
     }
 
     /** The state that remembers how things stood, in case this act is taken back. */
     private State undoably() {
-        Undoable act = new Undoable(heard.inputs(), heard.batch(), heard.told().changedSetup(), heard.probe());
+        Undoable act = new Undoable(
+                heard.inputs(), heard.batch(), heard.coasting(), heard.told().changedSetup(), heard.probe());
         return heard.withTold(heard.told().withUndoable(act));
     }
 }

@@ -1,5 +1,6 @@
 package fifthform.curves.engine;
 
+import fifthform.curves.forecast.Coasting;
 import fifthform.curves.phase.Batch;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.situation.ProbePlace;
@@ -11,9 +12,10 @@ import java.util.Optional;
  *
  * @param sequence the act's place in the order of inputs
  */
-public record Undoable(long sequence, Batch batch, Optional<Setup> changedSetup, ProbePlace probe) {
+public record Undoable(long sequence, Batch batch, Coasting coasting, Optional<Setup> changedSetup, ProbePlace probe) {
     public Undoable {
         Objects.requireNonNull(batch, "batch");
+        Objects.requireNonNull(coasting, "coasting");
         Objects.requireNonNull(changedSetup, "changedSetup");
         Objects.requireNonNull(probe, "probe");
     }

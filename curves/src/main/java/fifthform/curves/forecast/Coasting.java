@@ -86,7 +86,10 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
             Window window,
             Instant now,
             Duration passed) {
-        boolean left = before.place() != Place.TABLE && after.place() == Place.TABLE;
+        // A bowl that has stood on the table for longer than in the water has not left it: that move was taken back.
+        boolean left = before.place() != Place.TABLE
+                && after.place() == Place.TABLE
+                && !after.since().isBefore(before.since());
         if (left) return new Coasting(coast, begun(before, after, estimate, window), lastTurn, lossShare);
         if (after.place() != Place.TABLE) return new Coasting(coast, Optional.empty(), lastTurn, lossShare);
         return lift.map(l -> awaited(l.reaching(estimate.chocolateCelsius()), setup, estimate, now))
@@ -109,6 +112,11 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
     /** Loss to the room at this temperature, K/s, as this kitchen shows it. */
     double lossKelvinPerSecond(Setup setup, double chocolateCelsius) {
         return lossShare * RoomLoss.kelvinPerSecond(setup, chocolateCelsius);
+    }
+
+    /** What was learned stays; the turning point that was awaited then is awaited again. */
+    public Coasting awaitingAs(Coasting earlier) {
+        return new Coasting(coast, earlier.lift(), lastTurn, lossShare);
     }
 
     private Optional<Lift> begun(Contact before, Contact after, Estimate estimate, Window window) {

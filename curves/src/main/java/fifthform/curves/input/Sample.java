@@ -39,6 +39,11 @@ public record Sample(
         Objects.requireNonNull(emfMillivolts, "emfMillivolts");
     }
 
+    /** The same reading as heard at another time. */
+    public Sample heardAt(Instant heard) {
+        return new Sample(heard, probe, tipCelsius, sigmaKelvin, junctionCelsius, emfMillivolts);
+    }
+
     @Override
     public <R> R fold(Cases<R> cases) {
         return cases.sample(this);
