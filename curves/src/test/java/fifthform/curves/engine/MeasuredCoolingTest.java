@@ -1,0 +1,143 @@
+package fifthform.curves.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.forecast.Outlook;
+import fifthform.curves.input.MakerAction.BowlMoved;
+import fifthform.curves.input.MakerAction.PhaseConfirmed;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.reference.Fit;
+import fifthform.curves.reference.Table;
+import fifthform.curves.setup.Setup;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer.Optimum;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Cooling curves that no model of ours produced; the source of each stands in its file. */
+class MeasuredCoolingTest {
+    private static final Table VESSELS = Table.read("cooling_three_vessels.csv");
+    /** Beside the vessels it was 23.7 to 23.0 °C; beside the mug it is not known and of no weight while that is hot. */
+    private static final double ROOM_CELSIUS = 23.2;
+
+    private static final Table MUG = Table.read("cooling_mug.csv");
+
+    /**
+     * The reference page's values, after 100 s: 1044, 1462 and 1239 s, without an error; ours lie within 2 % (the kept
+     * fifth of the readings, rounded to 0.1 K).
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 1044", "2, 1462", "3, 1239"})
+    void eachVesselCoolsWithTheStatedTimeConstant(String run, double stated) {
+        Table vessel = VESSELS.where("run", run);
+        double[] seconds = vessel.numbers("time_s");
+        double[] water = vessel.numbers("water_C");
+        double[] room = vessel.numbers("room_C");
+        SimpleRegression line = new SimpleRegression();
+        for (int i = 0; i < seconds.length; i++) {
+            if (seconds[i] >= 100) line.addData(seconds[i], Math.log(water[i] - room[i]));
+        }
+        assertEquals(stated, -1 / line.getSlope(), 0.02 * stated);
+    }
+
+    /** The reference page: one exponential leaves 1.15 K rms, two (168 and 1128 s, end 32.5 °C) leave 0.27 K. */
+    @Test
+    void aMugIsABodyAndItsWall() {
+        double[] seconds = MUG.numbers("time_s");
+        double[] celsius = mugCelsius();
+        Optimum one = Fit.of((t, p) -> p[0] + p[1] * Math.exp(-t / p[2]), seconds, celsius, 30, 60, 800);
+        Optimum two = Fit.of(
+                (t, p) -> p[0] + p[1] * Math.exp(-t / p[2]) + p[3] * Math.exp(-t / p[4]),
+                seconds,
+                celsius,
+                30,
+                20,
+                150,
+                45,
+                1000);
+        assertEquals(1.15, one.getRMS(), 0.02);
+        assertEquals(0.27, two.getRMS(), 0.01);
+        assertEquals(32.5, two.getPoint().getEntry(0), 0.5);
+        assertEquals(168, two.getPoint().getEntry(2), 5);
+        assertEquals(1128, two.getPoint().getEntry(4), 30);
+    }
+
+    private static double[] mugCelsius() {
+        return Arrays.stream(MUG.numbers("water_F")).map(f -> (f - 32) / 1.8).toArray();
+    }
+
+    private record Coverage(int forecasts, int inside, double meanHalfWidthKelvin, double meanErrorKelvin) {}
+
+    /** From every prefix, what the engine says of a bowl on the table so many seconds ahead, against what came. */
+    private static Coverage coverage(double[] seconds, double[] celsius, double room, Duration ahead) {
+        Setup setup = inRoom(room);
+        PolynomialSplineFunction measured = new LinearInterpolator().interpolate(seconds, celsius);
+        Instant start = StoryMaker.START;
+        State state = Engine.start(setup, start);
+        state = Engine.step(setup, state, new PhaseConfirmed(start, Phase.REST)).after();
+        state = Engine.step(setup, state, new BowlMoved(start, Place.TABLE)).after();
+        int forecasts = 0;
+        int inside = 0;
+        double width = 0;
+        double error = 0;
+        for (int i = 0; i < seconds.length; i++) {
+            Instant at = start.plusMillis(Math.round(1000 * seconds[i]));
+            state = Engine.step(setup, state, StoryKitchen.reading(at, celsius[i]))
+                    .after();
+            double then = seconds[i] + ahead.toSeconds();
+            if (i < 10 || then > seconds[seconds.length - 1] || state.forecast().isEmpty()) continue;
+            Outlook outlook = state.forecast().get().at(ahead);
+            double came = measured.value(then);
+            forecasts++;
+            if (came >= outlook.lowerCelsius() && came <= outlook.upperCelsius()) inside++;
+            width += (outlook.upperCelsius() - outlook.lowerCelsius()) / 2;
+            error += Math.abs(outlook.celsius() - came);
+        }
+        return new Coverage(forecasts, inside, width / forecasts, error / forecasts);
+    }
+
+    private static Setup inRoom(double celsius) {
+        Setup setup = TestRecipes.setup();
+        return new Setup(
+                setup.recipe(),
+                setup.bowl(),
+                setup.probes(),
+                setup.reactionTime(),
+                setup.bathCelsius(),
+                OptionalDouble.of(celsius),
+                setup.origin());
+    }
+
+    /**
+     * What is reached, over all prefixes of all four curves: at 60 s 92.5 % of what came lay in the band that should hold
+     * 90 %; at 180 s only 51 %, since the loss to the room is that of a kilogram of chocolate and not yet learned from
+     * the curve: a small vessel, which cools faster, falls out of its band. The floors keep what stands.
+     */
+    @ParameterizedTest
+    @CsvSource({"60, 0.90, 0.40", "180, 0.48, 1.1"})
+    void theBandHoldsWhatItReaches(int ahead, double floor, double meanErrorKelvin) {
+        Duration time = Duration.ofSeconds(ahead);
+        List<Coverage> all = new ArrayList<>();
+        for (String run : List.of("1", "2", "3")) {
+            Table vessel = VESSELS.where("run", run);
+            all.add(coverage(vessel.numbers("time_s"), vessel.numbers("water_C"), ROOM_CELSIUS, time));
+        }
+        all.add(coverage(MUG.numbers("time_s"), mugCelsius(), ROOM_CELSIUS, time));
+        int forecasts = all.stream().mapToInt(Coverage::forecasts).sum();
+        int inside = all.stream().mapToInt(Coverage::inside).sum();
+        assertTrue(forecasts > 390, "forecasts " + forecasts);
+        assertTrue(inside >= floor * forecasts, inside + " of " + forecasts + ": " + all);
+        for (Coverage c : all) assertTrue(c.meanErrorKelvin() < meanErrorKelvin * 1.2, c.toString());
+    }
+}
