@@ -89,7 +89,7 @@ public final class AlarmConditions {
                 .isPresent();
         double fastest = situation
                 .window()
-                .fastestRiseSince(situation.now().minusSeconds(20))
+                .fastestRiseSince(situation.now().minus(LIFT_OVERDUE))
                 .map(Window.Point::kelvinPerMinute)
                 .orElse(0.0);
         return late && estimate.rateKelvinPerMinute() > STILL_PUSHED * fastest;

@@ -29,6 +29,9 @@ public final class Forecasts {
     /** How long the forecast made at the lift keeps its weight; about the delay of filter and wall layer. Own choice. */
     private static final double LIFT_HOLDS_SECONDS = 25;
 
+    /** Share of an error of the rate that lasts to the horizon; the rest fades with the rate itself. Own choice. */
+    private static final double RATE_ERROR_KEPT = 0.5;
+
     private static final double SLOWEST_KELVIN_PER_SECOND = 0.05 / 60;
 
     private Forecasts() {}
@@ -112,8 +115,8 @@ public final class Forecasts {
         double cooler =
                 course.withBath(course.bathCelsius() - BATH_SIGMA_KELVIN).at(at);
         double fromBath = course.place() == Place.TABLE ? 0 : Math.abs(warmer - cooler) / 2;
-        double fromRate = at * rateSigma * 0.5;
-        double fromModel = 0.15 * Math.abs(celsius - course.celsius());
+        double fromRate = RATE_ERROR_KEPT * at * rateSigma;
+        double fromModel = Forecast.MODEL_SHARE * Math.abs(celsius - course.celsius());
         double sigma =
                 Math.sqrt(fromBath * fromBath + fromRate * fromRate + fromModel * fromModel + levelSigma * levelSigma);
         return Outlook.around(celsius, sigma, at);

@@ -23,6 +23,7 @@ final class PhaseRules {
     private static final double NEAR_COOL_KELVIN = 0.2;
     private static final double LEFT_THE_COOL_KELVIN = 0.7;
     private static final double NEAR_WORK_KELVIN = 0.2;
+    private static final double HARDLY_MOVES_KELVIN_PER_MINUTE = 0.3;
     private static final double DONE_POURING_KELVIN = 2.0;
 
     private final Recipe recipe;
@@ -118,7 +119,7 @@ final class PhaseRules {
     /** Near or above the working range and hardly moving: the coast is over. */
     static boolean hardlyMoves(Recipe recipe, Estimate estimate) {
         return estimate.chocolateCelsius() >= recipe.work().range().lowCelsius() - NEAR_WORK_KELVIN
-                && Math.abs(estimate.rateKelvinPerMinute()) < 0.3;
+                && Math.abs(estimate.rateKelvinPerMinute()) < HARDLY_MOVES_KELVIN_PER_MINUTE;
     }
 
     private double coolHigh() {
