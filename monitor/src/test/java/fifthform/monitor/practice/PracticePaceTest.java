@@ -34,19 +34,19 @@ class PracticePaceTest {
 
     @Test
     void atTheSpeedOfLifeWhileAStepIsFreshlyDueAndNoLongerThanItTakesToReadIt() {
-        Instant due = Tapes.first(Tapes.UNPLUGGED, s -> s.state().cues().isOpen(CueId.STOP_COOLING))
+        Instant due = Tapes.first(Tapes.OWN_WAY, s -> s.state().cues().isOpen(CueId.LIFT_NOW))
                 .state()
                 .at();
         pace.stepped(at(due), List.of());
         assertEquals(1, clock.speed());
-        pace.stepped(at(due.plusMillis(2500)), List.of());
+        pace.stepped(at(due.plusMillis(4500)), List.of());
         assertEquals(1, clock.speed());
-        pace.stepped(at(due.plusSeconds(30)), List.of());
+        pace.stepped(at(due.plusMillis(5500)), List.of());
         assertEquals(30, clock.speed());
     }
 
     private static SessionSnapshot at(Instant instant) {
-        return Tapes.first(Tapes.UNPLUGGED, s -> !s.state().at().isBefore(instant));
+        return Tapes.first(Tapes.OWN_WAY, s -> !s.state().at().isBefore(instant));
     }
 
     @Test
