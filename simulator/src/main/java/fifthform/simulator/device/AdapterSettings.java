@@ -20,9 +20,9 @@ public record AdapterSettings(
         double offsetKelvin,
         Duration interval,
         List<PlannedFault> faults) {
-    /** A line every two seconds at 0.1 K, as cheap bath thermometers give; common practice, no source. */
+    /** A line a second at 0.1 K, as cheap bath thermometers give; common practice, no source. */
     public static final AdapterSettings USUAL_BATH =
-            new AdapterSettings(0.1, 0.03, 0, Duration.ofSeconds(2), List.of());
+            new AdapterSettings(0.1, 0.03, 0, Duration.ofSeconds(1), List.of());
 
     public AdapterSettings {
         Require.within(resolutionKelvin, 0.001, 5, "resolutionKelvin");
