@@ -102,6 +102,7 @@ class ActsTest {
     @Test
     void aMoveTakenBackIsNoLift() {
         StoryMaker maker = StoryMaker.rewarming(200, 0.2, Keys.PRESSED);
+        maker.watchesUntil(29);
         maker.moves(Place.TABLE);
         maker.watches(Duration.ofSeconds(10));
         State before = maker.state;

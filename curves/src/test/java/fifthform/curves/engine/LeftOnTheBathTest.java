@@ -32,7 +32,7 @@ class LeftOnTheBathTest {
 
     private static StoryMaker leftUntil(double follows, double share, double celsius) {
         StoryMaker maker = StoryMaker.rewarming(follows, share, Keys.SILENT);
-        while (maker.kitchen.chocolateCelsius() < celsius) maker.feeds(maker.kitchen.read());
+        maker.watchesUntil(celsius);
         return maker;
     }
 
@@ -57,7 +57,7 @@ class LeftOnTheBathTest {
     void theGuardAndTheLimitAreRaisedWithinSecondsOfBeingPassed(double follows, double share) {
         StoryMaker maker = leftUntil(follows, share, GUARD_CELSIUS);
         Instant guard = maker.kitchen.at();
-        while (maker.kitchen.chocolateCelsius() < LIMIT_CELSIUS) maker.feeds(maker.kitchen.read());
+        maker.watchesUntil(LIMIT_CELSIUS);
         Instant limit = maker.kitchen.at();
         maker.watches(Duration.ofSeconds(10));
         assertTrue(
@@ -125,9 +125,7 @@ class LeftOnTheBathTest {
         StoryMaker maker = StoryMaker.rewarming(400, 0.1, Keys.SILENT);
         maker.obeysUntil(s -> s.cues().isOpen(CueId.LIFT_NOW), Duration.ofMinutes(9));
         Instant cue = maker.state.at();
-        while (maker.raised().stream().noneMatch(e -> e.alarm() == AlarmId.HEADING_OVER)) {
-            maker.feeds(maker.kitchen.read());
-        }
+        maker.watches(Duration.ofSeconds(40));
         Duration late = Duration.between(cue, raisedAt(maker, AlarmId.HEADING_OVER));
         assertTrue(late.compareTo(Duration.ofMillis(24_500)) <= 0, "late by " + late);
     }

@@ -120,12 +120,13 @@ class MeasuredCoolingTest {
     }
 
     /**
-     * What is reached, over all prefixes of all four curves: at 60 s 92.5 % of what came lay in the band that should hold
-     * 90 %; at 180 s only 51 %, since the loss to the room is that of a kilogram of chocolate and not yet learned from
-     * the curve: a small vessel, which cools faster, falls out of its band. The floors keep what stands.
+     * What is reached, over all prefixes of all four curves, in a band that should hold 90 %: 97 % of what came 60 s
+     * later (456 of 468) and 92 % of what came 180 s later (362 of 395). Curve by curve it is less even: 83 % at 180 s
+     * for the vessel that cools fastest, all of it for the mug, whose band of ±4 K is too wide. The floors keep what
+     * stands.
      */
     @ParameterizedTest
-    @CsvSource({"60, 0.90, 0.40", "180, 0.48, 1.1"})
+    @CsvSource({"60, 0.95, 0.5", "180, 0.90, 1.2"})
     void theBandHoldsWhatItReaches(int ahead, double floor, double meanErrorKelvin) {
         Duration time = Duration.ofSeconds(ahead);
         List<Coverage> all = new ArrayList<>();
@@ -138,6 +139,6 @@ class MeasuredCoolingTest {
         int inside = all.stream().mapToInt(Coverage::inside).sum();
         assertTrue(forecasts > 390, "forecasts " + forecasts);
         assertTrue(inside >= floor * forecasts, inside + " of " + forecasts + ": " + all);
-        for (Coverage c : all) assertTrue(c.meanErrorKelvin() < meanErrorKelvin * 1.2, c.toString());
+        for (Coverage c : all) assertTrue(c.meanErrorKelvin() < meanErrorKelvin, c.toString());
     }
 }

@@ -25,6 +25,7 @@ final class StoryMaker {
     }
 
     static final Instant START = Instant.parse("2026-01-10T10:00:00Z");
+    private static final Duration LOOK = Duration.ofSeconds(20);
     private static final double HOT_CELSIUS = 54;
     private static final double COLD_CELSIUS = 16;
     private static final double WARM_CELSIUS = 45;
@@ -40,6 +41,7 @@ final class StoryMaker {
     private Optional<Place> intended = Optional.empty();
     private Instant handsAt = Instant.MAX;
     private Instant touchEnds = Instant.MAX;
+    private Instant touchAgainFrom = Instant.MIN;
 
     StoryMaker(StoryKitchen kitchen, Setup setup, Keys keys) {
         this.kitchen = kitchen;
@@ -55,15 +57,18 @@ final class StoryMaker {
         return new StoryMaker(kitchen, TestRecipes.setup(), keys);
     }
 
-    /** A whole batch up to the rewarm, two kelvin under the working range: for stories that begin there. */
+    /** A whole batch up to where the engine has seen the bowl back over the bath: for stories that begin there. */
     static StoryMaker rewarming(double followsWallSeconds, double wallShare, Keys keys) {
         StoryMaker maker = melting(followsWallSeconds, wallShare, keys);
-        maker.obeysUntil(
-                s -> s.batch().phase() == Phase.REWARM
-                        && s.batch().place() == Place.BATH
-                        && s.estimate().orElseThrow().chocolateCelsius() > 29,
-                Duration.ofHours(2));
+        maker.obeysUntil(StoryMaker::rewarms, Duration.ofHours(2));
+        if (!rewarms(maker.state) || maker.kitchen.place() != Place.BATH) {
+            throw new AssertionError("the story did not reach the rewarm: " + maker.phases());
+        }
         return maker;
+    }
+
+    private static boolean rewarms(State s) {
+        return s.batch().phase() == Phase.REWARM && s.batch().place() == Place.BATH;
     }
 
     Step feeds(Input input) {
@@ -83,6 +88,15 @@ final class StoryMaker {
     void watches(Duration time, Consumer<Sample> wire) {
         Instant end = kitchen.at().plus(time);
         while (kitchen.at().isBefore(end)) wire.accept(kitchen.read());
+    }
+
+    /** Leaves the bowl where it is until the chocolate has reached this temperature. */
+    void watchesUntil(double celsius) {
+        Instant latest = kitchen.at().plus(Duration.ofMinutes(30));
+        while (kitchen.chocolateCelsius() < celsius) {
+            if (kitchen.at().isAfter(latest)) throw new AssertionError("it never gets as warm as " + celsius);
+            feeds(kitchen.read());
+        }
     }
 
     void moves(Place to) {
@@ -113,7 +127,9 @@ final class StoryMaker {
         }
         if (!kitchen.at().isBefore(touchEnds)) {
             touchEnds = Instant.MAX;
-            intends(Place.TABLE);
+            // Seconds that are counted need no reaction; and nobody warms again before the heat has shown.
+            if (kitchen.place() == Place.BATH) touchAgainFrom = kitchen.at().plus(LOOK);
+            moves(Place.TABLE);
         }
         if (intended.isPresent()) return;
         Place stands = kitchen.place();
@@ -121,7 +137,7 @@ final class StoryMaker {
         else if (due(CueId.STOP_COOLING) && stands == Place.COLD_WATER) intends(Place.TABLE);
         else if (due(CueId.CRYSTALS_ENOUGH) && stands == Place.TABLE) intends(Place.BATH);
         else if (due(CueId.LIFT_NOW) && stands == Place.BATH) intends(Place.TABLE);
-        else if (due(CueId.PUT_BACK) && stands == Place.TABLE) {
+        else if (due(CueId.PUT_BACK) && stands == Place.TABLE && !kitchen.at().isBefore(touchAgainFrom)) {
             double seconds = state.cues().open().get(CueId.PUT_BACK).figure().orElseThrow();
             intends(state.batch().phase() == Phase.COOL ? Place.COLD_WATER : Place.BATH);
             touchEnds = handsAt.plusMillis(Math.round(1000 * seconds));

@@ -69,23 +69,25 @@ class WholeBatchTest {
         assertTrue(maker.cues()
                 .containsAll(List.of(
                         CueId.MELTED, CueId.STOP_COOLING, CueId.CRYSTALS_ENOUGH, CueId.GET_READY, CueId.LIFT_NOW)));
-        // The aim lies below the middle, so a lift may fall short; then one touch of the bath mends it.
-        long lifts = maker.cues().stream().filter(CueId.LIFT_NOW::equals).count();
-        assertTrue(lifts >= 1 && lifts <= 2, lifts + " lifts");
-        assertEquals(1, maker.cues().stream().filter(CueId.IN_RANGE::equals).count(), "and said once");
+        assertTrue(lifts(maker) <= 2, "a lift, and a touch where it fell short: " + maker.cues());
+        assertTrue(maker.cues().stream().filter(CueId.IN_RANGE::equals).count() <= 1, "said once at most");
         double highest = maker.highestAfterSeed;
         assertTrue(highest >= WORK.lowCelsius() - 0.1 && highest <= WORK.highCelsius() + 0.1, "true peak " + highest);
+        assertEquals(List.of(), maker.urgent());
         assertEquals(List.of(), chattering(maker));
     }
 
-    /** Figure reached: one of 20, a touch whose forecast ran 0.01 K past the limit for urgent for a moment. */
+    private static long lifts(StoryMaker maker) {
+        return maker.cues().stream().filter(CueId.LIFT_NOW::equals).count();
+    }
+
     @Test
-    void obeyingTheCuesHardlyEverMeetsAnUrgentAlarm() {
-        long alarmed = usualKitchens()
-                .map(a -> tempers((double) a.get()[0], (double) a.get()[1], (Keys) a.get()[2]))
-                .filter(maker -> !maker.urgent().isEmpty())
-                .count();
-        assertTrue(alarmed <= 1, alarmed + " of 20 batches met an urgent alarm");
+    void oneLiftIsEnoughInNineBatchesOfTen() {
+        List<Long> lifts = usualKitchens()
+                .map(a -> lifts(tempers((double) a.get()[0], (double) a.get()[1], (Keys) a.get()[2])))
+                .toList();
+        long once = lifts.stream().filter(n -> n == 1).count();
+        assertTrue(once >= 0.9 * lifts.size(), once + " of " + lifts.size());
     }
 
     /**
