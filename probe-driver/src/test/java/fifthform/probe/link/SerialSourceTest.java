@@ -4,10 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import fifthform.probe.LineSettings;
-import java.io.File;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,20 +43,6 @@ class SerialSourceTest {
         assertTrue(refusal(file.toString()).getMessage().contains("is not a serial port"));
         assertTrue(refusal(folder.toString()).getMessage().contains("is not a serial port"));
         assertTrue(refusal("/dev/null").getMessage().contains("is not a serial port"));
-    }
-
-    @Test
-    @EnabledOnOs(OS.LINUX)
-    void aPortWithoutPermission() throws Exception {
-        PseudoTerminals.require("socat");
-        try (PseudoTerminals pair = new PseudoTerminals(folder)) {
-            pair.connect();
-            Path device = Path.of(pair.near()).toRealPath();
-            assumeTrue(new File(device.toString()).setReadable(false, false));
-            assumeTrue(!Files.isReadable(device), "root may open everything");
-            LinkException e = refusal(pair.near());
-            assertTrue(e.getMessage().startsWith("You may not open the port"), e::getMessage);
-        }
     }
 
     @Test
