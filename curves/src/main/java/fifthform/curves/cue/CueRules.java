@@ -170,8 +170,8 @@ public final class CueRules {
         double margin = open ? EDGE_KELVIN : 0;
         boolean inside = estimate.chocolateCelsius() >= work.lowCelsius() - margin
                 && estimate.chocolateCelsius() <= work.highCelsius() + margin;
-        Instant from = before.openSince(CueId.IN_RANGE).orElse(progress().since());
-        boolean fresh = Duration.between(from, situation.now()).compareTo(IN_RANGE_SHOWN) <= 0;
+        // Counted by the time in the range, not in the phase: work may begin below it and be brought in by a touch.
+        boolean fresh = progress().dwell().compareTo(IN_RANGE_SHOWN) <= 0;
         if (inside && fresh) due(CueId.IN_RANGE, estimate.chocolateCelsius());
     }
 
