@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param lastCelsius that reading, corrected, °C
  * @param periodSeconds usual time between readings, s
  * @param strays readings in a row that did not fit the curve
- * @param lastStray time of the last such reading
+ * @param doubtedUntil until when readings are doubted because of such
  * @param goodInARow used readings since the last fault, stray or silence
  * @param goodSince time of the first of those
  * @param fault why there is no temperature, while there is none
@@ -33,7 +33,7 @@ public record Track(
         OptionalDouble lastCelsius,
         double periodSeconds,
         int strays,
-        Instant lastStray,
+        Instant doubtedUntil,
         int goodInARow,
         Instant goodSince,
         Optional<Cause> fault,
@@ -47,6 +47,12 @@ public record Track(
 
     /** After this many strays in a row the curve begins anew: the tip really is somewhere else now. */
     private static final int STRAYS_BELIEVED = 4;
+
+    /** How long a stray casts doubt on its neighbours, and an absurd step that was believed on what follows. */
+    private static final Duration STRAY_DOUBTED = Duration.ofSeconds(2);
+
+    private static final Duration ABSURD_DOUBTED = Duration.ofSeconds(12);
+    private static final double ABSURD_STEP_KELVIN = 30;
 
     /** Faster than any bowl of chocolate: 200 g of it in an ice bath fall by about 15 K/min (estimate, no source). */
     private static final double TOO_FAST_KELVIN_PER_SECOND = 40.0 / 60;
@@ -116,7 +122,7 @@ public record Track(
                 lastCelsius,
                 periodSeconds,
                 strays,
-                lastStray,
+                doubtedUntil,
                 0,
                 goodSince,
                 Optional.of(reported.cause()),
@@ -150,17 +156,21 @@ public record Track(
 
     private Track begun(Sample sample, double celsius) {
         boolean jumped = trend.isPresent() && strays > 0;
+        // Between air and melted chocolate a tip may step by 25 K; a larger step is more likely a converter's
+        // power-up value, and nothing is built on it before it has stood for a while.
+        boolean absurd = jumped && Math.abs(celsius - trend.get().level()) > ABSURD_STEP_KELVIN;
         return used(
                 sample.at(),
                 celsius,
                 Trend.startingAt(celsius, Math.max(sample.sigmaKelvin(), 0.05)),
                 periodSeconds,
+                absurd ? sample.at().plus(ABSURD_DOUBTED) : doubtedUntil,
                 jumped ? Optional.of(Doubt.JUMPS) : Optional.empty());
     }
 
     private Track followed(Sample sample, double celsius, Trend followed, double gap) {
         double period = strays == 0 && goodInARow > 0 ? periodSeconds + 0.1 * (gap - periodSeconds) : periodSeconds;
-        return used(sample.at(), celsius, followed, period, doubtAbout(sample, followed));
+        return used(sample.at(), celsius, followed, period, doubtedUntil, doubtAbout(sample, followed));
     }
 
     private Optional<Doubt> doubtAbout(Sample sample, Trend followed) {
@@ -168,7 +178,7 @@ public record Track(
             double junction = sample.junctionCelsius().getAsDouble();
             if (junction < JUNCTION_LOW_CELSIUS || junction > JUNCTION_HIGH_CELSIUS) return Optional.of(Doubt.JUNCTION);
         }
-        if (seconds(lastStray, sample.at()) < 2) return Optional.of(Doubt.JUMPS);
+        if (sample.at().isBefore(doubtedUntil)) return Optional.of(Doubt.JUMPS);
         if (goodInARow > 10 && Math.abs(followed.slope()) > TOO_FAST_KELVIN_PER_SECOND) {
             return Optional.of(Doubt.TOO_FAST);
         }
@@ -177,7 +187,8 @@ public record Track(
         return noisy ? Optional.of(Doubt.NOISY) : Optional.empty();
     }
 
-    private Track used(Instant at, double celsius, Trend now, double period, Optional<Doubt> doubted) {
+    private Track used(
+            Instant at, double celsius, Trend now, double period, Instant doubtUntil, Optional<Doubt> doubted) {
         boolean inARow = fault.isEmpty() && strays == 0 && !overdueAt(at) && goodInARow > 0;
         double rest =
                 goodInARow > 30 ? Math.min(restNoiseVariance, Math.max(now.noiseVariance(), 1e-6)) : restNoiseVariance;
@@ -187,13 +198,17 @@ public record Track(
                 OptionalDouble.of(celsius),
                 Math.min(60, Math.max(0.05, period)),
                 0,
-                lastStray,
+                doubtUntil,
                 inARow ? goodInARow + 1 : 1,
                 inARow ? goodSince : at,
                 Optional.empty(),
                 0,
                 rest,
                 doubted);
+    }
+
+    private static Instant later(Instant a, Instant b) {
+        return a.isAfter(b) ? a : b;
     }
 
     private Track strayed(Instant at) {
@@ -203,7 +218,7 @@ public record Track(
                 lastCelsius,
                 periodSeconds,
                 strays + 1,
-                at,
+                later(doubtedUntil, at.plus(STRAY_DOUBTED)),
                 0,
                 goodSince,
                 fault,

@@ -90,10 +90,20 @@ final class AnalyseCommand implements Callable<Integer> {
         Exit worst = Exit.DONE;
         for (String file : files) {
             readings = 0;
-            Exit one = isSession(file) ? session(SessionNames.find(file, folders.sessions())) : table(file, folders);
+            Exit one = one(file, folders);
             if (one.code() > worst.code()) worst = one;
         }
         return worst.code();
+    }
+
+    /** A file that cannot be used is said, and the next ones are analysed all the same. */
+    private Exit one(String file, Folders folders) {
+        try {
+            return isSession(file) ? session(SessionNames.find(file, folders.sessions())) : table(file, folders);
+        } catch (Refusal refusal) {
+            err().println(refusal.getMessage());
+            return refusal.exit();
+        }
     }
 
     private static boolean isSession(String file) {

@@ -36,7 +36,7 @@ final class BatchOptions {
         boolean practice = choice.origin() == Origin.SIMULATED;
         String usual = practice ? USUAL_CHOCOLATE : settings.lastChocolate().orElse(USUAL_CHOCOLATE);
         String id = chocolate != null ? chocolate : choice.chocolate().orElse(usual);
-        Recipe recipe = Chocolates.find(id, folders, err);
+        Recipe recipe = recipe(id, folders, err);
         OptionalDouble amount = within(amountGrams, 10, 20_000, "--amount", "grams");
         OptionalDouble bath = within(bathCelsius, 20, 99, "--bath", "°C");
         Bowl named = Setups.bowl(bowl == null ? Bowl.ANY.id() : bowl, amount);
@@ -48,6 +48,18 @@ final class BatchOptions {
                 bath.isPresent() ? bath : choice.bathCelsius(),
                 choice.roomCelsius(),
                 choice.origin());
+    }
+
+    /** The recipe; one that is only remembered, and is gone, must not keep the maker from starting. */
+    private Recipe recipe(String id, Folders folders, PrintWriter err) throws Refusal {
+        try {
+            return Chocolates.find(id, folders, err);
+        } catch (Refusal gone) {
+            if (chocolate != null) throw gone;
+            err.println("The last chocolate, " + id + ", is not there any more. This batch is watched as "
+                    + USUAL_CHOCOLATE + ". Name another with --chocolate.");
+            return Chocolates.find(USUAL_CHOCOLATE, folders, err);
+        }
     }
 
     /** The phase that a batch is in already when the watching begins. */

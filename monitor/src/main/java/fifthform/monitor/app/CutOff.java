@@ -30,9 +30,7 @@ final class CutOff {
             throw new Refusal(Exit.FILE, e.getMessage());
         }
         for (Session session : unfinished) say(session);
-        Optional<Session> latest = unfinished.stream()
-                .filter(s -> s.header().setup().origin() == Origin.REAL)
-                .findFirst();
+        Optional<Session> latest = unfinished.stream().filter(CutOff::canGoOn).findFirst();
         if (!goOn) return Optional.empty();
         if (latest.isEmpty()) {
             throw new Refusal(
@@ -40,6 +38,12 @@ final class CutOff {
                     "There is no batch to go on with: none was cut off within the last two hours. Nothing was started. Leave --go-on out.");
         }
         return latest;
+    }
+
+    /** A simulated bowl is gone with its program, and recorded bytes begin again from the start. */
+    private static boolean canGoOn(Session session) {
+        boolean real = session.header().setup().origin() == Origin.REAL;
+        return real && !session.header().setup().bowlProbe().place().startsWith(TapeProbe.PLACE);
     }
 
     private void say(Session session) {
@@ -55,6 +59,6 @@ final class CutOff {
                         .withNano(0) + " was cut off; its " + readings + " readings are kept in " + session.file()
                 + ".");
         session.problems().forEach(p -> err.println("  " + p));
-        if (real) err.println("To go on with it: fifthform watch --go-on");
+        if (canGoOn(session)) err.println("To go on with it: fifthform watch --go-on");
     }
 }

@@ -92,13 +92,19 @@ final class LiveBatch {
             plan.join().ifPresent(phase -> watching.put(new PhaseConfirmed(clock.instant(), phase)));
             ready.run();
             StopSignal signal = StopSignal.listen(watching::stop);
+            Exit how = Exit.FILE;
             try {
                 SessionSnapshot last = watching.run(loop, journal, screens, screen, recipes, raw::tap);
                 raw.close();
                 out.println(ClosingLine.of(last.setup(), last.tally(), units));
                 out.println("Kept in " + journal.file());
+                how = Exit.DONE;
+            } catch (StoreException e) {
+                // Said before the signal's hook may end the process.
+                err.println(e.getMessage());
+                throw e;
             } finally {
-                signal.ended();
+                signal.ended(how);
             }
         } catch (StoreException e) {
             throw new Refusal(Exit.FILE, e.getMessage());

@@ -27,7 +27,24 @@ public final class Main {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler(refusals(Arrays.asList(args).contains("--trace")));
         line.setParameterExceptionHandler((e, given) -> notUnderstood(e));
-        return line.execute(args);
+        int code = execute(line, args);
+        boolean lost = line.getOut().checkError() && code == Exit.DONE.code();
+        if (lost)
+            line.getErr()
+                    .println("The results could not be written to standard output. They are incomplete. Try again.");
+        return lost ? Exit.FILE.code() : code;
+    }
+
+    /** Errors of the machine, such as too little memory, end as orderly as faults of the program. */
+    private static int execute(CommandLine line, String... args) {
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+            line.getErr()
+                    .println("That was more than this computer's memory holds (" + tooMuch
+                            + "). What has been recorded is kept. Try with less.");
+            return Exit.FAULT.code();
+        }
     }
 
     static IExecutionExceptionHandler refusals(boolean trace) {
@@ -49,10 +66,8 @@ public final class Main {
         PrintWriter err = e.getCommandLine().getErr();
         err.println(e.getMessage() + ".");
         meant(e).ifPresent(err::println);
-        err.println("Nothing was done. Try: fifthform "
-                + (e.getCommandLine().getParent() == null
-                        ? ""
-                        : e.getCommandLine().getCommandName() + " ") + "--help");
+        err.println(
+                "Nothing was done. Try: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
         return Exit.NOT_UNDERSTOOD.code();
     }
 

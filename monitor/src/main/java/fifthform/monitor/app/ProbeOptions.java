@@ -53,11 +53,11 @@ final class ProbeOptions {
     }
 
     private Duration interval() throws Refusal {
-        if (intervalSeconds > 0 && intervalSeconds <= LONGEST_INTERVAL_SECONDS)
+        if (intervalSeconds >= 0.001 && intervalSeconds <= LONGEST_INTERVAL_SECONDS)
             return Duration.ofNanos(Math.round(intervalSeconds * 1e9));
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "--interval was " + intervalSeconds + ". Nothing was done. Give seconds above 0, up to "
+                "--interval was " + intervalSeconds + ". Nothing was done. Give seconds from 0.001 up to "
                         + Math.round(LONGEST_INTERVAL_SECONDS) + ".");
     }
 }

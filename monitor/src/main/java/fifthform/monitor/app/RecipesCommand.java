@@ -108,7 +108,8 @@ final class RecipesCommand implements Callable<Integer> {
                         },
                         problems -> {
                             problems.forEach(err::println);
-                            boolean unreadable = !java.nio.file.Files.isReadable(file);
+                            boolean unreadable =
+                                    !java.nio.file.Files.isRegularFile(file) || !java.nio.file.Files.isReadable(file);
                             return (unreadable ? Exit.FILE : Exit.ANSWER_IS_NO).code();
                         });
     }
@@ -116,7 +117,7 @@ final class RecipesCommand implements Callable<Integer> {
     @Command(
             name = "from",
             mixinStandardHelpOptions = true,
-            description = "Works targets out from a composition, in % of mass.",
+            description = "Works targets out from a composition, in %% of mass.",
             footer = {"", "Example: fifthform recipes from --cocoa-butter 38 --milk-fat 0 --sugar 30"})
     int from(
             @Option(names = "--cocoa-butter", required = true, paramLabel = "PERCENT") double cocoaButterPercent,

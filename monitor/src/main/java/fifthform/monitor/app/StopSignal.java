@@ -5,9 +5,10 @@ import java.util.concurrent.TimeUnit;
 
 /** Lets Ctrl-C and a polite kill end a session in good order: asked to stop, then waited for. */
 final class StopSignal {
-    private static final long PATIENCE_SECONDS = 10;
+    private static final long PATIENCE_SECONDS = 20;
 
     private final CountDownLatch closed = new CountDownLatch(1);
+    private volatile Exit exit = Exit.FAULT;
     private final Thread hook;
 
     private StopSignal(Runnable stop) {
@@ -17,7 +18,7 @@ final class StopSignal {
                     try {
                         boolean inTime = closed.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
                         // The session has ended as it should; only a session that hung is worth another code.
-                        if (inTime) Runtime.getRuntime().halt(Exit.DONE.code());
+                        if (inTime) Runtime.getRuntime().halt(exit.code());
                     } catch (InterruptedException e) {
                         Thread.currentThread().interrupt();
                     }
@@ -31,8 +32,9 @@ final class StopSignal {
         return signal;
     }
 
-    /** The session is closed and its last words are said. */
-    void ended() {
+    /** The session is closed and its last words are said; this is how it went. */
+    void ended(Exit how) {
+        exit = how;
         closed.countDown();
         try {
             Runtime.getRuntime().removeShutdownHook(hook);

@@ -19,6 +19,9 @@ import java.util.function.Consumer;
 
 /** Bytes recorded earlier, in their own time. */
 final class TapeProbe implements ProbeChoice {
+    /** How the place of recorded bytes begins in a set-up. */
+    static final String PLACE = "file: ";
+
     private static final double FASTEST = 60;
 
     private final Path file;
@@ -45,7 +48,7 @@ final class TapeProbe implements ProbeChoice {
 
     @Override
     public List<ProbeSetup> probes() {
-        return List.of(Setups.probe(Setups.BOWL, Role.BOWL, talk, "file: " + file.getFileName()));
+        return List.of(Setups.probe(Setups.BOWL, Role.BOWL, talk, PLACE + file.getFileName()));
     }
 
     @Override

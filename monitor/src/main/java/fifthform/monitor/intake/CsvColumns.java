@@ -30,9 +30,11 @@ final class CsvColumns {
     private static final String EXAMPLE = "Begin the file with a line like: time_s,temperature_c";
 
     private final Map<Column, Integer> places;
+    private final int count;
 
-    private CsvColumns(Map<Column, Integer> places) {
+    private CsvColumns(Map<Column, Integer> places, int count) {
         this.places = places;
+        this.count = count;
     }
 
     /** The columns that a header names, or all that is wrong with it. */
@@ -58,7 +60,7 @@ final class CsvColumns {
                     "There are both temperature_c and temperature_f, and which to trust is not known.",
                     "Keep one of the two."));
         }
-        return problems.isEmpty() ? Parsed.accepted(new CsvColumns(places)) : Parsed.refused(problems);
+        return problems.isEmpty() ? Parsed.accepted(new CsvColumns(places, header.size())) : Parsed.refused(problems);
     }
 
     boolean has(Column column) {
@@ -77,6 +79,11 @@ final class CsvColumns {
         return Arrays.stream(Column.values())
                 .filter(c -> c.word().equals(plain))
                 .findFirst();
+    }
+
+    /** How many columns the header names. */
+    int count() {
+        return count;
     }
 
     private static Problem missing(String name, List<String> header, Column column) {

@@ -49,6 +49,14 @@ final class CsvRowReader {
                     "time_s is \"" + timeCell + "\", which is no number of seconds; the row is left out.",
                     "Write seconds since the start, for example: 812.4");
         }
+        boolean cutInTwo = cells.stream().skip(columns.count()).anyMatch(cell -> !cell.isBlank());
+        if (cutInTwo) {
+            return Parsed.refused(
+                    where,
+                    "It has " + cells.size() + " cells, and the header names " + columns.count()
+                            + "; the row is left out, since its values may be cut in two.",
+                    "Write decimals with a point, 30.5, or put a value with a comma in quotes.");
+        }
         BigDecimal seconds = time.get().value();
         if (seconds.compareTo(lastSeconds) < 0) {
             return Parsed.refused(

@@ -61,11 +61,7 @@ final class BandModel {
     private Band alarm(AlarmId id) {
         Standing standing = state.alarms().of(id);
         return new Band(
-                tone(standing.priority()),
-                direction(id),
-                phrases.headline(id, standing.figureCelsius()),
-                phrases.detail(id, standing.figureCelsius()),
-                isNew(id));
+                tone(standing.priority()), direction(id), headline(id, standing), detail(id, standing), isNew(id));
     }
 
     private AlarmRow row(AlarmId id) {
@@ -73,8 +69,20 @@ final class BandModel {
         return new AlarmRow(
                 tone(standing.priority()),
                 direction(id),
-                phrases.headline(id, standing.figureCelsius()) + " · " + phrases.detail(id, standing.figureCelsius()),
+                headline(id, standing) + " · " + detail(id, standing),
                 word(standing.state()));
+    }
+
+    private String headline(AlarmId id, Standing standing) {
+        return id == AlarmId.NOT_RECORDING
+                ? phrases.storeHeadline(state.storeTrouble())
+                : phrases.headline(id, standing.figureCelsius());
+    }
+
+    private String detail(AlarmId id, Standing standing) {
+        return id == AlarmId.NOT_RECORDING
+                ? phrases.storeDetail(state.storeTrouble())
+                : phrases.detail(id, standing.figureCelsius());
     }
 
     private static String word(AlarmState alarm) {

@@ -4,11 +4,13 @@ import fifthform.curves.alarm.AlarmTable;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.settings.Units;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -77,6 +79,23 @@ public final class Phrases {
             case READING_DOUBTFUL -> "Reading in doubt: look at the tip";
             case NOT_RECORDING -> "Not saved: free some space";
         };
+    }
+
+    /** What the journal complains of; after it is over, that it did. */
+    public String storeHeadline(Optional<StoreTrouble.What> trouble) {
+        if (trouble.isEmpty()) return "Saving was in trouble";
+        return switch (trouble.get()) {
+            case CANNOT_WRITE -> "Not saved: free some space";
+            case BEHIND -> "Saving is late: check the disk";
+            case SPACE_LOW -> "Little space left: free some";
+            case WRITES_AGAIN -> "Saving works again";
+        };
+    }
+
+    /** What that means for the batch. */
+    public String storeDetail(Optional<StoreTrouble.What> trouble) {
+        boolean saved = trouble.isEmpty() || trouble.get() == StoreTrouble.What.SPACE_LOW;
+        return saved ? "everything is saved so far" : "readings are kept in memory";
     }
 
     /** What an alarm is about, with its figure. */

@@ -5,6 +5,7 @@ import fifthform.curves.estimate.Estimate;
 import fifthform.curves.estimate.Freshness;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Bowl;
@@ -102,7 +103,9 @@ public final class WatchModel {
 
     private List<Mark> marks() {
         List<Mark> marks = new ArrayList<>(look.marks());
-        boolean saved = state.storeTrouble().isEmpty();
+        boolean saved = state.storeTrouble()
+                .filter(t -> t != StoreTrouble.What.SPACE_LOW)
+                .isEmpty();
         marks.add(new Mark(saved ? "saved" : "not saved", saved));
         boolean good = state.estimate().filter(Estimate::isUsable).isPresent();
         marks.add(new Mark(good ? "probe" : "no probe", good));
@@ -117,6 +120,7 @@ public final class WatchModel {
         Estimate e = state.estimate().get();
         Optional<String> stale = Optional.empty();
         if (state.probe() == ProbePlace.OUT) stale = Optional.of("probe is out");
+        else if (e.freshness() == Freshness.DOUBTFUL) stale = Optional.of("in doubt");
         else if (e.freshness() == Freshness.OLD) {
             stale = Optional.of(Spans.words(Duration.between(e.at(), state.at())) + " old");
         }

@@ -175,7 +175,14 @@ public final class JournalWriter implements AutoCloseable {
                 .text("wall", wall.instant().toString())
                 .object("summary", summary)
                 .end());
-        end();
+        try {
+            end();
+        } finally {
+            unlock();
+        }
+    }
+
+    private void unlock() throws StoreException {
         try {
             lock.close();
         } catch (IOException e) {

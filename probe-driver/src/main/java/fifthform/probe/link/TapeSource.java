@@ -15,6 +15,9 @@ public final class TapeSource implements LinkSource {
     /** Files with this ending hold bytes with their times; see {@link ByteRecorder}. */
     public static final String BYTES_ENDING = ".bytes";
 
+    /** A day at ten lines a second is about 20 MB; the whole is held in memory. */
+    private static final long LARGEST_BYTES = 200L << 20;
+
     private final String place;
     private final Instant start;
     private final List<TapePiece> pieces;
@@ -35,6 +38,13 @@ public final class TapeSource implements LinkSource {
         String place = file.toString();
         byte[] content;
         try {
+            if (Files.exists(file) && !Files.isDirectory(file) && !isUsable(file)) {
+                return Parsed.refused(
+                        place,
+                        "This is no file of recorded bytes: it is not a plain file, or larger than "
+                                + (LARGEST_BYTES >> 20) + " MB. Nothing can be watched.",
+                        "Name a file that was recorded with --bytes, or a text file of readings.");
+            }
             content = Files.readAllBytes(file);
         } catch (NoSuchFileException e) {
             return Parsed.refused(place, "There is no such file. Nothing can be watched.", "Check the path.");
@@ -51,6 +61,10 @@ public final class TapeSource implements LinkSource {
                 .fold(
                         pieces -> Parsed.accepted(new TapeSource(place, start, pieces, TapeLink.Between.SILENT)),
                         Parsed::refused);
+    }
+
+    private static boolean isUsable(Path file) throws IOException {
+        return Files.isRegularFile(file) && Files.size(file) <= LARGEST_BYTES;
     }
 
     /** Text as lines, one each {@code interval}, each handed on with a line feed. */
