@@ -69,7 +69,7 @@ class RefusalsTest {
                     --bath 100              | --bath was 100.0.                     | Nothing was done.     | Give 20 to 99 °C.
                     --speed 0               | --speed was 0.                        | Nothing was done.     | from 1 to 60, or max.
                     --speed fast            | --speed was fast.                     | Nothing was done.     | from 1 to 60, or max.
-                    --interval 0            | --interval was 0.0.                   | Nothing was done.     | Give seconds above 0
+                    --interval 0            | --interval was 0.0.                   | Nothing was done.     | Give seconds from
                     --join pour             | --join was pour.                      | Nothing was done.     | Say melt, cool
                     --units k               | --units was k.                        | Nothing was done.     | Say --units c or --units f.
                     --talk morse            | No protocol is called morse.          | Nothing was done.     | Known are: text-lines

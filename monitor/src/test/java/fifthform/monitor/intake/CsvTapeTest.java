@@ -137,6 +137,17 @@ class CsvTapeTest {
     }
 
     @Test
+    void aValueCutInTwoByADecimalCommaIsRefusedAndNotReadHalf() throws IOException {
+        CsvTape tape = CsvTape.open(
+                        "demo.csv", new StringReader("time_s,temperature_c\n0,30,5\n1,30.5,\n"), Instant.EPOCH)
+                .fold(t -> t, p -> fail("" + p));
+        String said = tape.next().orElseThrow().fold(row -> "accepted " + row, Object::toString);
+        assertTrue(said.contains("It has 3 cells"), said);
+        CsvRow blankAtTheEnd = tape.next().orElseThrow().fold(row -> row, p -> fail("" + p));
+        assertEquals(List.of(sample(1, CsvTape.BOWL, 30.5, 0.1)), blankAtTheEnd.inputs());
+    }
+
+    @Test
     void anUnknownEventIsSaidAndTheRestOfTheRowIsUsed() throws IOException {
         CsvRow row = rows("time_s,temperature_c,event\n0,31,off-bat\n").get(0);
         assertEquals(1, row.inputs().size());
