@@ -73,7 +73,12 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
     private Standing judged(
             AlarmId id, Function<AlarmId, Finding> look, Phase phase, Instant now, Optional<Reason> held) {
         AlarmSetting setting = AlarmTable.of(id);
-        if (!setting.phases().contains(phase)) return of(id).with(new AlarmState.Suppressed(Reason.NOT_IN_THIS_PHASE));
+        // A bowl that gets so hot that it counts as melting again has not been decided about: the loudest alarm must
+        // not end by itself because things got worse.
+        boolean undecided =
+                setting.ending() == Ending.BY_CHOICE && of(id).state().isStanding() && phase == Phase.MELT;
+        if (!undecided && !setting.phases().contains(phase))
+            return of(id).with(new AlarmState.Suppressed(Reason.NOT_IN_THIS_PHASE));
         if (held.isPresent()) return of(id).with(new AlarmState.Suppressed(held.get()));
         return of(id).next(setting, look.apply(id), now);
     }

@@ -1,5 +1,6 @@
 package fifthform.curves.cue;
 
+import fifthform.curves.input.MakerAction.Place;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -36,6 +37,22 @@ public record CueBoard(Map<CueId, OpenCue> open, Optional<Instant> liftReached) 
     /** Since when this step is due. */
     public Optional<Instant> openSince(CueId id) {
         return Optional.ofNullable(open.get(id)).map(OpenCue::since);
+    }
+
+    /** The steps that can still be done where the bowl stands. */
+    CueBoard fitting(Place place) {
+        EnumMap<CueId, OpenCue> kept = new EnumMap<>(CueId.class);
+        open.forEach((id, cue) -> {
+            boolean fits = switch (id) {
+                case MELTED, GET_READY, LIFT_NOW -> place == Place.BATH;
+                case STOP_COOLING -> place == Place.COLD_WATER;
+                case PUT_BACK -> place == Place.TABLE;
+                case CRYSTALS_ENOUGH -> place != Place.BATH;
+                case STIR_ON, IN_RANGE -> true;
+            };
+            if (fits) kept.put(id, cue);
+        });
+        return new CueBoard(kept, liftReached);
     }
 
     /** A board on which the given steps are due; those that were due before keep their time. */

@@ -6,6 +6,7 @@ import fifthform.curves.phase.PhaseProgress;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.PhaseTarget;
+import fifthform.curves.situation.ProbePlace;
 import fifthform.curves.situation.Situation;
 import java.time.Duration;
 import java.time.Instant;
@@ -40,9 +41,12 @@ public final class CueRules {
         this.before = before;
     }
 
-    /** The board after one more look. Without a good reading nothing new is said and nothing is taken back. */
+    /** The board after one more look. Without a good reading nothing new is said, and only what the
+     * maker has done by key is taken back. */
     public static CueBoard next(Situation situation, CueBoard before) {
-        if (situation.trusted().isEmpty()) return before;
+        if (situation.probe() == ProbePlace.OUT) return CueBoard.empty();
+        if (situation.trusted().isEmpty())
+            return before.fitting(situation.batch().place());
         CueRules rules = new CueRules(situation, before);
         Optional<Instant> liftReached = rules.look(situation.trusted().get());
         return before.next(rules.due, liftReached, situation.now());

@@ -19,11 +19,16 @@ import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.Sample;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.input.Tick;
+import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.situation.ProbePlace;
+import java.time.Duration;
 
 /** What an input says by itself, before anything is concluded from it. */
 final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
+    /** The screen offers to take an act back for ten seconds; hands may be slower. Own choice. */
+    private static final Duration UNDO_WITHIN = Duration.ofSeconds(30);
+
     private final Setup setup;
     private final State heard;
 
@@ -63,10 +68,13 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
         return undoably().withBatch(heard.batch().moved(action.to(), heard.at()));
     }
 
-    /** Melting or cooling again is also a choice after a melt-out: in those phases that alarm has no meaning. */
+    /** Melting or cooling again is also a choice after a melt-out. */
     @Override
     public State phaseConfirmed(PhaseConfirmed action) {
-        return undoably().withBatch(heard.batch().confirmed(action.phase(), heard.at()));
+        State confirmed = undoably().withBatch(heard.batch().confirmed(action.phase(), heard.at()));
+        return action.phase() == Phase.MELT || action.phase() == Phase.COOL
+                ? confirmed.withAlarms(heard.alarms().chosen())
+                : confirmed;
     }
 
     @Override
@@ -130,6 +138,8 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
     public State undone(Undone action) {
         return heard.undoable()
                 .filter(act -> act.sequence() == action.sequence())
+                // Later the batch has gone on, and a wet hand on the key would throw it back.
+                .filter(act -> Duration.between(act.at(), heard.at()).compareTo(UNDO_WITHIN) <= 0)
                 .map(act -> heard.withTold(heard.told().before(act))
                         .withBatch(act.batch())
                         .withCoasting(heard.coasting().awaitingAs(act.coasting())))
@@ -139,7 +149,12 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
     /** The state that remembers how things stood, in case this act is taken back. */
     private State undoably() {
         Undoable act = new Undoable(
-                heard.inputs(), heard.batch(), heard.coasting(), heard.told().changedSetup(), heard.probe());
+                heard.inputs(),
+                heard.at(),
+                heard.batch(),
+                heard.coasting(),
+                heard.told().changedSetup(),
+                heard.probe());
         return heard.withTold(heard.told().withUndoable(act));
     }
 }

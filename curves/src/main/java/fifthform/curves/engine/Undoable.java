@@ -4,6 +4,7 @@ import fifthform.curves.forecast.Coasting;
 import fifthform.curves.phase.Batch;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.situation.ProbePlace;
+import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -11,9 +12,12 @@ import java.util.Optional;
  * What the maker's last act changed, as it was before.
  *
  * @param sequence the act's place in the order of inputs
+ * @param at when it was done
  */
-public record Undoable(long sequence, Batch batch, Coasting coasting, Optional<Setup> changedSetup, ProbePlace probe) {
+public record Undoable(
+        long sequence, Instant at, Batch batch, Coasting coasting, Optional<Setup> changedSetup, ProbePlace probe) {
     public Undoable {
+        Objects.requireNonNull(at, "at");
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(coasting, "coasting");
         Objects.requireNonNull(changedSetup, "changedSetup");

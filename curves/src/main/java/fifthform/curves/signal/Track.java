@@ -114,8 +114,10 @@ public record Track(
 
     /** This probe once its adapter has reported {@code reported}. */
     public Track with(ProbeFault reported) {
-        // Garbled bytes are no fault of the probe: silence speaks if nothing else comes.
-        if (reported.cause() == Cause.GARBLED) return this;
+        // Neither garbled bytes nor a pause between lines is a fault of the probe: whether a reading is overdue is
+        // judged
+        // by the adapter's own period.
+        if (reported.cause() == Cause.GARBLED || reported.cause() == Cause.SILENT) return this;
         return new Track(
                 trend,
                 lastGood,

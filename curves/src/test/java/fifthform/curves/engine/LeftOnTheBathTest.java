@@ -66,6 +66,16 @@ class LeftOnTheBathTest {
         assertEquals(Priority.URGENT, maker.state.alarms().of(AlarmId.MELT_OUT).priority());
     }
 
+    /** Two kelvin past melt-out the curve says "melting again"; nobody has decided that. */
+    @Test
+    void aMeltOutDoesNotEndBecauseTheBowlGetsEvenHotter() {
+        StoryMaker maker = leftUntil(200, 0.2, LIMIT_CELSIUS + 3.2);
+        assertEquals(Phase.MELT, maker.state.batch().phase());
+        assertTrue(maker.state.alarms().of(AlarmId.MELT_OUT).state().isStanding());
+        maker.feeds(new PhaseConfirmed(maker.kitchen.at(), Phase.MELT));
+        assertFalse(maker.state.alarms().of(AlarmId.MELT_OUT).state().isStanding(), "melting again was decided");
+    }
+
     private static StoryMaker meltedOutAndCooledAgain() {
         StoryMaker maker = leftUntil(200, 0.2, LIMIT_CELSIUS + 0.3);
         maker.moves(Place.COLD_WATER);

@@ -40,6 +40,15 @@ final class CutOff {
         return latest;
     }
 
+    /** A real session goes on only with a real probe. */
+    static void mustFit(Session session, ProbeChoice choice) throws Refusal {
+        if (choice instanceof PortProbe) return;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "The batch of " + session.header().session() + " was measured with a real probe. Nothing was started,"
+                        + " so that nothing simulated gets into it. Name a port with --probe, or leave --go-on out.");
+    }
+
     /** A simulated bowl is gone with its program, and recorded bytes begin again from the start. */
     private static boolean canGoOn(Session session) {
         boolean real = session.header().setup().origin() == Origin.REAL;

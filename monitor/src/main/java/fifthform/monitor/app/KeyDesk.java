@@ -4,6 +4,7 @@ import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Undoable;
+import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
 import fifthform.curves.input.MakerAction.BowlMoved;
@@ -12,6 +13,7 @@ import fifthform.curves.input.MakerAction.PhaseConfirmed;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
+import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.input.MakerAction.SetupChanged;
 import fifthform.curves.input.MakerAction.Undone;
 import fifthform.curves.recipe.Phase;
@@ -87,8 +89,7 @@ final class KeyDesk implements Consumer<Key> {
         switch (key) {
             case SEEN -> seen(state, at);
             case STEP_DONE -> stepDone(state, at);
-            case BOWL_MOVED ->
-                moved(state.batch().contact().otherPlace(state.batch().phase()), at);
+            case BOWL_MOVED -> moved(otherPlace(state), at);
             case MARK -> act(new Noted(at, ""), "Mark placed");
             case NOTE -> act(new Noted(at, "note to write"), "Marked for a note");
             case UNDO -> undo(state, at);
@@ -114,9 +115,24 @@ final class KeyDesk implements Consumer<Key> {
             moved(Place.TABLE, at);
         } else if (cues.isOpen(CueId.PUT_BACK)) {
             moved(phase == Phase.COOL ? Place.COLD_WATER : Place.BATH, at);
+        } else if (isStanding(state, AlarmId.MELT_OUT)) {
+            act(new PhaseConfirmed(at, Phase.COOL), "Cooling again");
+        } else if (cues.isOpen(CueId.IN_RANGE)) {
+            act(new SampleProved(at, SampleProved.Verdict.IN_TEMPER), "Sample proved: in temper");
         } else {
             phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
         }
+    }
+
+    /** Into or out of the water of this phase; while crystals are melting the only water to go to is cold. */
+    private static Place otherPlace(State state) {
+        boolean tooHot = isStanding(state, AlarmId.NEAR_MELT_OUT) || isStanding(state, AlarmId.MELT_OUT);
+        if (tooHot && state.batch().place() == Place.TABLE) return Place.COLD_WATER;
+        return state.batch().contact().otherPlace(state.batch().phase());
+    }
+
+    private static boolean isStanding(State state, AlarmId id) {
+        return state.alarms().standing().contains(id);
     }
 
     private void moved(Place to, Instant at) {
@@ -159,7 +175,7 @@ final class KeyDesk implements Consumer<Key> {
 
     private void act(Input input, String words) {
         intake.accept(input);
-        boolean undoable = !(input instanceof Noted);
+        boolean undoable = !(input instanceof Noted || input instanceof SampleProved);
         say(undoable ? words + " · U takes it back" : words, Instant.MIN);
     }
 

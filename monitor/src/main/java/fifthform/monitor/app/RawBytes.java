@@ -12,6 +12,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -35,8 +36,10 @@ final class RawBytes {
     static RawBytes beside(Path session, Instant start, Origin origin, PrintWriter err) {
         Path file = session.resolveSibling(SessionFiles.name(session) + TapeSource.BYTES_ENDING);
         try {
-            Writer writer = Files.newBufferedWriter(file);
-            if (origin == Origin.SIMULATED) writer.write(SIMULATED + "\n");
+            // Appended: a session that goes on after a cut keeps the bytes from before it.
+            boolean fresh = !Files.exists(file) || Files.size(file) == 0;
+            Writer writer = Files.newBufferedWriter(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+            if (fresh && origin == Origin.SIMULATED) writer.write(SIMULATED + "\n");
             ByteRecorder recorder = new ByteRecorder(
                     writer,
                     start,

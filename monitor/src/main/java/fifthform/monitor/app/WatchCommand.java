@@ -74,6 +74,7 @@ final class WatchCommand implements Callable<Integer> {
         SessionFiles sessions = new SessionFiles(folders.sessions());
         Optional<Session> cutOff = new CutOff(sessions, err()).find(goOn);
         ProbeChoice choice = probes.choose(settings, cutOff);
+        if (cutOff.isPresent()) CutOff.mustFit(cutOff.get(), choice);
         Setup setup =
                 cutOff.isPresent() ? cutOff.get().header().setup() : batch.setup(choice, settings, folders, err());
         Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;

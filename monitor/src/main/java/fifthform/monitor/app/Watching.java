@@ -24,7 +24,6 @@ import fifthform.probe.reader.ProbeLine;
 import fifthform.probe.reader.ProbeReader;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +45,10 @@ final class Watching {
     private final ZoneOffset zone;
     private final LiveSource intake;
     private final Speaker speaker = Speaker.open();
+
+    /** Time as hands and ears know it: monotonic, so that a wall clock that is set back silences nothing. */
+    private final SessionClock handsClock = new SessionClock(Instant.now(), 1, System::nanoTime);
+
     private final AtomicBoolean stopping = new AtomicBoolean();
     private final CountDownLatch over = new CountDownLatch(1);
     private final AtomicReference<Optional<String>> notice = new AtomicReference<>(Optional.empty());
@@ -89,7 +92,7 @@ final class Watching {
     /** The loop for this session. */
     SessionLoop loop(Instant start, JournalWriter journal) {
         List<SessionListener> listeners = new ArrayList<>(wiring.listeners());
-        listeners.add(new SoundDesk(speaker::play, InstantSource.system()));
+        listeners.add(new SoundDesk(speaker::play, handsClock));
         return new SessionLoop(setup, start, intake, new JournalRecord(journal), listeners, System::nanoTime);
     }
 
@@ -113,7 +116,7 @@ final class Watching {
                 loop::snapshot,
                 intake::put,
                 () -> loop.snapshot().state().at(),
-                InstantSource.system(),
+                handsClock,
                 recipes,
                 wiring.speed(),
                 this::stop);

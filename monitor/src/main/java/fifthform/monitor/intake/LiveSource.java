@@ -89,6 +89,7 @@ public final class LiveSource implements InputSource {
     }
 
     private long patienceNanos() {
+        if (ticking == Ticking.BY_THE_DATA) return 50_000_000L;
         Duration left = Duration.between(clock.instant(), last.plus(Ticks.EVERY));
         double real = Math.max(0, left.toNanos()) / clock.speed();
         return Math.min(50_000_000L, Math.round(real) + 100_000);

@@ -10,6 +10,7 @@ import fifthform.curves.forecast.Forecast;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
@@ -25,8 +26,10 @@ import java.util.Optional;
 final class BandModel {
     private final State state;
     private final Phrases phrases;
+    private final BowlMaterial bowl;
 
-    BandModel(State state, Phrases phrases) {
+    BandModel(State state, Phrases phrases, BowlMaterial bowl) {
+        this.bowl = bowl;
         this.state = state;
         this.phrases = phrases;
     }
@@ -104,11 +107,16 @@ final class BandModel {
                 CueId.IN_RANGE)) {
             if (open.containsKey(id)) {
                 String headline = phrases.headline(id, open.get(id), phase());
-                return Optional.of(
-                        new Band(Tone.CUE, Direction.NONE, headline, phrases.aside(id, open.get(id)), false));
+                return Optional.of(new Band(Tone.CUE, Direction.NONE, headline, aside(id, open.get(id)), false));
             }
         }
         return Optional.empty();
+    }
+
+    /** The caution comes at the moment at which the hands are about to do it. */
+    private String aside(CueId id, OpenCue open) {
+        boolean mayCrack = bowl == BowlMaterial.GLASS || bowl == BowlMaterial.UNKNOWN;
+        return id == CueId.MELTED && mayCrack ? phrases.glassCaution() : phrases.aside(id, open);
     }
 
     private Band calm() {

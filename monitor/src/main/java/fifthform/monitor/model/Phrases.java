@@ -62,6 +62,11 @@ public final class Phrases {
         };
     }
 
+    /** Hot glass in cold water; common practice, no source. */
+    public String glassCaution() {
+        return "glass can crack: lukewarm water first";
+    }
+
     /** An alarm in a few words. */
     public String headline(AlarmId alarm, OptionalDouble figure) {
         return switch (alarm) {

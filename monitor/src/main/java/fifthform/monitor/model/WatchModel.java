@@ -58,7 +58,7 @@ public final class WatchModel {
     }
 
     private WatchPicture picture() {
-        BandModel band = new BandModel(state, phrases);
+        BandModel band = new BandModel(state, phrases, snapshot.setup().bowl().material());
         return new WatchPicture(
                 snapshot.setup().origin() == Origin.SIMULATED,
                 heading(),

@@ -14,6 +14,7 @@ import fifthform.curves.input.MakerAction.PhaseConfirmed;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
+import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.input.MakerAction.SetupChanged;
 import fifthform.curves.input.MakerAction.Undone;
 import fifthform.curves.recipe.Phase;
@@ -96,6 +97,25 @@ class KeyDeskTest {
                         && s.state().batch().phase() == Phase.COOL));
         desk.accept(Key.STEP_DONE);
         assertEquals(new BowlMoved(NOW, Place.COLD_WATER), inputs.get(3));
+    }
+
+    @Test
+    void stepDoneInRangeProvesTheSampleAndDoesNotEndTheBatch() {
+        at(CueId.IN_RANGE);
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(new SampleProved(NOW, SampleProved.Verdict.IN_TEMPER)), inputs);
+    }
+
+    @Test
+    void afterAMeltOutStepDoneCoolsAgainAndTheBowlGoesIntoColdWater() {
+        session.set(Tapes.first(
+                Tapes.OWN_WAY,
+                s -> s.state().alarms().standing().contains(AlarmId.MELT_OUT)
+                        && s.state().batch().place() == Place.TABLE));
+        desk.accept(Key.STEP_DONE);
+        assertEquals(new PhaseConfirmed(NOW, Phase.COOL), inputs.get(0));
+        desk.accept(Key.BOWL_MOVED);
+        assertEquals(new BowlMoved(NOW, Place.COLD_WATER), inputs.get(1));
     }
 
     @Test
