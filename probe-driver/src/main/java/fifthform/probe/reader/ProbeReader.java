@@ -106,6 +106,12 @@ public final class ProbeReader implements AutoCloseable {
             }
         } catch (LinkException e) {
             if (!stopped) lost(e);
+        } catch (RuntimeException bug) {
+            // A bug in one protocol must not end the batch's readings: it is told like a loss, and the link tried
+            // again.
+            String what = "Reading stumbled over a fault of the program (" + bug + ").";
+            if (!stopped)
+                lost(new LinkException(line.source().place(), what, "It is tried again by itself; please report it."));
         } finally {
             current = Optional.empty();
             reading = false;

@@ -184,6 +184,21 @@ class ProbeReaderTest {
     }
 
     @Test
+    void aFaultOfTheProgramIsToldLikeALossAndTriedAgain() throws Exception {
+        CountDownLatch told = new CountDownLatch(3);
+        LinkSource buggy = source(() -> {
+            throw new IllegalStateException("a bug");
+        });
+        ProbeReader reader = new ProbeReader(
+                new ProbeLine("bowl", buggy, new TextLines(), Map.of(0, BOWL)), clock, i -> told.countDown(), () -> {});
+        reader.start();
+        assertTrue(told.await(10, TimeUnit.SECONDS));
+        String why = reader.trouble().map(Exception::getMessage).orElse("works");
+        assertTrue(why.contains("a bug"), why);
+        reader.stop();
+    }
+
+    @Test
     void whyTheLinkIsNotOpenCanBeAsked() throws Exception {
         CountDownLatch told = new CountDownLatch(3);
         LinkSource closedPort = source(() -> {
