@@ -31,8 +31,13 @@ public final class AlarmConditions {
     private static final Duration OVER_COOLED_AHEAD = Duration.ofSeconds(20);
     private static final double UNDER_MARGIN_KELVIN = 0.3;
     private static final double TOO_COOL_KELVIN = 0.5;
-    private static final double OVER_COOLED_KELVIN = 1.0;
-    private static final double BATH_MARGIN_KELVIN = 3;
+
+    /** How far below the cool range {@code over-cooled} begins, K; the ladder draws the same limit. */
+    public static final double OVER_COOLED_KELVIN = 1.0;
+
+    /** How far above its plan the warm bath counts as too hot, K; its tile shows the same limit. */
+    public static final double BATH_MARGIN_KELVIN = 3;
+
     private static final int VALID_READINGS_FOR_MELT_OUT = 2;
     private static final int FAULTS_IN_A_ROW = 3;
     private static final int GOOD_IN_A_ROW = 3;

@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.curves.alarm.AlarmConditions;
 import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Outlook;
@@ -92,7 +93,8 @@ final class LadderModel {
             case MELT -> add(limits, scale, recipe.scorchCelsius(), "too hot", Weight.STRONG);
             case COOL, SEED -> {
                 add(limits, scale, recipe.meltOut().limitCelsius(), "melt-out", Weight.THIN);
-                add(limits, scale, recipe.cool().range().lowCelsius() - 1, "too cold", Weight.STRONG);
+                double tooCold = recipe.cool().range().lowCelsius() - AlarmConditions.OVER_COOLED_KELVIN;
+                add(limits, scale, tooCold, "too cold", Weight.STRONG);
             }
             case REWARM, WORK, REST -> {
                 add(limits, scale, recipe.meltOut().limitCelsius(), "melt-out", Weight.STRONG);

@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.curves.alarm.AlarmConditions;
 import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.estimate.Freshness;
@@ -211,7 +212,7 @@ public final class WatchModel {
                 1,
                 units.symbol(),
                 planned ? units.shown(recipe.work().range().lowCelsius()) : Double.NEGATIVE_INFINITY,
-                planned ? units.shown(plan + 3) : Double.POSITIVE_INFINITY);
+                planned ? units.shown(plan + AlarmConditions.BATH_MARGIN_KELVIN) : Double.POSITIVE_INFINITY);
     }
 
     private static Tile minutes(String title, Duration span) {
