@@ -39,6 +39,7 @@ class BoundariesTest {
     /** Imports go upwards in this list only: a package may use itself and those before it. */
     private static final List<String> ORDER = List.of(
             "check",
+            "thermocouple",
             "recipe",
             "setup",
             "input",

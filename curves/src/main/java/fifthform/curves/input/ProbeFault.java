@@ -20,7 +20,9 @@ public record ProbeFault(Instant at, ProbeId probe, Cause cause) implements Inpu
         /** The port is open and nothing comes. */
         SILENT,
         /** The port is gone. */
-        UNPLUGGED;
+        UNPLUGGED,
+        /** Far more comes than a probe can mean; only the newest readings are taken. */
+        FLOODED;
 
         /** The word in files: {@code open-circuit}, … */
         public String word() {

@@ -1,6 +1,9 @@
 package fifthform.curves.setup;
 
 import fifthform.curves.check.Require;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What a probe check found: {@code true = gain · read + offset}.
@@ -8,18 +11,30 @@ import fifthform.curves.check.Require;
  * @param gain slope, 0.9 to 1.1
  * @param offsetKelvin offset at 0 °C, −10 to 10 K
  * @param sigmaKelvin standard uncertainty left after the correction, 0 to 5 K
+ * @param checkedAt when the check was made; empty for a probe that was never checked
  */
-public record Correction(double gain, double offsetKelvin, double sigmaKelvin) {
+public record Correction(double gain, double offsetKelvin, double sigmaKelvin, Optional<Instant> checkedAt) {
     /**
      * An unchecked probe: no correction. Two thermocouple limits of ±1.5 K (IEC 60584-1 class 1, type K) with a
      * rectangular spread give 1.5/√3 ≈ 0.87 K; the junction measurement of a cheap adapter brings it to about 1 K.
      */
-    public static final Correction UNCHECKED = new Correction(1, 0, 1.0);
+    public static final Correction UNCHECKED = new Correction(1, 0, 1.0, Optional.empty());
 
     public Correction {
         Require.within(gain, 0.9, 1.1, "gain");
         Require.within(offsetKelvin, -10, 10, "offsetKelvin");
         Require.within(sigmaKelvin, 0, 5, "sigmaKelvin");
+        Objects.requireNonNull(checkedAt, "checkedAt");
+    }
+
+    /** A correction of which no date is known. */
+    public Correction(double gain, double offsetKelvin, double sigmaKelvin) {
+        this(gain, offsetKelvin, sigmaKelvin, Optional.empty());
+    }
+
+    /** Whether a check stands behind it. */
+    public boolean isChecked() {
+        return checkedAt.isPresent() || !equals(UNCHECKED);
     }
 
     public double apply(double readCelsius) {

@@ -1,6 +1,7 @@
 package fifthform.curves.setup;
 
 import fifthform.curves.check.Require;
+import fifthform.curves.thermocouple.Sensor;
 import java.util.Objects;
 
 /**
@@ -8,12 +9,14 @@ import java.util.Objects;
  *
  * @param id its name in this session
  * @param role what it measures
- * @param talk id of the protocol its adapter speaks
+ * @param talk how its adapter talks: the protocol's id, with its settings where it has any
  * @param place where it is plugged in, in words for people, for example {@code /dev/ttyUSB0}
  * @param correction what its last check found
  * @param lagSeconds time constant of the tip in what it measures, 0 to 120 s
+ * @param sensor the thermocouple and its converter, as far as known
  */
-public record ProbeSetup(ProbeId id, Role role, String talk, String place, Correction correction, double lagSeconds) {
+public record ProbeSetup(
+        ProbeId id, Role role, String talk, String place, Correction correction, double lagSeconds, Sensor sensor) {
     /** A thin sheath in stirred chocolate, s. A guess to begin with (no source); measured later at the first dip. */
     public static final double USUAL_LAG_SECONDS = 4;
 
@@ -24,5 +27,11 @@ public record ProbeSetup(ProbeId id, Role role, String talk, String place, Corre
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(correction, "correction");
         Require.within(lagSeconds, 0, 120, "lagSeconds");
+        Objects.requireNonNull(sensor, "sensor");
+    }
+
+    /** A probe of whose thermocouple and converter nothing is known. */
+    public ProbeSetup(ProbeId id, Role role, String talk, String place, Correction correction, double lagSeconds) {
+        this(id, role, talk, place, correction, lagSeconds, Sensor.UNKNOWN);
     }
 }

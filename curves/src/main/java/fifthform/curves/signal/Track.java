@@ -117,7 +117,8 @@ public record Track(
         // Neither garbled bytes nor a pause between lines is a fault of the probe: whether a reading is overdue is
         // judged
         // by the adapter's own period.
-        if (reported.cause() == Cause.GARBLED || reported.cause() == Cause.SILENT) return this;
+        if (reported.cause() == Cause.GARBLED || reported.cause() == Cause.SILENT || reported.cause() == Cause.FLOODED)
+            return this;
         return new Track(
                 trend,
                 lastGood,

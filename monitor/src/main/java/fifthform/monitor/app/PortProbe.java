@@ -7,7 +7,7 @@ import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.monitor.intake.LiveSource.Ticking;
 import fifthform.monitor.intake.SessionClock;
-import fifthform.probe.ProbeProtocol;
+import fifthform.probe.Spoken;
 import fifthform.probe.link.LinkException;
 import fifthform.probe.link.SerialSource;
 import fifthform.probe.reader.ProbeLine;
@@ -30,7 +30,7 @@ final class PortProbe implements ProbeChoice {
     private final List<Port> ports;
 
     /** One adapter and what its probe measures. */
-    record Port(ProbeId id, Role role, String port, ProbeProtocol protocol) {}
+    record Port(ProbeId id, Role role, String port, Spoken spoken) {}
 
     PortProbe(List<Port> ports) {
         this.ports = List.copyOf(Objects.requireNonNull(ports, "ports"));
@@ -44,7 +44,7 @@ final class PortProbe implements ProbeChoice {
     @Override
     public List<ProbeSetup> probes() {
         return ports.stream()
-                .map(p -> Setups.probe(p.id(), p.role(), p.protocol().id(), p.port()))
+                .map(p -> Setups.probe(p.id(), p.role(), p.spoken().talk().toString(), p.port()))
                 .toList();
     }
 
@@ -53,10 +53,11 @@ final class PortProbe implements ProbeChoice {
     public Wiring wire(SessionClock clock, Consumer<Input> hands) throws Refusal {
         List<ProbeLine> lines = new ArrayList<>();
         for (Port p : ports) {
-            SerialSource source = new SerialSource(p.port(), p.protocol().line(), clock);
+            SerialSource source = new SerialSource(p.port(), p.spoken().line(), clock);
             try {
                 OpenedOnce opened = new OpenedOnce(source, source.open());
-                lines.add(new ProbeLine(p.id().name(), opened, p.protocol(), Map.of(ProbeLine.FIRST_TO_SPEAK, p.id())));
+                lines.add(new ProbeLine(
+                        p.id().name(), opened, p.spoken().protocol(), Map.of(ProbeLine.FIRST_TO_SPEAK, p.id())));
             } catch (LinkException e) {
                 throw new Refusal(Exit.NO_PROBE, e.getMessage() + " " + e.whatToDo());
             }

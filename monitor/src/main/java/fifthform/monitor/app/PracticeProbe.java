@@ -88,12 +88,12 @@ final class PracticeProbe implements ProbeChoice {
                         new ProbeLine(
                                 "bowl",
                                 new PacedSource(inStep(kitchen, clock), clock),
-                                Protocols.named(Protocols.TEXT),
+                                Protocols.named(Protocols.TEXT).protocol(),
                                 Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL)),
                         new ProbeLine(
                                 "bath",
                                 new PacedSource(kitchen.bathSource(), clock),
-                                Protocols.named(Protocols.TEXT),
+                                Protocols.named(Protocols.TEXT).protocol(),
                                 Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BATH))),
                 List.of(maker, pace),
                 keys,

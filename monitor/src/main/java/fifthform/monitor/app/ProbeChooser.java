@@ -2,7 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.Role;
-import fifthform.probe.ProbeProtocol;
+import fifthform.probe.Spoken;
 import fifthform.probe.find.FoundPort;
 import fifthform.probe.find.Ports;
 import fifthform.simulator.scenario.Scenario;
@@ -50,7 +50,7 @@ final class ProbeChooser {
         if (name.equals(PRACTICE) || name.startsWith(PRACTICE + ":")) return practice(name);
         if (name.startsWith(FILE)) {
             return new TapeProbe(
-                    Path.of(name.substring(FILE.length())), protocol().id(), interval, speed);
+                    Path.of(name.substring(FILE.length())), spoken().talk().toString(), interval, speed);
         }
         if (speed.factor().isPresent()) {
             throw new Refusal(
@@ -61,7 +61,7 @@ final class ProbeChooser {
     }
 
     /** The one protocol that fits a plain line, unless the maker names another. */
-    private ProbeProtocol protocol() throws Refusal {
+    private Spoken spoken() throws Refusal {
         return Protocols.named(talk.orElse(Protocols.TEXT));
     }
 
@@ -80,7 +80,7 @@ final class ProbeChooser {
     }
 
     private PortProbe.Port port(ProbeId id, Role role, String port) throws Refusal {
-        return new PortProbe.Port(id, role, port, protocol());
+        return new PortProbe.Port(id, role, port, spoken());
     }
 
     private String found(Optional<String> lastPort) throws Refusal {

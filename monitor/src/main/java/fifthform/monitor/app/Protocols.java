@@ -1,10 +1,11 @@
 package fifthform.monitor.app;
 
 import fifthform.probe.ProbeProtocol;
+import fifthform.probe.Spoken;
+import fifthform.probe.Talk;
 import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
-import java.util.stream.Collectors;
 
 /** The ways of talking that are installed. */
 final class Protocols {
@@ -20,13 +21,9 @@ final class Protocols {
                 .toList();
     }
 
-    static ProbeProtocol named(String id) throws Refusal {
-        return all().stream()
-                .filter(p -> p.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new Refusal(
-                        Exit.NOT_UNDERSTOOD,
-                        "No protocol is called " + id + ". Nothing was done. Known are: "
-                                + all().stream().map(ProbeProtocol::id).collect(Collectors.joining(", ")) + "."));
+    /** What {@code --talk} names: {@code id} or {@code id:name=value,…}. */
+    static Spoken named(String talk) throws Refusal {
+        Talk parsed = Answers.orRefuse(Talk.parse(talk), Exit.NOT_UNDERSTOOD);
+        return Answers.orRefuse(Spoken.of(parsed, all()), Exit.NOT_UNDERSTOOD);
     }
 }

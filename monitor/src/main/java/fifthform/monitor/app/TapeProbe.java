@@ -61,8 +61,8 @@ final class TapeProbe implements ProbeChoice {
         TapeSource tape = Answers.orRefuse(TapeSource.read(file, clock.instant(), interval), Exit.FILE);
         boolean paced = !speed.asFastAsPossible();
         LinkSource source = paced ? new PacedSource(tape, clock) : tape;
-        ProbeLine line =
-                new ProbeLine("bowl", source, Protocols.named(talk), Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL));
+        ProbeLine line = new ProbeLine(
+                "bowl", source, Protocols.named(talk).protocol(), Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL));
         return new Wiring(List.of(line), List.of(), keys(clock), Ticking.BY_THE_DATA);
     }
 

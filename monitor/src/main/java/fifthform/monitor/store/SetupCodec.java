@@ -11,9 +11,15 @@ import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
+import fifthform.curves.thermocouple.Converter;
+import fifthform.curves.thermocouple.Sensor;
+import fifthform.curves.thermocouple.ThermocoupleType;
+import fifthform.curves.thermocouple.ToleranceClass;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -98,7 +104,7 @@ public final class SetupCodec {
     }
 
     private static JsonLine probe(ProbeSetup probe) {
-        return new JsonLine()
+        JsonLine line = new JsonLine()
                 .text("id", probe.id().name())
                 .text("role", probe.role().word())
                 .text("talk", probe.talk())
@@ -107,6 +113,38 @@ public final class SetupCodec {
                 .number("offset_k", probe.correction().offsetKelvin())
                 .number("sigma_k", probe.correction().sigmaKelvin())
                 .number("lag_s", probe.lagSeconds());
+        probe.correction().checkedAt().ifPresent(at -> line.text("checked", at.toString()));
+        probe.sensor().type().ifPresent(type -> line.text("type", type.name()));
+        if (!probe.sensor().equals(Sensor.UNKNOWN)) {
+            line.text("class", probe.sensor().toleranceClass().word())
+                    .text("converter", probe.sensor().converter().word());
+        }
+        return line;
+    }
+
+    /** Sessions of before sensors were known have no such words. */
+    private static Sensor sensor(JsonObject json) throws UnreadableJson {
+        if (!json.has("converter")) return Sensor.UNKNOWN;
+        Optional<ThermocoupleType> type = json.has("type")
+                ? Optional.of(json.choice("type", ThermocoupleType.values(), ThermocoupleType::name))
+                : Optional.empty();
+        return new Sensor(
+                type,
+                json.choice("class", ToleranceClass.values(), ToleranceClass::word),
+                json.choice("converter", Converter.values(), Converter::word));
+    }
+
+    private static Correction correction(JsonObject json) throws UnreadableJson {
+        Optional<Instant> checked = json.has("checked") ? Optional.of(instant(json.text("checked"))) : Optional.empty();
+        return new Correction(json.number("gain"), json.number("offset_k"), json.number("sigma_k"), checked);
+    }
+
+    private static Instant instant(String text) throws UnreadableJson {
+        try {
+            return Instant.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new UnreadableJson(text + " is no time");
+        }
     }
 
     private static ProbeSetup probe(JsonObject json) throws UnreadableJson {
@@ -116,8 +154,9 @@ public final class SetupCodec {
                     json.choice("role", Role.values(), Role::word),
                     json.text("talk"),
                     json.text("place"),
-                    new Correction(json.number("gain"), json.number("offset_k"), json.number("sigma_k")),
-                    json.number("lag_s"));
+                    correction(json),
+                    json.number("lag_s"),
+                    sensor(json));
         } catch (IllegalArgumentException e) {
             throw new UnreadableJson(e.getMessage());
         }

@@ -48,7 +48,8 @@ public final class Listener {
     private Map<LineSettings, List<Ear>> earsBySetting() {
         Map<LineSettings, List<Ear>> ears = new LinkedHashMap<>();
         for (ProbeProtocol protocol : protocols)
-            ears.computeIfAbsent(protocol.line(), line -> new ArrayList<>()).add(new Ear(protocol));
+            ears.computeIfAbsent(protocol.lines().get(0), line -> new ArrayList<>())
+                    .add(new Ear(protocol));
         return ears;
     }
 

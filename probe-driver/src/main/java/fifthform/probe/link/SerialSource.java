@@ -42,11 +42,23 @@ public final class SerialSource implements LinkSource {
         Optional<LinkException> obstacle = file.obstacle();
         if (obstacle.isPresent()) throw obstacle.get();
         SerialPort opened = portObject();
-        opened.setComPortParameters(line.baud(), 8, SerialPort.ONE_STOP_BIT, SerialPort.NO_PARITY);
+        opened.setComPortParameters(line.baud(), 8, stopBits(), parity());
         opened.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_TIMEOUT_MILLIS, 0);
         // Only the result counts: a pseudo-terminal leaves error 25 behind although it is open.
         if (!opened.openPort()) throw file.refusal(opened.getLastErrorCode());
         return new SerialLink(port, opened, clock);
+    }
+
+    private int stopBits() {
+        return line.stopBits() == 2 ? SerialPort.TWO_STOP_BITS : SerialPort.ONE_STOP_BIT;
+    }
+
+    private int parity() {
+        return switch (line.parity()) {
+            case NONE -> SerialPort.NO_PARITY;
+            case EVEN -> SerialPort.EVEN_PARITY;
+            case ODD -> SerialPort.ODD_PARITY;
+        };
     }
 
     private SerialPort portObject() throws LinkException {

@@ -2,6 +2,7 @@ package fifthform.probe.protocol;
 
 import fifthform.probe.LineSettings;
 import fifthform.probe.ProbeProtocol;
+import java.util.List;
 
 /**
  * Lines of text, as hobby micro-controllers print them: a bare number, labelled numbers, columns with or without a time
@@ -21,10 +22,10 @@ public final class TextLines implements ProbeProtocol {
         return "one reading a line as text, for example \"T: 31.25 C\" or {\"tc\":31.25,\"cj\":24.5}";
     }
 
-    /** 9600 baud: what examples for hobby boards begin with (common practice, no source). */
+    /** What examples for hobby boards begin with, the most usual first (common practice, no source). */
     @Override
-    public LineSettings line() {
-        return new LineSettings(9600);
+    public List<LineSettings> lines() {
+        return List.of(new LineSettings(9600), new LineSettings(115_200));
     }
 
     @Override

@@ -103,6 +103,9 @@ public final class ProbeReader implements AutoCloseable {
                 if (arrival.isEmpty()) return true;
                 works();
                 take(arrival.get(), decoder);
+                Optional<byte[]> question = decoder.ask(
+                        arrival.get().at(), signal -> judge.signal(arrival.get().at(), signal));
+                if (question.isPresent()) link.write(question.get());
             }
         } catch (LinkException e) {
             if (!stopped) lost(e);

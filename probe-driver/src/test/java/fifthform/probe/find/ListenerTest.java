@@ -70,8 +70,8 @@ class ListenerTest {
         }
 
         @Override
-        public LineSettings line() {
-            return new LineSettings(4800);
+        public List<LineSettings> lines() {
+            return List.of(new LineSettings(4800));
         }
 
         @Override
