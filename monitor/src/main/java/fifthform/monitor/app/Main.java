@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -23,7 +24,7 @@ public final class Main {
     static int run(String... args) {
         CommandLine line = new CommandLine(new FifthForm());
         line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
-        line.setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(new PlainWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8)), true));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler(refusals(Arrays.asList(args).contains("--trace")));
         line.setParameterExceptionHandler((e, given) -> notUnderstood(e));
@@ -53,13 +54,17 @@ public final class Main {
                 line.getErr().println(refusal.getMessage());
                 return refusal.exit().code();
             }
-            line.getErr().println("This is a fault of the program: " + e);
+            line.getErr().println("This is a fault of the program: " + e + cause(e));
             line.getErr()
                     .println(
                             "What has been recorded is kept. Please report it, with what --trace prints, and start again.");
             if (trace) e.printStackTrace(line.getErr());
             return Exit.FAULT.code();
         };
+    }
+
+    private static String cause(Exception e) {
+        return e.getCause() == null ? "" : " (" + e.getCause() + ")";
     }
 
     private static int notUnderstood(ParameterException e) {

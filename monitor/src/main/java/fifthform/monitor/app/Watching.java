@@ -51,6 +51,7 @@ final class Watching {
 
     private final AtomicBoolean stopping = new AtomicBoolean();
     private final CountDownLatch over = new CountDownLatch(1);
+    private final AtomicReference<Optional<Throwable>> stumbled = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<String>> notice = new AtomicReference<>(Optional.empty());
 
     /**
@@ -132,6 +133,9 @@ final class Watching {
             speaker.close();
             close(journal, loop.snapshot());
         }
+        if (stumbled.get().isPresent())
+            throw new IllegalStateException(
+                    "the session ended early", stumbled.get().get());
         return loop.snapshot();
     }
 
@@ -143,6 +147,9 @@ final class Watching {
     private void runLoop(SessionLoop loop) {
         try {
             loop.run();
+        } catch (RuntimeException | Error bug) {
+            // Told once the journal is closed: a session that ends by itself must not look like one that was stopped.
+            stumbled.set(Optional.of(bug));
         } finally {
             over.countDown();
         }

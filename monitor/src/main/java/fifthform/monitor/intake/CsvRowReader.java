@@ -117,7 +117,14 @@ final class CsvRowReader {
                             : "Write a number, or nothing where there was no reading."));
             return;
         }
-        inputs.add(reading(column, probe, row.at, number.get()));
+        Input reading = reading(column, probe, row.at, number.get());
+        inputs.add(reading);
+        if (reading instanceof ProbeFault) {
+            problems.add(new Problem(
+                    row.where,
+                    column.word() + " is " + cell + ", which no kitchen has; it is taken as a failed reading.",
+                    "Write what was measured, from −20 to 150 °C, or nothing where there was no reading."));
+        }
     }
 
     private static Input reading(Column column, ProbeId probe, Instant at, CsvNumber number) {

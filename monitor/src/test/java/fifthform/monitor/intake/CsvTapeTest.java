@@ -119,6 +119,7 @@ class CsvTapeTest {
         assertEquals(
                 List.of(new ProbeFault(at(4), CsvTape.BOWL, ProbeFault.Cause.OUT_OF_RANGE)),
                 rows.get(4).inputs());
+        assertTrue(rows.get(4).problems().get(0).toString().contains("line 6: temperature_c is 999, which no kitchen"));
         assertTrue(rows.get(5).problems().get(0).whatToDo().contains("31.5"));
     }
 
