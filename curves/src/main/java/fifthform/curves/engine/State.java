@@ -10,6 +10,7 @@ import fifthform.curves.phase.Batch;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Window;
 import fifthform.curves.situation.ProbePlace;
+import fifthform.curves.thermocouple.Budget;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -60,6 +61,11 @@ public record State(
     /** The set-up in force: the header's, unless the maker has changed it since. */
     public Setup setupInForce(Setup header) {
         return told.changedSetup().orElse(header);
+    }
+
+    /** How far the bowl's last reading can be trusted, part by part; empty before the first. */
+    public Optional<Budget> budget(Setup header) {
+        return tracks.budget(setupInForce(header).bowlProbe());
     }
 
     /** Whether the bowl's probe is in the chocolate, as far as the maker said. */

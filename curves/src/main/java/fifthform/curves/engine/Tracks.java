@@ -7,6 +7,7 @@ import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Track;
+import fifthform.curves.thermocouple.Budget;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,11 +17,31 @@ import java.util.function.UnaryOperator;
 
 /** What is known of each probe of the session, in the order of the set-up. */
 public record Tracks(List<Entry> entries) {
-    /** One probe and what is known of it. */
-    public record Entry(ProbeId probe, Track track) {
+    /**
+     * One probe and what is known of it.
+     *
+     * @param last its last reading, its converter's arithmetic undone, its correction not applied
+     */
+    public record Entry(ProbeId probe, Track track, Optional<Sample> last) {
         public Entry {
             Objects.requireNonNull(probe, "probe");
             Objects.requireNonNull(track, "track");
+            Objects.requireNonNull(last, "last");
+        }
+
+        Entry with(Sample sample, ProbeSetup setup) {
+            Sample linearised = sample.linearised(setup.sensor());
+            return new Entry(probe, track.with(linearised, setup.correction()), Optional.of(linearised));
+        }
+
+        Entry with(ProbeFault fault) {
+            return new Entry(probe, track.with(fault), last);
+        }
+
+        /** How far its last reading can be trusted; empty before the first. */
+        Optional<Budget> budget(ProbeSetup setup) {
+            return last.map(sample -> setup.budget(
+                    sample.tipCelsius(), sample.junctionCelsius(), sample.sigmaKelvin(), track.noiseKelvin()));
         }
     }
 
@@ -30,7 +51,7 @@ public record Tracks(List<Entry> entries) {
 
     static Tracks silentSince(Setup setup, Instant start) {
         return new Tracks(setup.probes().stream()
-                .map(p -> new Entry(p.id(), Track.silentSince(start)))
+                .map(p -> new Entry(p.id(), Track.silentSince(start), Optional.empty()))
                 .toList());
     }
 
@@ -47,20 +68,27 @@ public record Tracks(List<Entry> entries) {
         return setup.withRole(role).flatMap(p -> of(p.id()));
     }
 
+    /** How far the last reading of this probe can be trusted; empty before its first. */
+    Optional<Budget> budget(ProbeSetup setup) {
+        return entries.stream()
+                .filter(e -> e.probe().equals(setup.id()))
+                .findFirst()
+                .flatMap(e -> e.budget(setup));
+    }
+
     /** The tracks once this reading has come; a probe that the set-up does not know is passed over. */
     Tracks with(Sample sample, Setup setup) {
         Optional<ProbeSetup> probe = setup.probe(sample.probe());
-        return probe.map(p -> changed(p.id(), t -> t.with(sample, p.correction())))
-                .orElse(this);
+        return probe.map(p -> changed(p.id(), entry -> entry.with(sample, p))).orElse(this);
     }
 
     Tracks with(ProbeFault fault) {
-        return changed(fault.probe(), t -> t.with(fault));
+        return changed(fault.probe(), entry -> entry.with(fault));
     }
 
-    private Tracks changed(ProbeId probe, UnaryOperator<Track> change) {
+    private Tracks changed(ProbeId probe, UnaryOperator<Entry> change) {
         List<Entry> after = new ArrayList<>(entries.size());
-        for (Entry e : entries) after.add(e.probe().equals(probe) ? new Entry(probe, change.apply(e.track())) : e);
+        for (Entry e : entries) after.add(e.probe().equals(probe) ? change.apply(e) : e);
         return new Tracks(after);
     }
 }

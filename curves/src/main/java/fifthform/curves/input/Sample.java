@@ -2,6 +2,7 @@ package fifthform.curves.input;
 
 import fifthform.curves.check.Require;
 import fifthform.curves.setup.ProbeId;
+import fifthform.curves.thermocouple.Sensor;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -42,6 +43,17 @@ public record Sample(
     /** The same reading as heard at another time. */
     public Sample heardAt(Instant heard) {
         return new Sample(heard, probe, tipCelsius, sigmaKelvin, junctionCelsius, emfMillivolts);
+    }
+
+    /**
+     * The same reading with what {@code sensor} knows of its converter's arithmetic undone ({@link Sensor#tipCelsius}). At
+     * the ends of the range, where a correction would leave it, the reading stays within.
+     */
+    public Sample linearised(Sensor sensor) {
+        double celsius = sensor.tipCelsius(tipCelsius, junctionCelsius, emfMillivolts);
+        if (celsius == tipCelsius) return this;
+        double within = Math.min(HIGHEST_CELSIUS, Math.max(LOWEST_CELSIUS, celsius));
+        return new Sample(at, probe, within, sigmaKelvin, junctionCelsius, emfMillivolts);
     }
 
     @Override

@@ -15,8 +15,8 @@ import java.util.Optional;
  */
 public record Correction(double gain, double offsetKelvin, double sigmaKelvin, Optional<Instant> checkedAt) {
     /**
-     * An unchecked probe: no correction. Two thermocouple limits of ±1.5 K (IEC 60584-1 class 1, type K) with a
-     * rectangular spread give 1.5/√3 ≈ 0.87 K; the junction measurement of a cheap adapter brings it to about 1 K.
+     * An unchecked probe: no correction. Its {@code sigmaKelvin} only fills its place: how far such a probe can be trusted
+     * follows from its sensor ({@link ProbeSetup#budget}).
      */
     public static final Correction UNCHECKED = new Correction(1, 0, 1.0, Optional.empty());
 

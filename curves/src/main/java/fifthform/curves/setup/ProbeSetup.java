@@ -1,8 +1,14 @@
 package fifthform.curves.setup;
 
 import fifthform.curves.check.Require;
+import fifthform.curves.thermocouple.Budget;
+import fifthform.curves.thermocouple.Budget.Part;
+import fifthform.curves.thermocouple.Budget.Source;
 import fifthform.curves.thermocouple.Sensor;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * One probe of a session.
@@ -33,5 +39,24 @@ public record ProbeSetup(
     /** A probe of whose thermocouple and converter nothing is known. */
     public ProbeSetup(ProbeId id, Role role, String talk, String place, Correction correction, double lagSeconds) {
         this(id, role, talk, place, correction, lagSeconds, Sensor.UNKNOWN);
+    }
+
+    /**
+     * How far a reading of this probe can be trusted. What a check left takes the place of wire, converter and junction,
+     * which it measured together. The tip's lag is no part of it: that is a bias, and is undone.
+     *
+     * @param tipCelsius the reading, °C
+     * @param junctionCelsius its cold junction, °C, where told
+     * @param resolutionKelvin standard uncertainty from the last digit on the line, K: step/√12
+     * @param noiseKelvin standard deviation of the readings around their curve, K
+     */
+    public Budget budget(
+            double tipCelsius, OptionalDouble junctionCelsius, double resolutionKelvin, double noiseKelvin) {
+        List<Part> parts = new ArrayList<>();
+        if (correction.isChecked()) parts.add(new Part(Source.CORRECTION, correction.sigmaKelvin()));
+        else parts.addAll(sensor.parts(tipCelsius, junctionCelsius));
+        parts.add(new Part(Source.RESOLUTION, resolutionKelvin));
+        parts.add(new Part(Source.NOISE, Math.min(noiseKelvin, Part.MOST_KELVIN)));
+        return new Budget(parts);
     }
 }

@@ -31,9 +31,12 @@ public record Budget(List<Part> parts) {
      * @param standardKelvin standard uncertainty, K, 0 to 100
      */
     public record Part(Source source, double standardKelvin) {
+        /** No part is larger, K. */
+        public static final double MOST_KELVIN = 100;
+
         public Part {
             Objects.requireNonNull(source, "source");
-            Require.within(standardKelvin, 0, 100, "standardKelvin");
+            Require.within(standardKelvin, 0, MOST_KELVIN, "standardKelvin");
         }
     }
 

@@ -1,0 +1,46 @@
+package fifthform.curves.thermocouple;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A table of constants that is packed with this class: commas between cells, names in the first row, sources in lines
+ * that begin with {@code #}. It is the one reader of files in {@code curves}: constants from outside stand as data with
+ * their source, and are as fixed as code.
+ */
+record PackedTable(List<String> columns, List<List<String>> rows) {
+    /** Reads a table; one that is missing is a fault of the packing. */
+    static PackedTable read(String name) {
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(
+                Objects.requireNonNull(PackedTable.class.getResourceAsStream("/thermocouple/" + name), name),
+                StandardCharsets.UTF_8))) {
+            List<List<String>> lines = in.lines()
+                    .filter(line -> !line.startsWith("#"))
+                    .map(line -> Arrays.asList(line.split(",", -1)))
+                    .toList();
+            return new PackedTable(lines.get(0), lines.subList(1, lines.size()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    PackedTable where(String column, String value) {
+        return new PackedTable(
+                columns,
+                rows.stream().filter(row -> text(row, column).equals(value)).toList());
+    }
+
+    String text(List<String> row, String column) {
+        return row.get(columns.indexOf(column));
+    }
+
+    double number(List<String> row, String column) {
+        return Double.parseDouble(text(row, column));
+    }
+}
