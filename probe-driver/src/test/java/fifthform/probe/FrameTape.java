@@ -44,8 +44,8 @@ record FrameTape(List<byte[]> frames, List<List<Signal>> meanings) {
                 new Signal.Measured(
                         number,
                         Double.parseDouble(words[3]),
-                        words[4].equals("-") ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(words[4])),
-                        OptionalDouble.empty(),
+                        told(words, 4),
+                        told(words, 6),
                         Double.parseDouble(words[5]));
             case "open" -> new Signal.OpenCircuit(number);
             case "short" -> new Signal.Shorted(number);
@@ -53,6 +53,12 @@ record FrameTape(List<byte[]> frames, List<List<Signal>> meanings) {
             case "unreadable" -> new Signal.Unreadable(number);
             default -> throw new IllegalArgumentException("no such kind of signal: " + words[1]);
         };
+    }
+
+    /** A column that may be {@code -}, or missing at the end: the sixth is the EMF in mV. */
+    private static OptionalDouble told(String[] words, int column) {
+        boolean absent = words.length <= column || words[column].equals("-");
+        return absent ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(words[column]));
     }
 
     List<Signal> meaning() {

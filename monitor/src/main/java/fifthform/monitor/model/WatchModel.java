@@ -140,8 +140,10 @@ public final class WatchModel {
 
     private String doubt() {
         Correction correction = snapshot.setup().bowlProbe().correction();
-        String size = "±" + units.difference(2 * correction.sigmaKelvin());
-        return correction.equals(Correction.UNCHECKED) ? "within " + size + ": probe not checked" : "within " + size;
+        return state.budget(snapshot.setup())
+                .map(budget -> "within ±" + units.difference(budget.expandedKelvin()))
+                .map(size -> correction.isChecked() ? size : size + ": probe not checked")
+                .orElse("");
     }
 
     private String rate() {

@@ -28,13 +28,7 @@ record Line(
     private static final Predicate<String> HAS_DIGIT = Pattern.compile("\\d").asPredicate();
 
     static Line of(int bytes, String text) {
-        Optional<Written> first = NUMBER.matcher(text)
-                .results()
-                .findFirst()
-                .map(MatchResult::group)
-                .flatMap(Written::of);
-        String skeleton = NUMBER.matcher(text).replaceAll("#").replaceAll("\\s+", " ");
-        Line empty = new Line(bytes, skeleton, first, List.of(), Optional.empty(), List.of());
+        Line empty = saying(bytes, text, List.of());
         List<Field> fields = (text.startsWith("{") ? JsonFields.read(text) : FieldGrammar.read(text)).orElse(List.of());
         if (!fields.isEmpty() && fields.stream().allMatch(Field::isBare)) return empty.withColumns(fields);
         Line labelled = empty.withSignals(Temperatures.labelled(fields).orElse(List.of()));
@@ -42,6 +36,17 @@ record Line(
             return empty.withJunction(fields.get(0));
         boolean wordsOnly = labelled.signals().isEmpty() && !HAS_DIGIT.test(text);
         return wordsOnly ? empty.withSignals(FaultWords.read(text).map(List::of).orElse(List.of())) : labelled;
+    }
+
+    /** A line that needs no neighbour; without signals it is unreadable. */
+    static Line saying(int bytes, String text, List<Signal> signals) {
+        Optional<Written> first = NUMBER.matcher(text)
+                .results()
+                .findFirst()
+                .map(MatchResult::group)
+                .flatMap(Written::of);
+        String skeleton = NUMBER.matcher(text).replaceAll("#").replaceAll("\\s+", " ");
+        return new Line(bytes, skeleton, first, signals, Optional.empty(), List.of());
     }
 
     private static boolean isJunction(Field field) {

@@ -14,7 +14,21 @@ final class LineDecoder implements ProbeProtocol.Decoder {
     /** The line under way has already been longer than {@link #LONGEST_LINE}. */
     private boolean overlong;
 
+    private final Grammar grammar;
     private final LineStream lines = new LineStream();
+
+    /** What one line means by itself. */
+    interface Grammar {
+        Line read(int bytes, String text);
+    }
+
+    LineDecoder() {
+        this(Line::of);
+    }
+
+    LineDecoder(Grammar grammar) {
+        this.grammar = grammar;
+    }
 
     @Override
     public void feed(byte[] bytes, Consumer<? super Signal> out) {
@@ -40,7 +54,7 @@ final class LineDecoder implements ProbeProtocol.Decoder {
         } else {
             String text = WireText.of(line, length);
             if (text.isEmpty()) lines.blank();
-            else lines.line(Line.of(length, text), out);
+            else lines.line(grammar.read(length, text), out);
         }
         length = 0;
         overlong = false;
