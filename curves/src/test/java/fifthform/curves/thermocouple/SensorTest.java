@@ -107,6 +107,7 @@ class SensorTest {
         "T, CLASS_2, 100, 1.0",
         "T, CLASS_2, 150, 1.125",
         "T, CLASS_3, 31.5, 1.0",
+        "T, CLASS_3, 100, 1.0",
         "J, CLASS_3, 31.5, 2.5",
         "E, CLASS_2, 31.5, 2.5",
         "N, CLASS_1, 31.5, 1.5"

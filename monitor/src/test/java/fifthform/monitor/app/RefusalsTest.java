@@ -72,7 +72,7 @@ class RefusalsTest {
                     --interval 0            | --interval was 0.0.                   | Nothing was done.     | Give seconds from
                     --join pour             | --join was pour.                      | Nothing was done.     | Say melt, cool
                     --units k               | --units was k.                        | Nothing was done.     | Say --units c or --units f.
-                    --talk morse            | No protocol is called morse.          | Nothing was done.     | Known are: text-lines
+                    --talk morse            | No protocol is called morse.          | Nothing was done.     | text-lines
                     --screen wall           | '--screen'                            | Nothing was done.     | Try: fifthform watch --help
                     --sceen lines           | Unknown option                        | Nothing was done.     | Try: fifthform watch --help
                     """)

@@ -13,6 +13,9 @@ import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Setup;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Limit;
 import fifthform.monitor.model.WatchPicture.Mark;
@@ -202,6 +205,35 @@ class WatchModelTest {
                 picture.band().aside());
         assertTrue(picture.ladder().limits().stream().anyMatch(l -> l.name().equals("melt-out")));
         assertNotEquals(List.of(), picture.trace().fan());
+    }
+
+    /** 2·√(1.443² + 1.644²) of a cheap probe's limits; a check's 2.0 K hide what else there is. */
+    @Test
+    void howFarAReadingCanBeTrustedStandsBesideIt() {
+        SessionSnapshot now = Tapes.first(Tapes.UNPLUGGED, WatchModelTest::isFresh);
+        assertEquals("within ±4.4 °C: probe not checked", picture(now).numeral().doubt());
+        assertEquals("within ±4.0 °C", picture(checked(now, 2.0)).numeral().doubt());
+        assertTrue(
+                picture(checked(now, 0.1)).numeral().doubt().startsWith("within ±0."),
+                () -> picture(checked(now, 0.1)).numeral().doubt());
+    }
+
+    private static SessionSnapshot checked(SessionSnapshot now, double sigmaKelvin) {
+        Setup setup = now.setup();
+        Correction correction = new Correction(1, 0, sigmaKelvin, Optional.of(Instant.EPOCH));
+        List<ProbeSetup> probes = setup.probes().stream()
+                .map(p -> new ProbeSetup(p.id(), p.role(), p.talk(), p.place(), correction, p.lagSeconds(), p.sensor()))
+                .toList();
+        Setup checked = new Setup(
+                setup.recipe(),
+                setup.bowl(),
+                probes,
+                setup.reactionTime(),
+                setup.bathCelsius(),
+                setup.roomCelsius(),
+                setup.origin());
+        return new SessionSnapshot(
+                checked, now.state(), now.tally(), now.trace(), now.rawCelsius(), now.fault(), now.publishedNanos());
     }
 
     @Test
