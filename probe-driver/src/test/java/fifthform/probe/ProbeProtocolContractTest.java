@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.input.Sample;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,45 +20,8 @@ class ProbeProtocolContractTest {
     /** Noise spoils the frame it runs into, and at most one more that was held back with it. */
     private static final int SPOILED_BY_ONE_NOISE = 2;
 
-    /** Pieces that make random text look like an adapter's often enough to reach every corner of a decoder. */
-    private static final String[] SCRAPS = {
-        "31.25",
-        "-0.5",
-        "12345",
-        "nan",
-        "open",
-        "T",
-        "temp",
-        "emf",
-        "cj",
-        "mV",
-        "F",
-        "C",
-        "°",
-        ":",
-        "=",
-        ",",
-        ";",
-        " ",
-        "\t",
-        "\r",
-        "\n",
-        "\n",
-        "{",
-        "}",
-        "\"tc\":",
-        "[",
-        "e",
-        ".",
-        "1e999",
-        "99999999999999999999",
-        "short",
-        "fault",
-        "\u0000",
-        "ÿ",
-        "/",
-        "%"
-    };
+    /** Enough to meet every corner now and then, and done in seconds. */
+    private static final int FUZZED = 100_000;
 
     static Stream<ProbeProtocol> protocols() {
         return ServiceLoader.load(ProbeProtocol.class).stream().map(ServiceLoader.Provider::get);
@@ -77,30 +39,32 @@ class ProbeProtocolContractTest {
     @MethodSource("protocols")
     void theWholeTapeMeansWhatItsListSays(ProbeProtocol protocol) {
         FrameTape tape = FrameTape.of(protocol);
-        assertEquals(tape.meaning(), decode(protocol, tape.bytes()));
+        assertEquals(tape.meaning(), decode(protocol, tape.frames()));
     }
 
     @ParameterizedTest
     @MethodSource("protocols")
     void whereChunksEndCarriesNoMeaning(ProbeProtocol protocol) {
         FrameTape tape = FrameTape.of(protocol);
-        byte[] bytes = tape.bytes();
         for (long seed = 0; seed < 500; seed++)
-            assertEquals(tape.meaning(), decodeInChunks(protocol, bytes, new SplittableRandom(seed)), "seed " + seed);
+            assertEquals(
+                    tape.meaning(),
+                    decodeInChunks(protocol, tape.frames(), new SplittableRandom(seed)),
+                    "seed " + seed);
     }
 
     @ParameterizedTest
     @MethodSource("protocols")
     void twoDecodersShareNothing(ProbeProtocol protocol) {
         FrameTape tape = FrameTape.of(protocol);
-        ProbeProtocol.Decoder one = protocol.newDecoder();
-        ProbeProtocol.Decoder other = protocol.newDecoder();
-        List<Signal> ofOne = new ArrayList<>();
-        List<Signal> ofOther = new ArrayList<>();
-        for (byte b : tape.bytes()) {
-            one.feed(new byte[] {b}, ofOne::add);
-            other.feed(new byte[] {b}, ofOther::add);
+        Conversation one = new Conversation(protocol);
+        Conversation other = new Conversation(protocol);
+        for (byte[] frame : tape.frames()) {
+            one.hear(frame);
+            other.hear(frame);
         }
+        List<Signal> ofOne = one.signals();
+        List<Signal> ofOther = other.signals();
         assertEquals(ofOne, ofOther);
         assertEquals(tape.meaning(), ofOne);
     }
@@ -120,14 +84,14 @@ class ProbeProtocolContractTest {
             int noises = 0;
             for (byte[] frame : tape.frames()) {
                 if (random.nextInt(4) == 0) {
-                    pieces.add(noise(random));
+                    pieces.add(FrameFuzz.noise(random));
                     noises++;
                 }
                 pieces.add(frame);
             }
-            pieces.add(noise(random));
+            pieces.add(FrameFuzz.noise(random));
             byte[] bytes = FrameTape.joined(pieces);
-            List<Signal> signals = decodeInChunks(protocol, bytes, random);
+            List<Signal> signals = decodeInChunks(protocol, pieces, random);
             List<Signal> heard = signals.stream().filter(this::isReadable).toList();
             assertTrue(readable.containsAll(heard), "seed " + seed + " invented one of " + heard);
             int spoiled = spoiledFrames(tape, heard);
@@ -138,20 +102,32 @@ class ProbeProtocolContractTest {
         }
     }
 
+    /**
+     * {@value #FUZZED} pieces a protocol, a million with {@code -Dfuzz.lines=1000000}: frames of its tape, mostly spoiled
+     * in one to three places, cut, doubled or joined, and between them noise and scraps of text.
+     */
     @ParameterizedTest
     @MethodSource("protocols")
     void nothingThatArrivesMakesItThrow(ProbeProtocol protocol) {
         SplittableRandom random = new SplittableRandom(20260301);
-        ProbeProtocol.Decoder decoder = protocol.newDecoder();
-        long[] unreadable = {0};
+        List<byte[]> frames = FrameTape.of(protocol).frames();
+        long unreadable = 0;
         long fed = 0;
-        for (int i = 0; i < 200_000; i++) {
-            byte[] bytes = i % 4 == 0 ? noise(random) : scraps(random);
+        long readings = 0;
+        Conversation talk = new Conversation(protocol);
+        for (int i = 0; i < Integer.getInteger("fuzz.lines", FUZZED); i++) {
+            if (i % 1000 == 0) talk = new Conversation(protocol);
+            byte[] bytes = FrameFuzz.piece(frames, random);
             fed += bytes.length;
-            if (i % 1000 == 0) decoder = protocol.newDecoder();
-            decoder.feed(bytes, signal -> unreadable[0] += checked(signal));
+            if (random.nextInt(4) == 0) talk.hearInChunks(bytes, random);
+            else talk.hear(bytes);
+            for (Signal signal : talk.takeSignals()) {
+                unreadable += checked(signal);
+                if (signal instanceof Signal.Measured) readings++;
+            }
+            assertTrue(unreadable <= fed, unreadable + " of " + fed);
         }
-        assertTrue(unreadable[0] > 0 && unreadable[0] <= fed, unreadable[0] + " of " + fed);
+        assertTrue(unreadable > 0 && readings > 0, unreadable + " bytes unreadable, " + readings + " readings");
     }
 
     private static int checked(Signal signal) {
@@ -192,36 +168,17 @@ class ProbeProtocolContractTest {
         return !(signal instanceof Signal.Unreadable);
     }
 
-    /** Bytes that are no white space, no digit and no mark of any text, so that they cannot turn one number into another. */
-    private static byte[] noise(SplittableRandom random) {
-        byte[] bytes = new byte[random.nextInt(1, 60)];
-        for (int i = 0; i < bytes.length; i++)
-            bytes[i] = (byte) (random.nextInt(3) == 0 ? random.nextInt('A', 'z' + 1) : random.nextInt(0x80, 0x100));
-        bytes[random.nextInt(bytes.length)] = (byte) 0xFF; // no letter of any wire: not to be mistaken for a word
-        return bytes;
+    private static List<Signal> decode(ProbeProtocol protocol, List<byte[]> pieces) {
+        Conversation talk = new Conversation(protocol);
+        pieces.forEach(talk::hear);
+        return talk.signals();
     }
 
-    private static byte[] scraps(SplittableRandom random) {
-        StringBuilder text = new StringBuilder();
-        for (int i = random.nextInt(1, 12); i > 0; i--) text.append(SCRAPS[random.nextInt(SCRAPS.length)]);
-        return text.toString().getBytes(random.nextInt(2) == 0 ? StandardCharsets.UTF_8 : StandardCharsets.ISO_8859_1);
-    }
-
-    private static List<Signal> decode(ProbeProtocol protocol, byte[] bytes) {
-        List<Signal> signals = new ArrayList<>();
-        protocol.newDecoder().feed(bytes, signals::add);
-        return signals;
-    }
-
-    private static List<Signal> decodeInChunks(ProbeProtocol protocol, byte[] bytes, SplittableRandom random) {
-        ProbeProtocol.Decoder decoder = protocol.newDecoder();
-        List<Signal> signals = new ArrayList<>();
-        int longest = 1 + random.nextInt(300);
-        for (int from = 0; from < bytes.length; ) {
-            int to = Math.min(bytes.length, from + random.nextInt(longest + 1));
-            decoder.feed(Arrays.copyOfRange(bytes, from, to), signals::add);
-            from = to;
-        }
-        return signals;
+    /** Chunks end anywhere, and hold several frames where the adapter speaks by itself. */
+    private static List<Signal> decodeInChunks(ProbeProtocol protocol, List<byte[]> pieces, SplittableRandom random) {
+        boolean speaks = protocol.manner() == ProbeProtocol.Manner.SPEAKS;
+        Conversation talk = new Conversation(protocol);
+        for (byte[] piece : speaks ? List.of(FrameTape.joined(pieces)) : pieces) talk.hearInChunks(piece, random);
+        return talk.signals();
     }
 }

@@ -44,9 +44,9 @@ final class ColumnMeaning {
     private final List<Line> held = new ArrayList<>();
 
     void take(Line line, Consumer<? super Signal> out) {
-        if (line.columns().size() != columns) {
+        if (line.fields().size() != columns) {
             giveUp(out);
-            columns = line.columns().size();
+            columns = line.fields().size();
             first = columns == 1 ? First.TIP : First.UNDECIDED;
         }
         if (first == First.STAMP && !staysStamp(line)) first = First.UNDECIDED;
@@ -65,7 +65,7 @@ final class ColumnMeaning {
     }
 
     private boolean staysStamp(Line line) {
-        Optional<Written> stamp = line.columns().get(0).number();
+        Optional<Written> stamp = line.fields().get(0).number();
         return stamp.isPresent() && stamp.get().value() >= lastStamp;
     }
 
@@ -101,7 +101,7 @@ final class ColumnMeaning {
     }
 
     private void tell(Line line, Consumer<? super Signal> out) {
-        List<Field> fields = line.columns();
+        List<Field> fields = line.fields();
         int tip = first == First.STAMP ? 1 : 0;
         if (first == First.STAMP)
             lastStamp = fields.get(0).number().map(Written::value).orElse(lastStamp);

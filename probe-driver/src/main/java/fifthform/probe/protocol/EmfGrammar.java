@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  * {@code line = field { separator field }}, {@code field = [label (":" | "=")] value [unit]}, or one JSON object; all of the
  * line must fit. EMFs and junctions to temperatures.
  */
-final class EmfGrammar implements LineDecoder.Grammar {
+final class EmfGrammar {
     private static final Pattern FIELD = Pattern.compile("(?:(?<label>[A-Za-z_][\\w ]*?)\\s*[:=]\\s*)?"
             + "(?<value>[+-]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)(?:[eE][+-]?\\d{1,3}(?!\\w))?|[nN][aA][nN]\\b|(?i:open)\\b)"
             + "(?:\\s*(?<emf>(?:[mu]|\\u00B5|\\u00C2\\u00B5|\\u00CE\\u00BC)V)\\b"
@@ -45,8 +45,8 @@ final class EmfGrammar implements LineDecoder.Grammar {
         this.columns = columns;
     }
 
-    @Override
-    public Line read(int bytes, String text) {
+    /** A line of so many bytes by itself. */
+    Line read(String text, int bytes) {
         Optional<List<EmfField>> fields = text.startsWith("{")
                 ? JsonFields.read(text)
                         .map(all -> all.stream().map(EmfField::of).toList())
@@ -54,7 +54,7 @@ final class EmfGrammar implements LineDecoder.Grammar {
         List<Signal> signals = fields.flatMap(this::signals).orElse(List.of());
         boolean wordsOnly = signals.isEmpty() && !HAS_DIGIT.test(text);
         return Line.saying(
-                bytes, text, wordsOnly ? FaultWords.read(text).map(List::of).orElse(List.of()) : signals);
+                text, bytes, wordsOnly ? FaultWords.read(text).map(List::of).orElse(List.of()) : signals);
     }
 
     private static Optional<List<EmfField>> fields(String text) {
@@ -106,10 +106,7 @@ final class EmfGrammar implements LineDecoder.Grammar {
         }
         List<Signal> signals = new ArrayList<>();
         for (Map.Entry<Integer, EmfField> emf : emfs.entrySet()) {
-            // One board has one junction for all its channels, unless it tells them apart.
-            EmfField only =
-                    junctions.size() == 1 ? junctions.values().iterator().next() : null;
-            Optional<EmfField> junction = Optional.ofNullable(junctions.getOrDefault(emf.getKey(), only));
+            Optional<EmfField> junction = junctionOf(emf.getKey(), junctions);
             Optional<Signal> signal = signal(emf.getKey(), emf.getValue(), junction);
             if (signal.isEmpty()) return Optional.empty();
             signals.add(signal.get());

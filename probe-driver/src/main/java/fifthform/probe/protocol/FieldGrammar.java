@@ -5,24 +5,25 @@ import fifthform.probe.protocol.Tokens.Token;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * {@code line = field { separator field }}, {@code field = [label (":" | "=")] value [unit]}; the mark may be missing behind
  * a label that means a temperature. All of the line must fit.
  */
 final class FieldGrammar {
-    private static final Token END = new Token(Kind.BETWEEN, "", false);
+    private static final Token END = new Token(Kind.BETWEEN, "", false, 0);
 
+    private final String text;
     private final List<Token> tokens;
     private int next;
 
-    private FieldGrammar(List<Token> tokens) {
+    private FieldGrammar(String text, List<Token> tokens) {
+        this.text = text;
         this.tokens = tokens;
     }
 
     static Optional<List<Field>> read(String text) {
-        return Tokens.of(text).flatMap(tokens -> new FieldGrammar(tokens).fields());
+        return Tokens.of(text).flatMap(tokens -> new FieldGrammar(text, tokens).fields());
     }
 
     private Optional<List<Field>> fields() {
@@ -44,7 +45,7 @@ final class FieldGrammar {
                 || value.kind() == Kind.WORD && value.text().equalsIgnoreCase("open");
         Optional<Written> number = value.kind() == Kind.NUMBER ? Written.of(value.text()) : Optional.empty();
         if (number.isEmpty() && !absent) return Optional.empty();
-        return Optional.of(new Field(label.get(), number, unit()));
+        return Optional.of(new Field(label.get(), number, unit(), Field.runsBefore(text, value.start())));
     }
 
     private Optional<Label> label() {
@@ -67,7 +68,7 @@ final class FieldGrammar {
         String digits = tokens.get(next).text();
         if (!Label.isChannel(digits) || !peek(2).spaced()) return Optional.empty();
         next += 2;
-        return Optional.of(new Label(List.of(), OptionalInt.of(Integer.parseInt(digits))));
+        return Optional.of(Label.channel(Integer.parseInt(digits)));
     }
 
     private Unit unit() {

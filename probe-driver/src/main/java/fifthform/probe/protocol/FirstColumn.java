@@ -48,7 +48,7 @@ record FirstColumn(List<Line> lines) {
     boolean isWholeBesideDecimals() {
         return lines.stream()
                 .allMatch(line -> first(line).filter(Written::isWhole).isPresent()
-                        && line.columns().stream()
+                        && line.fields().stream()
                                 .skip(1)
                                 .flatMap(field -> field.number().stream())
                                 .noneMatch(Written::isWhole));
@@ -64,6 +64,6 @@ record FirstColumn(List<Line> lines) {
     }
 
     private static Optional<Written> first(Line line) {
-        return line.columns().get(0).number();
+        return line.fields().get(0).number();
     }
 }

@@ -19,17 +19,19 @@ final class JsonFields {
             .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
             .build();
 
+    private final String text;
     private final JsonParser parser;
     private final List<Field> fields = new ArrayList<>();
 
-    private JsonFields(JsonParser parser) {
+    private JsonFields(String text, JsonParser parser) {
+        this.text = text;
         this.parser = parser;
     }
 
     /** Empty unless {@code text} is one whole object. */
     static Optional<List<Field>> read(String text) {
         try (JsonParser parser = JSON.createParser(text)) {
-            JsonFields reader = new JsonFields(parser);
+            JsonFields reader = new JsonFields(text, parser);
             if (parser.nextToken() != JsonToken.START_OBJECT) return Optional.empty();
             boolean whole = reader.object("", 0) && parser.nextToken() == null;
             return whole ? Optional.of(reader.fields) : Optional.empty();
@@ -54,7 +56,7 @@ final class JsonFields {
         }
         for (int i = first; i < fields.size(); i++) {
             Field field = fields.get(i);
-            if (field.unit() == Unit.UNSAID) fields.set(i, new Field(field.label(), field.number(), unit));
+            if (field.unit() == Unit.UNSAID) fields.set(i, new Field(field.label(), field.number(), unit, field.run()));
         }
         return true;
     }
@@ -71,29 +73,34 @@ final class JsonFields {
         return switch (token) {
             case START_OBJECT -> object(path, depth + 1);
             case START_ARRAY -> array(path, depth + 1);
-            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(path, parser.getText());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(path, parser.getText(), run());
             case VALUE_NULL -> absent(path);
             case VALUE_STRING -> words(path, parser.getText().strip());
             default -> true;
         };
     }
 
-    private boolean number(String path, String text) {
-        if (text.equals("NaN")) return absent(path);
-        Optional<Written> number = Written.of(text);
-        number.ifPresent(written -> fields.add(new Field(Label.of(path), Optional.of(written), Unit.UNSAID)));
-        return number.isPresent();
+    private int run() {
+        long start = parser.currentTokenLocation().getCharOffset();
+        return start < 0 || start > text.length() ? -1 : Field.runsBefore(text, (int) start);
+    }
+
+    private boolean number(String path, String number, int run) {
+        if (number.equals("NaN")) return absent(path);
+        Optional<Written> written = Written.of(number);
+        written.ifPresent(w -> fields.add(new Field(Label.of(path), written, Unit.UNSAID, run)));
+        return written.isPresent();
     }
 
     private boolean absent(String path) {
-        fields.add(new Field(Label.of(path), Optional.empty(), Unit.UNSAID));
+        fields.add(new Field(Label.of(path), Optional.empty(), Unit.UNSAID, -1));
         return true;
     }
 
     /** Some write numbers in quotes; other text is a name or a remark, unless it reports a fault. */
-    private boolean words(String path, String text) {
-        if (Written.of(text).isPresent()) return number(path, text);
+    private boolean words(String path, String words) {
+        if (Written.of(words).isPresent()) return number(path, words, -1);
         boolean remark = Label.of(path).meaning() != Label.Meaning.FAULT_CODE;
-        return remark || text.isEmpty() || text.matches("(?i)ok|none|no|false");
+        return remark || words.isEmpty() || words.matches("(?i)ok|none|no|false");
     }
 }

@@ -6,53 +6,41 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What stands before a number, cut into lower-case words: {@code TempF} is {@code temp f}, {@code T1} is {@code t} with
- * index 1. The words are those that hobby adapters use for a thermocouple's tip and its cold junction (common practice, no
- * source).
+ * index 1, {@code bowl temp} is a tip named {@code bowl}. {@link Vocabulary} has the words.
+ *
+ * @param words lower case
+ * @param index the number in it, where there is one that can be a channel
+ * @param meaning what the label says about its number
+ * @param name the words that say whose temperature it is, with the index; empty where none do
+ * @param unit a unit named within the label
  */
-record Label(List<String> words, OptionalInt index) {
+record Label(List<String> words, OptionalInt index, Meaning meaning, String name, Optional<Unit> unit) {
     /** What a label says about its number. */
     enum Meaning {
         /** Nothing stands there: a column. */
         NONE,
         TIP,
+        /** A tip where another one is on the same line: the room. */
+        TIP_BESIDES,
         JUNCTION,
         FAULT_CODE,
-        /** Humidity, a target, a counter: not what the probe measures. */
-        OTHER
+        /** A word that nobody knows: a tip if a unit of temperature stands beside its number. */
+        OTHER,
+        /** Humidity, a target, a counter: never what the probe measures. */
+        NOT_MEASURED
     }
 
     /** No adapter on a stove has more channels. */
     static final int HIGHEST_CHANNEL = 15;
 
-    static final Label NONE = new Label(List.of(), OptionalInt.empty());
+    static final Label NONE = known(List.of(), OptionalInt.empty());
 
-    private static final Set<String> FAULT = Set.of("fault", "faults", "error", "err", "status");
-    private static final Set<String> JUNCTION = Set.of("internal", "cold", "ref", "reference", "ambient", "cj");
-    private static final Set<String> TIP =
-            Set.of("t", "temp", "temperature", "tc", "tip", "thermocouple", "probe", "hot", "external");
-    private static final Set<String> CHANNEL = Set.of("ch", "channel");
-    private static final Set<String> NOT_MEASURED = Set.of(
-            "set",
-            "setpoint",
-            "target",
-            "goal",
-            "max",
-            "min",
-            "limit",
-            "alarm",
-            "offset",
-            "delta",
-            "diff",
-            "rate",
-            "heater",
-            "board",
-            "room");
-
-    Label {
-        words = List.copyOf(words);
+    static Label channel(int index) {
+        return known(List.of(), OptionalInt.of(index));
     }
 
     static Label of(String text) {
@@ -68,7 +56,17 @@ record Label(List<String> words, OptionalInt index) {
             index = odd ? index : OptionalInt.of(Integer.parseInt(word));
         }
         if (words.contains("type")) words.remove("k"); // "type K" is an alloy, not a unit
-        return odd ? new Label(List.of("?"), OptionalInt.empty()) : new Label(words, index);
+        return odd ? known(List.of("?"), OptionalInt.empty()) : known(List.copyOf(words), index);
+    }
+
+    private static Label known(List<String> words, OptionalInt index) {
+        String whose =
+                words.stream().filter(word -> !Vocabulary.isOfTheProbe(word)).collect(Collectors.joining(" "));
+        String name = whose.isEmpty() || index.isEmpty() ? whose : whose + " " + index.getAsInt();
+        Optional<Unit> unit = words.stream()
+                .flatMap(word -> Unit.ofTemperature(word).stream())
+                .findFirst();
+        return new Label(words, index, meaning(words, index), name, unit);
     }
 
     static boolean isChannel(String digits) {
@@ -85,31 +83,39 @@ record Label(List<String> words, OptionalInt index) {
         return words;
     }
 
-    Meaning meaning() {
-        if (hasAny(FAULT)) return Meaning.FAULT_CODE;
-        if (hasAny(NOT_MEASURED)) return Meaning.OTHER;
-        if (hasAny(JUNCTION)) return Meaning.JUNCTION;
-        if (hasAny(TIP)) return Meaning.TIP;
-        if (words.isEmpty() || CHANNEL.containsAll(words)) return index.isPresent() ? Meaning.TIP : unmarked();
-        boolean onlyUnits =
+    private static Meaning meaning(List<String> words, OptionalInt index) {
+        if (hasAny(words, Vocabulary.FAULT)) return Meaning.FAULT_CODE;
+        if (hasAny(words, Vocabulary.NOT_MEASURED)) return Meaning.NOT_MEASURED;
+        if (hasAny(words, Vocabulary.JUNCTION)) return Meaning.JUNCTION;
+        if (hasAny(words, Vocabulary.ROOM)) return Meaning.TIP_BESIDES;
+        if (hasAny(words, Vocabulary.TIP)) return Meaning.TIP;
+        if (words.isEmpty() || Vocabulary.CHANNEL.containsAll(words)) {
+            if (index.isPresent()) return Meaning.TIP;
+            return words.isEmpty() ? Meaning.NONE : Meaning.OTHER;
+        }
+        boolean placesOnly = hasAny(words, Vocabulary.PLACE)
+                && words.stream().allMatch(word -> Vocabulary.PLACE.contains(word) || Vocabulary.isOfTheProbe(word));
+        boolean unitsOnly =
                 words.stream().allMatch(word -> Unit.ofTemperature(word).isPresent());
-        return onlyUnits ? Meaning.TIP : Meaning.OTHER;
+        return placesOnly || unitsOnly ? Meaning.TIP : Meaning.OTHER;
     }
 
-    private Meaning unmarked() {
-        return words.isEmpty() ? Meaning.NONE : Meaning.OTHER;
-    }
-
-    private boolean hasAny(Set<String> these) {
+    private static boolean hasAny(List<String> words, Set<String> these) {
         return words.stream().anyMatch(these::contains);
     }
 
-    /** A unit named within the label. */
-    Optional<Unit> unit() {
-        return words.stream().flatMap(word -> Unit.ofTemperature(word).stream()).findFirst();
+    /** Whether it names the place where the chocolate is. */
+    boolean isOfTheChocolate() {
+        return hasAny(words, Vocabulary.CHOCOLATE);
     }
 
+    /** The channel of a label without a name. */
     int channel() {
         return index.orElse(0);
+    }
+
+    /** Whether both speak of the same thermocouple. */
+    boolean isBeside(Label other) {
+        return name.equals(other.name) && (!name.isEmpty() || channel() == other.channel());
     }
 }

@@ -2,61 +2,91 @@ package fifthform.probe.protocol;
 
 import fifthform.probe.ProbeProtocol;
 import fifthform.probe.Signal;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 
-/** Bytes to lines, lines to signals; holds back what only the next line can tell. */
-final class LineDecoder implements ProbeProtocol.Decoder {
-    /** A line of an adapter is far shorter; what is longer is noise or another protocol. */
-    private static final int LONGEST_LINE = 1024;
+/**
+ * Lines to signals. A line that differs from a recent one in its digits only is read the quick way ({@link QuickLine}),
+ * any other by the full grammar; both give the same {@link Line}.
+ */
+final class LineDecoder implements ProbeProtocol.Decoder, LineCutter.Lines {
+    /** Adapters have a few kinds of lines in turn, hardly ever more. */
+    private static final int KINDS = 4;
 
-    private final byte[] line = new byte[LONGEST_LINE];
-    private int length;
-    /** The line under way has already been longer than {@link #LONGEST_LINE}. */
-    private boolean overlong;
+    /** How to find the shape of a line that the full grammar has read. */
+    enum Ways {
+        QUICK_OR_FULL,
+        /** For grammars with meanings of their own, and for tests that compare the two. */
+        FULL_ONLY
+    }
 
-    private final Grammar grammar;
+    private final LineCutter cutter = new LineCutter(this);
     private final LineStream lines = new LineStream();
+    private final BiFunction<String, Integer, Line> grammar;
+    private final Ways ways;
+    private final QuickLine[] known = new QuickLine[KINDS];
+    private int kinds;
+    private int lastKnown;
+    private WireText.Comma comma = WireText.Comma.MAY_BE_DECIMAL;
 
-    /** What one line means by itself. */
-    interface Grammar {
-        Line read(int bytes, String text);
-    }
-
-    LineDecoder() {
-        this(Line::of);
-    }
-
-    LineDecoder(Grammar grammar) {
+    /** @param grammar reads a line of so many bytes by itself */
+    LineDecoder(BiFunction<String, Integer, Line> grammar, Ways ways) {
         this.grammar = grammar;
+        this.ways = ways;
     }
 
     @Override
     public void feed(byte[] bytes, Consumer<? super Signal> out) {
-        for (byte b : bytes) {
-            if (b == '\n' || b == '\r') {
-                end(out);
-            } else {
-                if (length == LONGEST_LINE) overflow(out);
-                line[length++] = b;
+        cutter.feed(bytes, out);
+    }
+
+    @Override
+    public void line(byte[] bytes, int from, int to, Consumer<? super Signal> out) {
+        if (from == to) {
+            lines.blank();
+            return;
+        }
+        if (lines.comma() != comma) {
+            comma = lines.comma();
+            kinds = 0; // other commas, other shapes
+        }
+        if (lines.isSteady()) {
+            for (int i = 0; i < kinds; i++) {
+                int kind = (lastKnown + i) % kinds;
+                if (!known[kind].fits(bytes, from, to)) continue;
+                lastKnown = kind;
+                lines.line(known[kind].line(), out);
+                return;
             }
         }
+        byTheGrammar(bytes, from, to, out);
     }
 
-    private void overflow(Consumer<? super Signal> out) {
-        lines.unreadable(length, out);
-        length = 0;
-        overlong = true;
-    }
-
-    private void end(Consumer<? super Signal> out) {
-        if (overlong) {
-            lines.unreadable(length, out);
-        } else {
-            String text = WireText.of(line, length);
-            if (text.isEmpty()) lines.blank();
-            else lines.line(grammar.read(length, text), out);
+    private void byTheGrammar(byte[] bytes, int from, int to, Consumer<? super Signal> out) {
+        String text = WireText.of(bytes, from, to, comma);
+        if (text.isEmpty()) {
+            lines.blank();
+            return;
         }
-        length = 0;
-        overlong = false;
+        Line line = grammar.apply(text, to - from);
+        if (ways == Ways.QUICK_OR_FULL) QuickLine.of(bytes, from, to, line).ifPresent(this::remember);
+        lines.line(line, out);
+    }
+
+    private void remember(QuickLine shape) {
+        int place = kinds < KINDS ? kinds++ : (lastKnown + KINDS - 1) % KINDS;
+        known[place] = shape;
+        lastKnown = place;
+    }
+
+    @Override
+    public void unreadable(int bytes, Consumer<? super Signal> out) {
+        lines.unreadable(bytes, out);
+    }
+
+    @Override
+    public Optional<String> channelName(int channel) {
+        return lines.channelName(channel);
     }
 }

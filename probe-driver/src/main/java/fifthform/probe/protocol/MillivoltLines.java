@@ -106,7 +106,7 @@ public final class MillivoltLines implements ProbeProtocol {
 
     @Override
     public Decoder newDecoder() {
-        return new LineDecoder(new EmfGrammar(type, unit, columns));
+        return new LineDecoder(new EmfGrammar(type, unit, columns)::read, LineDecoder.Ways.FULL_ONLY);
     }
 
     /** What a bare column is. */

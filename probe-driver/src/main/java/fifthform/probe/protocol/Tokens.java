@@ -19,8 +19,11 @@ final class Tokens {
         BETWEEN
     }
 
-    /** @param spaced white space stands before it */
-    record Token(Kind kind, String text, boolean spaced) {}
+    /**
+     * @param spaced white space stands before it
+     * @param start where it begins in the line
+     */
+    record Token(Kind kind, String text, boolean spaced, int start) {}
 
     private static final Pattern TOKEN = Pattern.compile("(?<space>\\s*)(?:"
             + "(?<NAN>[+-]?[nN][aA][nN](?![\\w]))"
@@ -42,7 +45,7 @@ final class Tokens {
                     ? Kind.BETWEEN
                     : tokens.get(tokens.size() - 1).kind();
             if (!spaced && runsInto(before, kind)) return Optional.empty();
-            tokens.add(new Token(kind, m.group(kind.name()), spaced));
+            tokens.add(new Token(kind, m.group(kind.name()), spaced, m.start(kind.name())));
             end = m.end();
         }
         return Optional.of(tokens);

@@ -18,14 +18,44 @@ final class WireText {
     private static final Pattern POINT_BESIDE_DIGIT = Pattern.compile("\\.\\d");
     private static final Pattern COMMA_BETWEEN_DIGITS = Pattern.compile("(?<=\\d),(?=\\d)");
 
+    /** A unit in brackets, behind a label or a number: {@code Temp (°C): 31.25}. */
+    private static final Pattern UNIT_IN_BRACKETS = Pattern.compile("[(\\[]\\s*(?:°|deg)?\\s?([CFKcfk])\\s*[)\\]]");
+
+    /** The same temperature again in another unit: {@code 31.25 C (88.25 F)}. */
+    private static final Pattern VALUE_IN_BRACKETS =
+            Pattern.compile("\\(\\s*([+-]?\\d+(?:[.,]\\d+)?\\s*°?\\s?[CFKcfk])\\s*\\)");
+
+    /** What those write for a degree sign who have none. */
+    private static final Pattern MARK_FOR_DEGREE = Pattern.compile("(?<=\\d)(\\s?)[*'](?=[CF]\\b)");
+
+    /** What a comma between digits can be. */
+    enum Comma {
+        MAY_BE_DECIMAL,
+        /** A header has shown that commas keep columns apart. */
+        SEPARATES
+    }
+
     private WireText() {}
 
-    static String of(byte[] bytes, int count) {
-        String latin = new String(bytes, 0, count, StandardCharsets.ISO_8859_1)
+    /** Digits stay what and in which order they are: {@link QuickLine} counts on it. */
+    static String of(byte[] bytes, int from, int to, Comma comma) {
+        String latin = new String(bytes, from, to - from, StandardCharsets.ISO_8859_1)
                 .replace("\u00E2\u0084\u0083", "°C") // U+2103
                 .replace("\u00E2\u0084\u0089", "°F") // U+2109
                 .replace("\u00E2\u0088\u0092", "-"); // U+2212, the minus of typesetters
-        return decimalPoints(DEGREE.matcher(latin).replaceAll("°").strip());
+        String text = DEGREE.matcher(latin).replaceAll("°").strip();
+        if (!text.startsWith("{")) text = withoutMarks(text);
+        return comma == Comma.SEPARATES ? text : decimalPoints(text);
+    }
+
+    private static String withoutMarks(String text) {
+        boolean brackets = text.indexOf('(') >= 0 || text.indexOf('[') >= 0;
+        String plain = brackets
+                ? VALUE_IN_BRACKETS
+                        .matcher(UNIT_IN_BRACKETS.matcher(text).replaceAll(" $1"))
+                        .replaceAll("; $1")
+                : text;
+        return MARK_FOR_DEGREE.matcher(plain).replaceAll("$1°");
     }
 
     /**

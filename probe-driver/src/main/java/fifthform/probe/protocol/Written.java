@@ -36,6 +36,11 @@ record Written(double value, double step, int wholeDigits, String form) {
         return !form.contains(".") && !form.contains("e");
     }
 
+    /** A whole number with zeros before it, as codes have them: {@code 0320}. */
+    boolean isPadded() {
+        return wholeDigits > 1 && isWhole() && Math.abs(value) < Math.pow(10, wholeDigits - 1);
+    }
+
     /**
      * Whether this number, which may have lost its front, is the same quantity as the next one, which is whole: written
      * alike, and nearer to it than a quarter of what the next digit to the left would be worth. A number that lost its
