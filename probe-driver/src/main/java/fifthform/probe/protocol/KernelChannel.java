@@ -2,8 +2,6 @@ package fifthform.probe.protocol;
 
 import fifthform.curves.input.Sample;
 import fifthform.probe.Signal;
-import java.net.URLDecoder;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -45,6 +43,7 @@ final class KernelChannel {
     }
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,12}(?:\\.\\d{1,12})?");
+    private static final Pattern ESCAPE = Pattern.compile("%([0-7][0-9A-F])");
     private static final double MILLI = 1e-3;
 
     private final Map<String, String> files = new TreeMap<>();
@@ -60,13 +59,11 @@ final class KernelChannel {
                 .map(KernelChannel::decoded);
     }
 
-    /** Blanks within a label came as {@code %20}. */
+    /** Blanks within a label came as {@code %20}, and other marks of the line alike. */
     private static String decoded(String text) {
-        try {
-            return URLDecoder.decode(text.replace("+", "%2B"), StandardCharsets.UTF_8);
-        } catch (IllegalArgumentException noSuchEscape) {
-            return text;
-        }
+        return ESCAPE.matcher(text)
+                .replaceAll(escape ->
+                        Matcher.quoteReplacement(String.valueOf((char) Integer.parseInt(escape.group(1), 16))));
     }
 
     /** Empty where the files tell no temperature. */

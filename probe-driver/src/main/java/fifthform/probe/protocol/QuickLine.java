@@ -1,6 +1,5 @@
 package fifthform.probe.protocol;
 
-import java.io.ByteArrayOutputStream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -155,7 +154,8 @@ final class QuickLine {
 
         /** Copies the bytes, leaves out the digits of open runs, and numbers these from 0. */
         private QuickLine draw() {
-            ByteArrayOutputStream shape = new ByteArrayOutputStream();
+            byte[] shape = new byte[to - from];
+            int length = 0;
             int[] openWhole = noRuns(wholeRun.length);
             int[] openFraction = noRuns(wholeRun.length);
             boolean[] mayBeginWithZero = new boolean[2 * wholeRun.length];
@@ -167,15 +167,15 @@ final class QuickLine {
                 if (begins) run++;
                 int whole = digit ? fieldOf(wholeRun, run) : -1;
                 int fraction = digit ? fieldOf(fractionRun, run) : -1;
-                if (whole < 0 && fraction < 0) shape.write(bytes[at]);
+                if (whole < 0 && fraction < 0) shape[length++] = bytes[at];
                 if (!begins || whole < 0 && fraction < 0) continue;
-                shape.write(DIGITS);
+                shape[length++] = DIGITS;
                 if (whole >= 0) openWhole[whole] = open;
                 else openFraction[fraction] = open;
                 mayBeginWithZero[open++] = fraction >= 0 || !line.isJson();
             }
             return new QuickLine(
-                    shape.toByteArray(), line, openWhole, openFraction, Arrays.copyOf(mayBeginWithZero, open));
+                    Arrays.copyOf(shape, length), line, openWhole, openFraction, Arrays.copyOf(mayBeginWithZero, open));
         }
 
         private static int fieldOf(int[] runs, int run) {
