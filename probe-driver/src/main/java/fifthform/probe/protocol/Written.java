@@ -36,9 +36,15 @@ record Written(double value, double step, int wholeDigits, String form) {
         return !form.contains(".") && !form.contains("e");
     }
 
-    /** A whole number with zeros before it, as codes have them: {@code 0320}. */
+    /**
+     * Zeros before a number without a point, as codes have them: {@code 0320}, and {@code 01E5}, which only looks like a
+     * number with an exponent.
+     */
     boolean isPadded() {
-        return wholeDigits > 1 && isWhole() && Math.abs(value) < Math.pow(10, wholeDigits - 1);
+        if (form.contains(".")) return false;
+        double digits = Math.rint(Math.abs(value) / step);
+        boolean zeroWithExponent = form.contains("e") && value == 0;
+        return zeroWithExponent || wholeDigits > 1 && digits < Math.pow(10, wholeDigits - 1);
     }
 
     /**

@@ -85,6 +85,9 @@ class NamedChannelsTest {
                 "humidity: 45.0 C",
                 "water level: 45",
                 "0320",
+                "00E0",
+                "0E10",
+                "01E1",
                 "heater = 80.0 C"
             })
     void whatIsNotTheTipIsNeverRead(String line) {
