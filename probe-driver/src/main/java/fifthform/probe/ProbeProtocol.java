@@ -1,6 +1,7 @@
 package fifthform.probe;
 
 import fifthform.curves.check.Parsed;
+import fifthform.curves.check.Problem;
 import fifthform.curves.thermocouple.Sensor;
 import java.time.Instant;
 import java.util.List;
@@ -75,6 +76,11 @@ public interface ProbeProtocol {
          * @return empty where nothing is to be sent, which is always so for adapters that speak by themselves
          */
         default Optional<byte[]> ask(Instant now, Consumer<? super Signal> out) {
+            return Optional.empty();
+        }
+
+        /** Why an adapter that is asked gives no temperature, and what to do; empty while it does. */
+        default Optional<Problem> complaint() {
             return Optional.empty();
         }
 

@@ -18,6 +18,8 @@ public sealed interface Signal {
 
         R outOfRange(OutOfRange signal);
 
+        R aside(Aside signal);
+
         R unreadable(Unreadable signal);
     }
 
@@ -69,6 +71,14 @@ public sealed interface Signal {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.outOfRange(this);
+        }
+    }
+
+    /** That many bytes were understood and tell no temperature: an echo of our own question, a refusal, a name. */
+    record Aside(int bytes) implements Signal {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.aside(this);
         }
     }
 

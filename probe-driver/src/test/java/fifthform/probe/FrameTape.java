@@ -50,6 +50,7 @@ record FrameTape(List<byte[]> frames, List<List<Signal>> meanings) {
             case "open" -> new Signal.OpenCircuit(number);
             case "short" -> new Signal.Shorted(number);
             case "range" -> new Signal.OutOfRange(number, Double.parseDouble(words[3]));
+            case "aside" -> new Signal.Aside(number);
             case "unreadable" -> new Signal.Unreadable(number);
             default -> throw new IllegalArgumentException("no such kind of signal: " + words[1]);
         };

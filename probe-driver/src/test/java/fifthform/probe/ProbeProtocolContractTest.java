@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.input.Sample;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -51,6 +52,30 @@ class ProbeProtocolContractTest {
                     tape.meaning(),
                     decodeInChunks(protocol, tape.frames(), new SplittableRandom(seed)),
                     "seed " + seed);
+    }
+
+    /** A recording was made with other questions at other times; those that are put while it plays change nothing. */
+    @ParameterizedTest
+    @MethodSource("protocols")
+    void whatIsAskedMeanwhileCarriesNoMeaning(ProbeProtocol protocol) {
+        FrameTape tape = FrameTape.of(protocol);
+        for (long seed = 0; seed < 200; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            ProbeProtocol.Decoder decoder = protocol.newDecoder();
+            List<Signal> signals = new ArrayList<>();
+            Instant now = Instant.parse("2026-03-01T10:00:00Z");
+            int asked = 0;
+            byte[] bytes = tape.bytes();
+            for (int from = 0; from < bytes.length; ) {
+                int to = Math.min(bytes.length, from + random.nextInt(12));
+                decoder.feed(Arrays.copyOfRange(bytes, from, to), signals::add);
+                now = now.plusMillis(random.nextInt(201));
+                if (decoder.ask(now, signals::add).isPresent()) asked++;
+                from = to;
+            }
+            assertEquals(tape.meaning(), signals, "seed " + seed);
+            assertEquals(protocol.manner() == ProbeProtocol.Manner.ANSWERS, asked > 0, "asked " + asked);
+        }
     }
 
     @ParameterizedTest
@@ -142,14 +167,16 @@ class ProbeProtocolContractTest {
         return u.bytes();
     }
 
-    private static void assertEveryByteIsInOneSignal(
-            FrameTape tape, List<Signal> signals, byte[] bytes, String message) {
+    private void assertEveryByteIsInOneSignal(FrameTape tape, List<Signal> signals, byte[] bytes, String message) {
         int accounted = 0;
-        for (Signal signal : signals) if (signal instanceof Signal.Unreadable u) accounted += u.bytes();
+        for (Signal signal : signals) {
+            if (signal instanceof Signal.Unreadable u) accounted += u.bytes();
+            if (signal instanceof Signal.Aside a) accounted += a.bytes();
+        }
         for (int i = 0; i < tape.frames().size(); i++)
             if (!tape.meanings().get(i).isEmpty()
                     && signals.contains(tape.meanings().get(i).get(0))
-                    && !(tape.meanings().get(i).get(0) instanceof Signal.Unreadable))
+                    && isReadable(tape.meanings().get(i).get(0)))
                 accounted += tape.frames().get(i).length;
         int white = 0;
         for (byte b : bytes) if (b == ' ' || b == '\t' || b == '\r' || b == '\n') white++;
@@ -165,7 +192,7 @@ class ProbeProtocolContractTest {
     }
 
     private boolean isReadable(Signal signal) {
-        return !(signal instanceof Signal.Unreadable);
+        return !(signal instanceof Signal.Unreadable || signal instanceof Signal.Aside);
     }
 
     private static List<Signal> decode(ProbeProtocol protocol, List<byte[]> pieces) {

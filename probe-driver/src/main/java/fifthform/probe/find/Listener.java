@@ -87,7 +87,7 @@ public final class Listener {
 
         private void count(Signal signal) {
             if (signal instanceof Signal.Unreadable noise) unreadable += noise.bytes();
-            else good++;
+            else if (!(signal instanceof Signal.Aside)) good++;
         }
 
         Heard heard() {

@@ -47,7 +47,10 @@ public final class ProbeReader implements AutoCloseable {
         thread.start();
     }
 
-    /** Why the link is not open at present; empty while it works. For messages, at any time from any thread. */
+    /**
+     * Why the link is not open at present, or why an adapter that is asked gives no temperature; empty while it works. For
+     * messages, at any time from any thread.
+     */
     public Optional<LinkException> trouble() {
         return trouble;
     }
@@ -101,11 +104,11 @@ public final class ProbeReader implements AutoCloseable {
             while (!stopped) {
                 Optional<Arrival> arrival = link.read();
                 if (arrival.isEmpty()) return true;
-                works();
                 take(arrival.get(), decoder);
                 Optional<byte[]> question = decoder.ask(
                         arrival.get().at(), signal -> judge.signal(arrival.get().at(), signal));
-                if (question.isPresent()) link.write(question.get());
+                works(decoder);
+                if (question.isPresent() && !stopped) link.write(question.get());
             }
         } catch (LinkException e) {
             if (!stopped) lost(e);
@@ -128,8 +131,9 @@ public final class ProbeReader implements AutoCloseable {
     }
 
     /** Only a read proves it: a dead port can be opened and fails at the first read. */
-    private void works() {
-        trouble = Optional.empty();
+    private void works(ProbeProtocol.Decoder decoder) {
+        trouble = decoder.complaint()
+                .map(problem -> new LinkException(line.source().place(), problem.what(), problem.whatToDo()));
         reading = true;
         backOff = FIRST_BACK_OFF;
     }

@@ -72,6 +72,11 @@ final class SignalJudge {
             }
 
             @Override
+            public Void aside(Signal.Aside signal) {
+                return null; // no news of the probe: if nothing else comes, it is silent
+            }
+
+            @Override
             public Void unreadable(Signal.Unreadable signal) {
                 garbled();
                 return null;

@@ -6,6 +6,7 @@ import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Sample;
 import fifthform.curves.setup.ProbeId;
 import fifthform.probe.Signal;
+import fifthform.probe.Signal.Aside;
 import fifthform.probe.Signal.Measured;
 import fifthform.probe.Signal.OpenCircuit;
 import fifthform.probe.Signal.OutOfRange;
@@ -96,6 +97,11 @@ final class LineJudge {
         @Override
         public Optional<Input> outOfRange(OutOfRange signal) {
             return fault(Cause.OUT_OF_RANGE);
+        }
+
+        @Override
+        public Optional<Input> aside(Aside signal) {
+            return Optional.empty();
         }
 
         @Override
