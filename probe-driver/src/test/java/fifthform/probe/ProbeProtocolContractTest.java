@@ -67,9 +67,11 @@ class ProbeProtocolContractTest {
             int asked = 0;
             byte[] bytes = tape.bytes();
             for (int from = 0; from < bytes.length; ) {
-                int to = Math.min(bytes.length, from + random.nextInt(12));
+                boolean silence = random.nextInt(3) == 0;
+                if (silence && decoder.ask(now.plusMillis(200), signals::add).isPresent()) asked++;
+                now = now.plusMillis(silence ? 200 : 0).plusMillis(random.nextInt(150));
+                int to = Math.min(bytes.length, from + random.nextInt(1, 12));
                 decoder.feed(Arrays.copyOfRange(bytes, from, to), signals::add);
-                now = now.plusMillis(random.nextInt(201));
                 if (decoder.ask(now, signals::add).isPresent()) asked++;
                 from = to;
             }
