@@ -36,6 +36,34 @@ public final class PseudoTerminals implements AutoCloseable {
         }
     }
 
+    /**
+     * A Python that has these modules, the system's first; skips or fails as {@link #require} does where there is none.
+     *
+     * @param debianPackage what brings them
+     */
+    public static String requirePython(String debianPackage, String... modules) throws InterruptedException {
+        require("python3");
+        for (String python : new String[] {"/usr/bin/python3", "python3"})
+            if (imports(python, String.join(", ", modules))) return python;
+        if (Boolean.getBoolean("serial.required"))
+            fail("no Python here has " + String.join(", ", modules)
+                    + " and -Dserial.required=true: install it (Debian: apt " + "install " + debianPackage + ")");
+        assumeTrue(false, "no Python here has " + String.join(", ", modules) + " (Debian: " + debianPackage + ")");
+        throw new IllegalStateException("an assumption that is false ends the test");
+    }
+
+    private static boolean imports(String python, String modules) throws InterruptedException {
+        try {
+            Process trial = new ProcessBuilder(python, "-c", "import " + modules)
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+            return trial.waitFor() == 0;
+        } catch (IOException e) {
+            return false; // there is no such program, so it has no module either
+        }
+    }
+
     /** Makes the pair; also again, after {@link #endAll}, under other numbers. */
     public void connect() throws IOException, InterruptedException {
         start("socat", "pty,raw,echo=0,link=" + near, "pty,raw,echo=0,link=" + far);
