@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * When a device that must be asked is asked. Whoever reads the link looks in after every arrival and every silence, about
  * every 200 ms; so a question may be late by that, and its successor is due where it would have been due anyway: the
- * interval holds on average. Turns that were missed are not made up.
+ * interval holds on average, as long as an answer and 200 ms of quiet fit into it. Turns that were missed are not made up.
  *
  * <p>Asked is into a quiet line only, that is after a look during which nothing had come: it keeps the pause that must lie
  * between two messages (3.5 characters for Modbus over a serial line), and never cuts into what a device is still saying.

@@ -57,6 +57,7 @@ final class ScpiDialogue {
 
     private boolean functionChecked;
     private boolean functionKnown;
+    private boolean functionWrong;
     private int query;
     private boolean querySettled;
     private int readings;
@@ -91,8 +92,12 @@ final class ScpiDialogue {
         };
     }
 
-    /** Unit of numbers that stand alone; empty as long as it is not known whether the instrument will tell. */
+    /**
+     * Unit of numbers that stand alone; empty as long as it is not known whether the instrument will tell, and where they
+     * are no temperatures.
+     */
     Optional<Unit> unit() {
+        if (functionWrong) return Optional.empty();
         if (plan.unit().isPresent()) return plan.unit();
         if (toldUnit.isPresent()) return toldUnit;
         return unitOpen ? Optional.empty() : Optional.of(Unit.CELSIUS);
@@ -143,6 +148,7 @@ final class ScpiDialogue {
         String function = ScpiAnswer.function(line).orElseThrow().toUpperCase(Locale.ROOT);
         boolean wrong = NO_TEMPERATURE.stream().anyMatch(function::startsWith);
         functionKnown = true;
+        functionWrong = wrong;
         functionChecked = !wrong;
         if (wrong)
             tell(
