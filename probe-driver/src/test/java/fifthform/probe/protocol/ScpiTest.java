@@ -41,11 +41,11 @@ class ScpiTest {
 
     @Test
     void aUnitThatIsChangedAtTheInstrumentIsNoticed() {
-        int[] units = {0};
+        int[] readings = {0};
         talk(80, question -> switch (question) {
             case "*IDN?" -> "Demo Instruments,DT-2,0001,1.0\n";
-            case "UNIT:TEMP?" -> units[0]++ == 0 ? "C\n" : "F\n";
-            default -> units[0] == 1 ? "31.50\n" : "88.70\n";
+            case "UNIT:TEMP?" -> readings[0] < 10 ? "C\n" : "F\n";
+            default -> readings[0]++ < 10 ? "31.50\n" : "88.70\n";
         });
         assertTrue(tips().size() > 15 && tips().stream().allMatch(tip -> tip == 31.5), () -> tips().toString());
     }
