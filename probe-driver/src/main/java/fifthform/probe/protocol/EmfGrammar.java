@@ -82,7 +82,7 @@ final class EmfGrammar {
         Optional<EmfUnit> behind = Optional.ofNullable(m.group("emf")).flatMap(EmfUnit::named);
         Optional<EmfUnit> within = EmfUnit.among(label.words());
         boolean contradicted = behind.isPresent() && within.isPresent() && !behind.equals(within);
-        Optional<Unit> temperature = new Field(label, number, suffix, -1).agreedUnit();
+        Optional<Unit> temperature = new Field(label, number, suffix).agreedUnit();
         if (contradicted || temperature.isEmpty()) return Optional.empty();
         // "K" within "type K emf" is an alloy; a number with a unit of EMF has no other.
         Unit unit = behind.isPresent() ? Unit.UNSAID : temperature.get();

@@ -9,6 +9,11 @@ import java.util.Optional;
  * @param run how many runs of digits stand before the number's first in the line; −1 where nobody counted
  */
 record Field(Label label, Optional<Written> number, Unit unit, int run) {
+    /** A number whose place in the line does not matter. */
+    Field(Label label, Optional<Written> number, Unit unit) {
+        this(label, number, unit, -1);
+    }
+
     /** How many runs of digits stand before {@code end}. */
     static int runsBefore(CharSequence text, int end) {
         int runs = 0;

@@ -101,15 +101,16 @@ final class ScpiDecoder implements ProbeProtocol.Decoder {
         for (ScpiAnswer.Reading reading : readings) {
             Optional<Unit> unit = reading.unit() == Unit.UNSAID ? dialogue.unit() : Optional.of(reading.unit());
             if (unit.isEmpty()) return List.of();
-            signals.add(signal(signals.size(), reading.number(), unit.get()));
+            Optional<Signal> signal = signal(signals.size(), reading.number(), unit.get());
+            if (signal.isEmpty()) return List.of();
+            signals.add(signal.get());
         }
         return signals;
     }
 
-    private static Signal signal(int channel, Written number, Unit unit) {
-        if (number.value() >= OVERLOAD) return new Signal.OpenCircuit(channel);
-        return Temperatures.one(channel, new Field(BARE, Optional.of(number), unit), Optional.empty())
-                .orElseThrow(() -> new IllegalStateException("a bare number in " + unit + " is always a signal"));
+    private static Optional<Signal> signal(int channel, Written number, Unit unit) {
+        if (number.value() >= OVERLOAD) return Optional.of(new Signal.OpenCircuit(channel));
+        return Temperatures.one(channel, new Field(BARE, Optional.of(number), unit), Optional.empty());
     }
 
     @Override
