@@ -13,6 +13,11 @@ public final class LinkException extends Exception {
         this.whatToDo = whatToDo;
     }
 
+    /** The line was given up on purpose, so that another program can use it. */
+    public static LinkException released(String place) {
+        return PortTrouble.released(place);
+    }
+
     /** The port or file it is about. */
     public String place() {
         return place;

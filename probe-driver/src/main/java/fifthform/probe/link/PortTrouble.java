@@ -62,4 +62,11 @@ final class PortTrouble {
     static LinkException closed(String place) {
         return new LinkException(place, place + " has been closed." + NO_READING, "Open it again.");
     }
+
+    static LinkException released(String place) {
+        return new LinkException(
+                place,
+                "The port " + place + " was released on request." + NO_READING,
+                "Take it back when the other program is done; the session goes on meanwhile.");
+    }
 }

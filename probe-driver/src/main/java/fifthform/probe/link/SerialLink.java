@@ -1,6 +1,7 @@
 package fifthform.probe.link;
 
 import com.fazecast.jSerialComm.SerialPort;
+import fifthform.probe.LineSettings;
 import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.Optional;
@@ -11,12 +12,29 @@ import java.util.Optional;
  * <p>The library says −1 at once and for ever when the device has gone, while {@code isOpen()} stays true; −1 also answers
  * a read during our own {@link #close()}. No disconnect listener is used: it is called without pause once the device has
  * gone.
+ *
+ * <p>A line of text trickles in byte by byte. Whoever wakes for each byte wakes a hundred times a second; so after the first
+ * byte a read waits a moment for the rest, which makes two wakes a reading.
  */
-final class SerialLink implements ByteLink {
+final class SerialLink implements TunableLink {
+    /** Takes a megabyte a second with {@link #FIRST_WAIT_MILLIS} between reads. */
+    private static final int LARGEST_READ = 16 * 1024;
+
+    /** A dozen characters at 9600 bit/s. */
+    private static final int FIRST_WAIT_MILLIS = 12;
+    /** Keeps a reading younger than 50 ms when it is handed on. */
+    private static final int LONGEST_WAIT_MILLIS = 36;
+
+    private static final int WAIT_STEP_MILLIS = 6;
+    /** Bytes that come this soon after a read belong to what it has cut in two. */
+    private static final long SAME_BURST_NANOS = 5_000_000;
+
     private final String place;
     private final SerialPort port;
     private final InstantSource clock;
-    private final byte[] buffer = new byte[4096];
+    private final byte[] buffer = new byte[LARGEST_READ];
+    private int waitMillis = FIRST_WAIT_MILLIS;
+    private long lastReadNanos = System.nanoTime() - SAME_BURST_NANOS;
     private volatile boolean closed;
 
     SerialLink(String place, SerialPort port, InstantSource clock) {
@@ -26,15 +44,35 @@ final class SerialLink implements ByteLink {
     }
 
     @Override
-    public Optional<Arrival> read() throws LinkException {
+    public Optional<Arrival> read() throws LinkException, InterruptedException {
         int count = closed ? -1 : port.readBytes(buffer, buffer.length);
         if (count < 0) throw gone();
+        if (count > 0) count += restOfBurst(count);
         return Optional.of(new Arrival(clock.instant(), Arrays.copyOf(buffer, count)));
+    }
+
+    /** Whatever else arrives within the wait; how many bytes. A port that goes meanwhile says so at the next read. */
+    private int restOfBurst(int start) throws InterruptedException {
+        boolean cutInTwo = System.nanoTime() - lastReadNanos < SAME_BURST_NANOS;
+        if (cutInTwo) waitMillis = Math.min(waitMillis + WAIT_STEP_MILLIS, LONGEST_WAIT_MILLIS);
+        Thread.sleep(waitMillis);
+        int ready = closed ? 0 : Math.min(port.bytesAvailable(), buffer.length - start);
+        int more = ready > 0 ? port.readBytes(buffer, ready, start) : 0;
+        lastReadNanos = System.nanoTime();
+        return Math.max(more, 0);
     }
 
     @Override
     public void write(byte[] bytes) throws LinkException {
         if (closed || port.writeBytes(bytes, bytes.length) < 0) throw gone();
+    }
+
+    @Override
+    public void tune(LineSettings line) throws LinkException {
+        if (closed) throw gone();
+        // Only the next read tells whether the port still works: a pseudo-terminal refuses some settings and works.
+        SerialSource.set(port, line);
+        port.flushIOBuffers();
     }
 
     private LinkException gone() {

@@ -13,7 +13,7 @@ import java.util.Optional;
  * <p>Every attempt makes a new port object: the library resolves the path when the object is made, so an adapter that came
  * back under another number behind the same link would never be found by the old one.
  */
-public final class SerialSource implements LinkSource {
+public final class SerialSource implements TunableSource {
     /** Short enough that a reader can be stopped, long enough that waiting costs nothing. */
     private static final int READ_TIMEOUT_MILLIS = 200;
 
@@ -37,23 +37,24 @@ public final class SerialSource implements LinkSource {
     }
 
     @Override
-    public ByteLink open() throws LinkException {
+    public TunableLink open() throws LinkException {
         PortFile file = PortFile.of(port);
         Optional<LinkException> obstacle = file.obstacle();
         if (obstacle.isPresent()) throw obstacle.get();
         SerialPort opened = portObject();
-        opened.setComPortParameters(line.baud(), 8, stopBits(), parity());
+        set(opened, line);
         opened.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_TIMEOUT_MILLIS, 0);
         // Only the result counts: a pseudo-terminal leaves error 25 behind although it is open.
         if (!opened.openPort()) throw file.refusal(opened.getLastErrorCode());
         return new SerialLink(port, opened, clock);
     }
 
-    private int stopBits() {
-        return line.stopBits() == 2 ? SerialPort.TWO_STOP_BITS : SerialPort.ONE_STOP_BIT;
+    static void set(SerialPort port, LineSettings line) {
+        int stopBits = line.stopBits() == 2 ? SerialPort.TWO_STOP_BITS : SerialPort.ONE_STOP_BIT;
+        port.setComPortParameters(line.baud(), 8, stopBits, parity(line));
     }
 
-    private int parity() {
+    private static int parity(LineSettings line) {
         return switch (line.parity()) {
             case NONE -> SerialPort.NO_PARITY;
             case EVEN -> SerialPort.EVEN_PARITY;

@@ -23,6 +23,7 @@ public final class ProbeReader implements AutoCloseable {
     private final SignalJudge judge;
     private final Runnable onEnd;
     private final Thread thread;
+    private final PortHold hold = new PortHold();
     private volatile boolean stopped;
     private volatile Optional<ByteLink> current = Optional.empty();
     private volatile boolean reading;
@@ -60,6 +61,26 @@ public final class ProbeReader implements AutoCloseable {
         return reading;
     }
 
+    /**
+     * Gives the port up so that another program can use it, and keeps away from it until {@link #takeBack()}. The session
+     * is told that the probe is unplugged; {@link #trouble()} says that it was on purpose. Returns when the port is free.
+     */
+    public void release() throws InterruptedException {
+        hold.release();
+        current.ifPresent(ByteLink::close);
+        if (Thread.currentThread() != thread) hold.awaitFree();
+    }
+
+    /** Opens the port again, within half a second; without effect if it was not released. */
+    public void takeBack() {
+        hold.takeBack();
+    }
+
+    /** Whether the port has been given up on request. */
+    public boolean isReleased() {
+        return hold.isReleased();
+    }
+
     /** Closes the link and waits until the thread has ended; nothing is handed on afterwards. */
     public void stop() {
         stopped = true;
@@ -85,44 +106,58 @@ public final class ProbeReader implements AutoCloseable {
     private void run() {
         try {
             while (!stopped) {
-                if (readToTheEnd()) {
+                Optional<LinkException> loss = hold.take() ? held() : Optional.of(released());
+                if (stopped) return;
+                if (loss.isEmpty()) {
                     onEnd.run();
                     return;
                 }
+                lost(loss.get());
             }
         } catch (InterruptedException stopping) {
             // stop() interrupts a pause or a read; the thread ends here
         }
     }
 
-    /** One link from opening to loss; true if a recording has ended. */
-    private boolean readToTheEnd() throws InterruptedException {
+    /** One link from opening to loss, of which the reason comes back; empty if a recording has ended. */
+    private Optional<LinkException> held() throws InterruptedException {
+        try {
+            readToTheEnd();
+            return Optional.empty();
+        } catch (LinkException e) {
+            return Optional.of(hold.isReleased() ? released() : e);
+        } catch (RuntimeException bug) {
+            // A bug in one protocol must not end the batch's readings: told like a loss, and the link tried again.
+            String what = "Reading stumbled over a fault of the program (" + bug + ").";
+            return Optional.of(
+                    new LinkException(line.source().place(), what, "It is tried again by itself; please report it."));
+        } finally {
+            current = Optional.empty();
+            reading = false;
+            hold.letGo();
+        }
+    }
+
+    private void readToTheEnd() throws LinkException, InterruptedException {
         try (ByteLink link = line.source().open()) {
             current = Optional.of(link);
             ProbeProtocol.Decoder decoder = line.protocol().newDecoder();
             judge.opened();
             while (!stopped) {
+                if (hold.isReleased()) throw released(); // it may have been closed before we noticed that it was open
                 Optional<Arrival> arrival = link.read();
-                if (arrival.isEmpty()) return true;
+                if (arrival.isEmpty()) return;
                 take(arrival.get(), decoder);
                 Optional<byte[]> question = decoder.ask(
                         arrival.get().at(), signal -> judge.signal(arrival.get().at(), signal));
                 works(decoder);
                 if (question.isPresent() && !stopped) link.write(question.get());
             }
-        } catch (LinkException e) {
-            if (!stopped) lost(e);
-        } catch (RuntimeException bug) {
-            // A bug in one protocol must not end the batch's readings: it is told like a loss, and the link tried
-            // again.
-            String what = "Reading stumbled over a fault of the program (" + bug + ").";
-            if (!stopped)
-                lost(new LinkException(line.source().place(), what, "It is tried again by itself; please report it."));
-        } finally {
-            current = Optional.empty();
-            reading = false;
         }
-        return false;
+    }
+
+    private LinkException released() {
+        return LinkException.released(line.source().place());
     }
 
     private void take(Arrival arrival, ProbeProtocol.Decoder decoder) {
@@ -139,9 +174,12 @@ public final class ProbeReader implements AutoCloseable {
     }
 
     private void lost(LinkException e) throws InterruptedException {
-        reading = false;
         trouble = Optional.of(e);
         judge.unplugged(clock.instant());
+        if (hold.isReleased()) {
+            clock.pause(FIRST_BACK_OFF); // to be there soon after it is taken back
+            return;
+        }
         clock.pause(backOff);
         Duration doubled = backOff.multipliedBy(2);
         backOff = doubled.compareTo(LONGEST_BACK_OFF) < 0 ? doubled : LONGEST_BACK_OFF;

@@ -31,6 +31,7 @@ final class SignalJudge {
 
     private final Map<Integer, ProbeId> probes;
     private final Consumer<? super Input> sink;
+    private final Map<ProbeId, FloodGate> gates = new LinkedHashMap<>();
     private final Map<ProbeId, Instant> lastHeard = new LinkedHashMap<>();
     private Optional<Instant> lastGarbled = Optional.empty();
     private Optional<Instant> lastUnplugged = Optional.empty();
@@ -40,6 +41,7 @@ final class SignalJudge {
     SignalJudge(Map<Integer, ProbeId> probes, Consumer<? super Input> sink) {
         this.probes = probes;
         this.sink = Objects.requireNonNull(sink, "sink");
+        probes.values().forEach(probe -> gates.put(probe, new FloodGate(probe, sink)));
     }
 
     /** A new link: silence counts from its first arrival, whose time is the link's own and not the clock's. */
@@ -52,7 +54,7 @@ final class SignalJudge {
         signal.fold(new Signal.Cases<Void>() {
             @Override
             public Void measured(Signal.Measured m) {
-                heard(m.channel()).ifPresent(probe -> sink.accept(sample(probe, m)));
+                heard(m.channel()).ifPresent(probe -> gates.get(probe).offer(sample(probe, m)));
                 return null;
             }
 
@@ -84,10 +86,11 @@ final class SignalJudge {
         });
     }
 
-    /** The link works and its time has come to here; tells of each probe that has been silent too long. */
+    /** The link works and its time has come to here: an arrival has been read to its end. Tells of each probe that has been silent too long. */
     void passed(Instant at) {
         advance(at);
         lastUnplugged = Optional.empty();
+        gates.values().forEach(gate -> gate.passed(now));
         probes.values().forEach(probe -> lastHeard.putIfAbsent(probe, now));
         for (Map.Entry<ProbeId, Instant> entry : lastHeard.entrySet()) {
             if (Duration.between(entry.getValue(), now).compareTo(SILENCE) < 0) continue;
@@ -118,7 +121,7 @@ final class SignalJudge {
     }
 
     private Void fault(int channel, Cause cause) {
-        heard(channel).ifPresent(probe -> sink.accept(new ProbeFault(now, probe, cause)));
+        heard(channel).ifPresent(probe -> gates.get(probe).offer(new ProbeFault(now, probe, cause)));
         return null;
     }
 
