@@ -1,50 +1,39 @@
 package fifthform.probe.find;
 
-import com.fazecast.jSerialComm.SerialPort;
-import fifthform.probe.LineSettings;
-import fifthform.probe.link.SerialSource;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
-/** The serial ports of this computer. */
+/** Everything on this computer that a probe may be behind. */
 public final class Ports {
-    private static final LineSettings ANY_SPEED = new LineSettings(9600);
-    /** What the library says where the system knows nothing. */
-    private static final String UNKNOWN = "Unknown";
-
     private Ports() {}
 
     /**
-     * Every port that the system lists, USB adapters first. Each is opened for about 200 ms, which restarts some boards.
+     * Every serial port, USB adapters first, then devices that are no serial ports, which cannot be used and say why. Each
+     * serial port is opened for about 200 ms, which restarts some boards.
      *
      * @param clock dates what is heard meanwhile, which is thrown away
      */
     public static List<FoundPort> list(InstantSource clock) throws InterruptedException {
-        List<FoundPort> found = new ArrayList<>();
-        for (SerialPort port : SerialPort.getCommPorts()) {
-            Optional<UsbIdentity> usb = usb(port);
-            PortCheck check = PortCheck.of(new SerialSource(port.getSystemPortPath(), ANY_SPEED, clock), usb);
-            found.add(new FoundPort(
-                    port.getSystemPortName(),
-                    port.getSystemPortPath(),
-                    port.getPortDescription(),
-                    usb,
-                    check.state(),
-                    check.reason(),
-                    check.whatToDo()));
-        }
-        found.sort(
-                Comparator.comparing((FoundPort port) -> port.usb().isEmpty()).thenComparing(FoundPort::name));
-        return List.copyOf(found);
+        return list(clock, List.of());
     }
 
-    private static Optional<UsbIdentity> usb(SerialPort port) {
-        if (port.getVendorID() < 0 || port.getProductID() < 0) return Optional.empty();
-        Optional<String> serial =
-                Optional.ofNullable(port.getSerialNumber()).filter(text -> !text.isBlank() && !text.equals(UNKNOWN));
-        return Optional.of(new UsbIdentity(port.getVendorID(), port.getProductID(), serial));
+    /** The same, and what other finders find, for example sensors that the kernel shows as directories. */
+    public static List<FoundPort> list(InstantSource clock, List<PortFinder> more) throws InterruptedException {
+        List<PortFinder> finders = new ArrayList<>(List.of(new SerialPorts(clock)));
+        finders.addAll(more);
+        finders.add(new HidDevices(Path.of("/sys"), Path.of("/dev")));
+        return from(finders);
+    }
+
+    static List<FoundPort> from(List<PortFinder> finders) throws InterruptedException {
+        List<FoundPort> found = new ArrayList<>();
+        for (PortFinder finder : finders) found.addAll(finder.find());
+        found.sort(Comparator.comparing(FoundPort::kind)
+                .thenComparing(port -> port.usb().isEmpty())
+                .thenComparing(FoundPort::name));
+        return List.copyOf(found);
     }
 }
