@@ -24,7 +24,10 @@ final class FloodGate {
     private Optional<Instant> counted = Optional.empty();
     private Optional<Input> newest = Optional.empty();
     private Optional<Instant> lastTold = Optional.empty();
+    /** Too much came in the last arrival: of the next one only the newest counts. */
     private boolean flooded;
+
+    private boolean dropped;
 
     FloodGate(ProbeId probe, Consumer<? super Input> sink) {
         this.probe = probe;
@@ -35,22 +38,25 @@ final class FloodGate {
         count(input.at());
         if (!flooded && allowance >= 1) {
             pass(input);
-        } else {
-            flooded = true;
-            newest = Optional.of(input);
+            return;
         }
+        flooded = true;
+        dropped |= newest.isPresent();
+        newest = Optional.of(input);
     }
 
     /** The arrival that ended at {@code at} has been read to its end. What did not get through now never will. */
     void passed(Instant at) {
         count(at);
         if (newest.isPresent() && allowance >= 1) pass(newest.get());
-        if (newest.isPresent() && !toldLately(at)) {
+        else dropped |= newest.isPresent();
+        if (dropped && !toldLately(at)) {
             lastTold = Optional.of(at);
             sink.accept(new ProbeFault(at, probe, Cause.FLOODED));
         }
+        flooded = dropped;
+        dropped = false;
         newest = Optional.empty();
-        if (allowance >= READINGS_PER_SECOND / 2.0) flooded = false;
     }
 
     private boolean toldLately(Instant at) {

@@ -96,9 +96,19 @@ public final class PseudoTerminals implements AutoCloseable {
             Process process = started.get(i);
             process.destroyForcibly();
             process.waitFor(10, TimeUnit.SECONDS);
+            closeInput(process);
         }
         started.clear();
         deleteLinks();
+    }
+
+    /** Else its descriptor stays open until the garbage is collected. */
+    private static void closeInput(Process process) {
+        try {
+            process.getOutputStream().close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** A killed socat leaves its links behind, as no real device does. */

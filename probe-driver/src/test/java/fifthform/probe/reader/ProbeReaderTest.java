@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -125,6 +126,99 @@ class ProbeReaderTest {
     void aNewLinkGetsANewDecoder() throws Exception {
         port.text("\n3").gone().text("1.25\n").text("31.50\n");
         assertEquals(List.of("0.2 UNPLUGGED", "1.1 GARBLED", "1.1 31.5"), told(play(Map.of(0, BOWL))));
+    }
+
+    /** 5000 lines a second for twelve seconds. */
+    @Test
+    void aFloodIsThinnedToItsNewestAndToldEveryFiveSeconds() throws Exception {
+        for (int arrival = 0; arrival < 60; arrival++) {
+            StringBuilder text = new StringBuilder();
+            for (int i = 0; i < 1000; i++) text.append(String.format(Locale.ROOT, "%.3f\n", 30 + arrival + i / 1000.0));
+            port.text(text.toString());
+        }
+        port.silence(Duration.ofSeconds(1)).text("91.000\n");
+        List<Input> inputs = play(Map.of(0, BOWL));
+        List<Double> tips = inputs.stream()
+                .filter(Sample.class::isInstance)
+                .map(input -> ((Sample) input).tipCelsius())
+                .toList();
+        assertTrue(tips.size() <= 20 + 20 * 12 + 1, tips.size() + " readings in 12 s");
+        assertTrue(tips.contains(50.999) && !tips.contains(50.5), "the newest of each arrival");
+        assertEquals(91.0, tips.get(tips.size() - 1), "after the flood all is as before");
+        assertEquals(
+                List.of("0.2 FLOODED", "5.2 FLOODED", "10.2 FLOODED"),
+                told(inputs).stream().filter(line -> line.contains("FLOODED")).toList());
+    }
+
+    @Test
+    void twentyASecondAreNoFlood() throws Exception {
+        port.text("\n");
+        for (int i = 0; i < 300; i++) port.text("31.25\n31.26\n31.27\n31.28\n");
+        List<Input> inputs = play(Map.of(0, BOWL));
+        assertEquals(1200, inputs.size());
+        assertTrue(inputs.stream().allMatch(Sample.class::isInstance));
+    }
+
+    /** Whether a value that never changes can be right is for the engine to judge; the reader hides nothing. */
+    @Test
+    void whatRepeatsIsHandedOnEachTime() throws Exception {
+        port.text("\n31.25\n").text("31.25\n").text("31.25\n");
+        assertEquals(List.of("0.2 31.25", "0.4 31.25", "0.6 31.25"), told(play(Map.of(0, BOWL))));
+    }
+
+    /** A board counts milliseconds by a clock of its own that runs three times too fast, and stops. */
+    @Test
+    void theDevicesOwnTimeIsNeverBelieved() throws Exception {
+        port.text("\n600000,31.25\n")
+                .text("600600,31.26\n")
+                .text("601200,31.27\n")
+                .text("601200,31.28\n");
+        List<String> told = told(play(Map.of(0, BOWL)));
+        assertEquals(List.of("0.6 31.27", "0.8 31.28"), told.subList(told.size() - 2, told.size()));
+    }
+
+    @Test
+    void aReleasedPortIsFreeUntilItIsTakenBack() throws Exception {
+        BlockingQueue<String> story = new LinkedBlockingQueue<>();
+        BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
+        LinkSource speaking = source(() -> {
+            story.add("opened");
+            return new FakeLink() {
+                @Override
+                public Optional<Arrival> read() throws LinkException, InterruptedException {
+                    if (story.contains("closed")) throw new LinkException("fake", "closed under us", "wait");
+                    Thread.sleep(5);
+                    clock.advance(Duration.ofMillis(200));
+                    return Optional.of(new Arrival(clock.instant(), "\n31.25\n".getBytes()));
+                }
+
+                @Override
+                public void close() {
+                    story.add("closed");
+                }
+            };
+        });
+        ProbeReader reader = new ProbeReader(
+                new ProbeLine("bowl", speaking, new TextLines(), Map.of(0, BOWL)), clock, inputs::add, () -> {});
+        reader.start();
+        while (!(inputs.take() instanceof Sample)) {}
+        reader.release();
+        assertTrue(reader.isReleased());
+        assertEquals("opened", story.poll());
+        assertEquals("closed", story.poll());
+        Input told = inputs.take();
+        while (told instanceof Sample) told = inputs.take();
+        assertEquals(ProbeFault.Cause.UNPLUGGED, ((ProbeFault) told).cause());
+        assertTrue(inputs.take() instanceof ProbeFault, "and it stays so");
+        String why = reader.trouble().map(Exception::getMessage).orElse("");
+        assertTrue(why.contains("released on request"), why);
+        story.removeIf("closed"::equals);
+        assertEquals(List.of(), List.copyOf(story), "nobody opens it meanwhile");
+
+        reader.takeBack();
+        while (!(inputs.take() instanceof Sample)) {}
+        assertTrue(reader.trouble().isEmpty() && reader.isReading());
+        reader.stop();
     }
 
     @Test

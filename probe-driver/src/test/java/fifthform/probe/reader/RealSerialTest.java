@@ -47,9 +47,9 @@ class RealSerialTest {
                 reader.start();
                 // The reader must be there first: what is written to a port that nobody has opened is lost.
                 await("the opening", reader::isReading);
-                pair.start("python3", speak.toString(), pair.far(), "1", "100", "10");
-                await("the first hundred lines", () -> tips().size() >= 100);
-                assertEquals(celsius(1, 100), tips());
+                pair.start("python3", speak.toString(), pair.far(), "1", "40", "60");
+                await("the first forty lines", () -> tips().size() >= 40);
+                assertEquals(celsius(1, 40), tips());
 
                 pair.endAll();
                 await("the loss", () -> causes().contains(ProbeFault.Cause.UNPLUGGED));
@@ -57,9 +57,9 @@ class RealSerialTest {
 
                 pair.connect();
                 await("the return", reader::isReading);
-                pair.start("python3", speak.toString(), pair.far(), "101", "200", "10");
-                await("the second hundred lines", () -> tips().size() >= 200);
-                assertEquals(celsius(1, 200), tips());
+                pair.start("python3", speak.toString(), pair.far(), "41", "80", "60");
+                await("the second forty lines", () -> tips().size() >= 80);
+                assertEquals(celsius(1, 80), tips());
             }
         }
         assertTrue(IntStream.range(1, inputs.size())
