@@ -5,6 +5,8 @@ import fifthform.probe.LineSettings;
 import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
 
 /**
  * One opened serial port.
@@ -14,7 +16,9 @@ import java.util.Optional;
  * gone.
  *
  * <p>A line of text trickles in byte by byte. Whoever wakes for each byte wakes a hundred times a second; so after the first
- * byte a read waits a moment for the rest, which makes two wakes a reading.
+ * byte a read waits a moment for the rest, which makes two wakes a reading; and of an adapter that keeps time every second
+ * line is fetched when it is whole ({@link Rhythm}), which makes one. One that has to be asked is waited for, since it keeps
+ * our time.
  */
 final class SerialLink implements TunableLink {
     /** Takes a megabyte a second with {@link #FIRST_WAIT_MILLIS} between reads. */
@@ -33,6 +37,8 @@ final class SerialLink implements TunableLink {
     private final SerialPort port;
     private final InstantSource clock;
     private final byte[] buffer = new byte[LARGEST_READ];
+    private final Rhythm rhythm = new Rhythm();
+    private boolean isAsked;
     private int waitMillis = FIRST_WAIT_MILLIS;
     private long lastReadNanos = System.nanoTime() - SAME_BURST_NANOS;
     private volatile boolean closed;
@@ -45,25 +51,48 @@ final class SerialLink implements TunableLink {
 
     @Override
     public Optional<Arrival> read() throws LinkException, InterruptedException {
-        int count = closed ? -1 : port.readBytes(buffer, buffer.length);
-        if (count < 0) throw gone();
-        if (count > 0) count += restOfBurst(count);
+        int count = foretold();
+        if (count == 0) count = waitedFor();
         return Optional.of(new Arrival(clock.instant(), Arrays.copyOf(buffer, count)));
     }
 
-    /** Whatever else arrives within the wait; how many bytes. A port that goes meanwhile says so at the next read. */
-    private int restOfBurst(int start) throws InterruptedException {
-        boolean cutInTwo = System.nanoTime() - lastReadNanos < SAME_BURST_NANOS;
+    /** Sleeps until a line that keeps time is whole; how many bytes, 0 where it has to be waited for after all. */
+    private int foretold() throws InterruptedException {
+        OptionalLong next = rhythm.next();
+        if (isAsked || closed || next.isEmpty()) return 0;
+        long nanos = next.getAsLong() + TimeUnit.MILLISECONDS.toNanos(waitMillis) - System.nanoTime();
+        if (nanos > 0) TimeUnit.NANOSECONDS.sleep(nanos);
+        int count = ready(0);
+        if (count > 0) rhythm.came();
+        return count;
+    }
+
+    private int waitedFor() throws LinkException, InterruptedException {
+        int count = closed ? -1 : port.readBytes(buffer, buffer.length);
+        if (count < 0) throw gone();
+        if (count == 0) {
+            rhythm.silence();
+            return 0;
+        }
+        long begun = System.nanoTime();
+        boolean cutInTwo = begun - lastReadNanos < SAME_BURST_NANOS;
         if (cutInTwo) waitMillis = Math.min(waitMillis + WAIT_STEP_MILLIS, LONGEST_WAIT_MILLIS);
+        else rhythm.begun(begun);
         Thread.sleep(waitMillis);
+        return count + ready(count);
+    }
+
+    /** Takes what is there without waiting; how many bytes. A port that has gone says so at the next read. */
+    private int ready(int start) {
         int ready = closed ? 0 : Math.min(port.bytesAvailable(), buffer.length - start);
-        int more = ready > 0 ? port.readBytes(buffer, ready, start) : 0;
+        int count = ready > 0 ? port.readBytes(buffer, ready, start) : 0;
         lastReadNanos = System.nanoTime();
-        return Math.max(more, 0);
+        return Math.max(count, 0);
     }
 
     @Override
     public void write(byte[] bytes) throws LinkException {
+        isAsked = true;
         if (closed || port.writeBytes(bytes, bytes.length) < 0) throw gone();
     }
 
