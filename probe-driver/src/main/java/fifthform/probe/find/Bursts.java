@@ -14,6 +14,8 @@ final class Bursts {
     /** A stream without pauses counts as one reading for so many bytes. */
     private static final int BYTES_WITHOUT_PAUSE = 64;
 
+    private static final int STREAM = 3;
+
     private final List<Instant> starts = new ArrayList<>();
     private Optional<Instant> lastByte = Optional.empty();
     private int sinceStart;
@@ -44,11 +46,14 @@ final class Bursts {
         return underWay ? count - 1 : count;
     }
 
-    /** The middle one of the times between; empty before the second. */
+    /** The middle one of the times between; empty before the second. A stream without pauses repeats itself all the time. */
     Optional<Duration> interval() {
         List<Duration> gaps = new ArrayList<>();
         for (int i = 1; i < starts.size(); i++) gaps.add(Duration.between(starts.get(i - 1), starts.get(i)));
         gaps.sort(null);
+        if (gaps.isEmpty() && count >= STREAM) {
+            return lastByte.map(last -> Duration.between(starts.get(0), last).dividedBy(count));
+        }
         return gaps.isEmpty() ? Optional.empty() : Optional.of(gaps.get(gaps.size() / 2));
     }
 }
