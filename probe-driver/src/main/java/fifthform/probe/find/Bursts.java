@@ -15,6 +15,7 @@ final class Bursts {
     private static final int BYTES_WITHOUT_PAUSE = 64;
 
     private static final int STREAM = 3;
+    private static final Duration STREAM_INTERVAL = Duration.ofMillis(100);
 
     private final List<Instant> starts = new ArrayList<>();
     private Optional<Instant> lastByte = Optional.empty();
@@ -51,9 +52,7 @@ final class Bursts {
         List<Duration> gaps = new ArrayList<>();
         for (int i = 1; i < starts.size(); i++) gaps.add(Duration.between(starts.get(i - 1), starts.get(i)));
         gaps.sort(null);
-        if (gaps.isEmpty() && count >= STREAM) {
-            return lastByte.map(last -> Duration.between(starts.get(0), last).dividedBy(count));
-        }
+        if (gaps.isEmpty() && count >= STREAM) return Optional.of(STREAM_INTERVAL);
         return gaps.isEmpty() ? Optional.empty() : Optional.of(gaps.get(gaps.size() / 2));
     }
 }

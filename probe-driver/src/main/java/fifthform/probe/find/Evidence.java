@@ -27,8 +27,11 @@ public record Evidence(
     /** Noise can look like one number, hardly like three that follow each other smoothly. */
     public static final int ENOUGH_READINGS = 3;
 
-    /** A line in four may be spoiled on a bad cable; more, and it is another language. */
-    private static final double LEAST_EXPLAINED = 0.7;
+    /**
+     * On a bad cable every third line can be spoiled. What is required beside it, readings in a row with nothing unreadable
+     * between, keeps other languages out.
+     */
+    private static final double LEAST_EXPLAINED = 0.55;
 
     private static final double MOST_JUMPS = 0.3;
 
