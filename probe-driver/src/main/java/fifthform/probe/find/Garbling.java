@@ -33,6 +33,9 @@ final class Garbling {
     private final int receiverBaud;
     private final List<Integer> firsts = new ArrayList<>();
     private final List<Integer> followers = new ArrayList<>();
+    private long heard;
+    private long printable;
+    private long lineEnds;
     /** Or the first silence, before which nothing is known. */
     private Optional<Instant> lastByte = Optional.empty();
 
@@ -45,6 +48,11 @@ final class Garbling {
         boolean afterPause = lastByte.filter(last -> Duration.between(last, at).compareTo(PAUSE) >= 0)
                 .isPresent();
         byte[] bytes = arrival.bytes();
+        for (byte b : bytes) {
+            heard++;
+            if (b == '\r' || b == '\n') lineEnds++;
+            else if (b >= ' ' && b <= '~' || b == '\t') printable++;
+        }
         for (int i = 0; i < bytes.length && size() < MOST_KEPT; i++)
             (i == 0 && afterPause ? firsts : followers).add(bytes[i] & 0xFF);
         if (!arrival.isSilence() || lastByte.isEmpty()) lastByte = Optional.of(at);
@@ -72,11 +80,9 @@ final class Garbling {
         return all().distinct().count() == 1;
     }
 
-    /** Whether these look like lines of text: nearly all printable, and a line end at least every second time. */
+    /** Whether all of it looks like lines of text: nearly all printable, and a line end at least every second time. */
     boolean looksLikeLines(int bursts) {
-        long ends = all().filter(b -> b == '\r' || b == '\n').count();
-        long printable = all().filter(b -> b >= ' ' && b <= '~' || b == '\t').count() + ends;
-        return printable >= TEXT_FRACTION * size() && 2 * ends >= bursts;
+        return printable + lineEnds >= TEXT_FRACTION * heard && 2 * lineEnds >= bursts;
     }
 
     private Stream<Integer> all() {

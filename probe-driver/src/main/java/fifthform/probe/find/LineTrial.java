@@ -20,7 +20,7 @@ final class LineTrial {
     private static final int READINGS_WHATEVER_RIVALS = 5;
 
     private static final int BURSTS_OF_TEXT = 9;
-    private static final int BURSTS_MORE = 4;
+    private static final int BURSTS_MORE = 2;
     /** Fewer bytes may be the end of something that began before we listened. */
     private static final int BYTES_TO_JUDGE = 3;
 
