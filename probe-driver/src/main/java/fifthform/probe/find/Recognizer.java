@@ -26,6 +26,8 @@ import java.util.Optional;
 public final class Recognizer {
     /** What is promised: five seconds, and six times the interval at which the adapter speaks. */
     private static final Duration FIXED = Duration.ofSeconds(5);
+    /** The last read may begin before time is over and end after it; and intervals are known to some per cent only. */
+    private static final Duration RESERVE = Duration.ofMillis(400);
 
     private static final int INTERVALS = 6;
     private static final Duration UNKNOWN_INTERVAL = Duration.ofSeconds(1);
@@ -107,7 +109,7 @@ public final class Recognizer {
         boolean mayAsk = !questions.isEmpty() && !order.hasHeardAnything();
         Duration interval = order.interval().orElse(UNKNOWN_INTERVAL);
         Duration bounded = interval.compareTo(LONGEST_INTERVAL) < 0 ? interval : LONGEST_INTERVAL;
-        Duration limit = mayAsk ? SILENCE_BEFORE_ASKING : FIXED.plus(bounded.multipliedBy(INTERVALS));
+        Duration limit = mayAsk ? SILENCE_BEFORE_ASKING : FIXED.minus(RESERVE).plus(bounded.multipliedBy(INTERVALS));
         return took().compareTo(limit) >= 0;
     }
 
