@@ -88,6 +88,12 @@ final class Ear {
                 return fault();
             }
 
+            /** An echo or a refusal proves nothing and contradicts nothing. */
+            @Override
+            public Void aside(Signal.Aside understood) {
+                return null;
+            }
+
             @Override
             public Void unreadable(Signal.Unreadable noise) {
                 unreadable += noise.bytes();
