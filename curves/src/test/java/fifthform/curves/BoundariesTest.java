@@ -51,7 +51,8 @@ class BoundariesTest {
             "alarm",
             "cue",
             "engine",
-            "review");
+            "review",
+            "probecheck");
 
     @ArchTest
     static final ArchRule time_is_handed_in = noClasses()
