@@ -1,0 +1,227 @@
+package fifthform.monitor.adapters;
+
+import fifthform.curves.check.Problem;
+import fifthform.curves.setup.Origin;
+import fifthform.probe.find.KnownAdapter;
+import fifthform.probe.find.KnownProbe;
+import fifthform.probe.find.UsbIdentity;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The adapters on disk, one file each, to which lines are only ever added. Reading never fails: what is damaged is kept
+ * under another name and said.
+ */
+public final class Adapters {
+    private static final String ENDING = ".jsonl";
+
+    private final Path folder;
+
+    /** @param folder where the files lie; made when something is kept */
+    public Adapters(Path folder) {
+        this.folder = Objects.requireNonNull(folder, "folder");
+    }
+
+    /** What is known, and what had to be left aside. */
+    public record Loaded(List<KeptAdapter> adapters, List<Problem> problems) {
+        public Loaded {
+            adapters = List.copyOf(adapters);
+            problems = List.copyOf(problems);
+        }
+
+        /** The adapter that shows itself like this. */
+        public Optional<KeptAdapter> at(String place, Optional<UsbIdentity> usb) {
+            return adapters.stream().filter(a -> a.isAt(place, usb)).findFirst();
+        }
+    }
+
+    /** Reads all files, in the order of their names. */
+    public Loaded load() {
+        List<KeptAdapter> adapters = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (Path file : files(problems)) read(file, problems).ifPresent(adapters::add);
+        return new Loaded(adapters, problems);
+    }
+
+    /**
+     * Remembers where an adapter was used, how it talks and what is on its channels; its checks stay as they are. Channels
+     * that are not named stay too. Writes only what is new.
+     *
+     * @param origin simulated adapters are kept apart from real ones: they are refused
+     * @throws IOException it cannot be written; what was kept before stands
+     */
+    public KeptAdapter remember(KnownAdapter adapter, Origin origin) throws IOException {
+        if (origin != Origin.REAL) throw new IllegalArgumentException("a simulated adapter must not be kept");
+        Optional<KeptAdapter> before = load().at(adapter.place(), adapter.usb());
+        List<String> lines = new ArrayList<>();
+        if (before.isEmpty()) lines.add(AdapterText.adapter(adapter.usb()));
+        boolean sameUse = before.filter(b -> AdapterText.used(b.known()).equals(AdapterText.used(adapter)))
+                .isPresent();
+        if (!sameUse) lines.add(AdapterText.used(adapter));
+        for (KnownProbe probe : adapter.probes()) {
+            String line = AdapterText.probe(probe);
+            boolean same = before.flatMap(b -> b.probe(probe.channel()))
+                    .filter(p -> AdapterText.probe(p).equals(line))
+                    .isPresent();
+            if (!same) lines.add(line);
+        }
+        Path file = before.isPresent() ? before.get().file() : fresh(name(adapter));
+        append(file, lines);
+        return load().at(adapter.place(), adapter.usb())
+                .orElseThrow(() -> new IOException(file + " was written but cannot be read again"));
+    }
+
+    /**
+     * Adds a check to those of an adapter that is remembered.
+     *
+     * @throws IOException it cannot be written; what was kept before stands
+     */
+    public void keep(KeptAdapter adapter, KeptCheck check) throws IOException {
+        append(adapter.file(), List.of(AdapterText.check(check)));
+    }
+
+    /**
+     * Forgets an adapter: its file is kept under another name and not read any more.
+     *
+     * @return the other name
+     * @throws IOException it cannot be renamed; the adapter stays known
+     */
+    public Path forget(KeptAdapter adapter) throws IOException {
+        return Files.move(adapter.file(), free(adapter.file(), ".forgotten"));
+    }
+
+    private List<Path> files(List<Problem> problems) {
+        if (!Files.isDirectory(folder)) return List.of();
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(ENDING))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            problems.add(new Problem(
+                    folder.toString(),
+                    "The probes that were checked cannot be listed (" + e.getMessage()
+                            + "), so every probe is taken as unchecked.",
+                    "Check that you may read this folder."));
+            return List.of();
+        }
+    }
+
+    private Optional<KeptAdapter> read(Path file, List<Problem> problems) {
+        try {
+            AdapterReading reading = AdapterReading.of(file, Files.readString(file));
+            if (reading.isOfANewerProgram()) {
+                problems.add(new Problem(
+                        file.toString(),
+                        "This adapter was written down by a newer program, so it is taken as unknown.",
+                        "Use the newer program."));
+                return Optional.empty();
+            }
+            if (reading.adapter().isEmpty()) {
+                problems.add(damaged(file, Files.move(file, free(file, ".unreadable")), "it is taken as unknown"));
+                return Optional.empty();
+            }
+            if (reading.isDamaged()) problems.add(mend(file, reading));
+            return reading.adapter();
+        } catch (CharacterCodingException e) {
+            return aside(file, problems);
+        } catch (IOException e) {
+            problems.add(unreadable(file, e));
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<KeptAdapter> aside(Path file, List<Problem> problems) {
+        try {
+            problems.add(damaged(file, Files.move(file, free(file, ".unreadable")), "it is taken as unknown"));
+        } catch (IOException e) {
+            problems.add(unreadable(file, e));
+        }
+        return Optional.empty();
+    }
+
+    /** The whole as it was goes under another name; the lines that can be read take its place. */
+    private static Problem mend(Path file, AdapterReading reading) throws IOException {
+        Path aside = free(file, ".unreadable");
+        Files.copy(file, aside);
+        Path fresh = file.resolveSibling(file.getFileName() + ".new");
+        Files.writeString(fresh, reading.goodText());
+        try {
+            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+        return damaged(file, aside, "the lines that can be read are used");
+    }
+
+    private static Problem damaged(Path file, Path aside, String meaning) {
+        return new Problem(
+                file.toString(),
+                "What is known of this adapter is damaged; " + meaning + ". The damaged file is kept as "
+                        + aside.getFileName() + ".",
+                "Check the probe again: fifthform check-probe");
+    }
+
+    private static Problem unreadable(Path file, IOException e) {
+        return new Problem(
+                file.toString(),
+                "What is known of this adapter cannot be read (" + e.getMessage() + "), so it is taken as unknown.",
+                "Check that you may read and change this file.");
+    }
+
+    private static void append(Path file, List<String> lines) throws IOException {
+        if (lines.isEmpty()) return;
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        String end = endsWithLine(file) ? "" : "\n";
+        Files.writeString(
+                file,
+                end + String.join("\n", lines) + "\n",
+                StandardOpenOption.CREATE,
+                StandardOpenOption.APPEND,
+                StandardOpenOption.SYNC);
+    }
+
+    /** An editor may have left the last line open; ours must not run into it. */
+    private static boolean endsWithLine(Path file) throws IOException {
+        try {
+            byte[] bytes = Files.readAllBytes(file);
+            return bytes.length == 0 || bytes[bytes.length - 1] == '\n';
+        } catch (NoSuchFileException e) {
+            return true;
+        }
+    }
+
+    private static String name(KnownAdapter adapter) {
+        String who = adapter.usb()
+                .map(u -> String.format("%04x-%04x", u.vendor(), u.product())
+                        + u.serial().map(serial -> "-" + serial).orElse("-on-" + adapter.place()))
+                .orElse("on-" + adapter.place());
+        String plain = new String(who.getBytes(StandardCharsets.US_ASCII), StandardCharsets.US_ASCII)
+                .replaceAll("[^A-Za-z0-9.-]+", "-");
+        return plain.length() > 80 ? plain.substring(0, 80) : plain;
+    }
+
+    private Path fresh(String name) {
+        Path file = folder.resolve(name + ENDING);
+        for (int number = 2; Files.exists(file); number++) file = folder.resolve(name + "-" + number + ENDING);
+        return file;
+    }
+
+    private static Path free(Path file, String ending) {
+        Path other = file.resolveSibling(file.getFileName() + ending);
+        for (int number = 2; Files.exists(other); number++)
+            other = file.resolveSibling(file.getFileName() + ending + "-" + number);
+        return other;
+    }
+}

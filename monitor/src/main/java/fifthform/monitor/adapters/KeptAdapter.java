@@ -1,0 +1,38 @@
+package fifthform.monitor.adapters;
+
+import fifthform.probe.find.KnownAdapter;
+import fifthform.probe.find.KnownProbe;
+import fifthform.probe.find.UsbIdentity;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * An adapter and all that was ever kept of it.
+ *
+ * @param known what is known of it now; the correction of a channel is that of its newest good check
+ * @param checks all checks, the oldest first
+ */
+public record KeptAdapter(Path file, KnownAdapter known, List<KeptCheck> checks) {
+    public KeptAdapter {
+        Objects.requireNonNull(file, "file");
+        Objects.requireNonNull(known, "known");
+        checks = List.copyOf(checks);
+    }
+
+    /** What is on a channel. */
+    public Optional<KnownProbe> probe(int channel) {
+        return known.probes().stream().filter(p -> p.channel() == channel).findFirst();
+    }
+
+    /**
+     * Whether an adapter that shows itself like this is this one. A serial number settles it wherever it is plugged in;
+     * without one only the same kind at the same place is taken for the same.
+     */
+    public boolean isAt(String place, Optional<UsbIdentity> usb) {
+        boolean sameKind = known.usb().equals(usb);
+        boolean hasSerial = usb.flatMap(UsbIdentity::serial).isPresent();
+        return sameKind && (hasSerial || known.place().equals(place));
+    }
+}
