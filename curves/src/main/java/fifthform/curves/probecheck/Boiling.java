@@ -2,7 +2,6 @@ package fifthform.curves.probecheck;
 
 import fifthform.curves.check.Require;
 import fifthform.curves.setup.Correction;
-import fifthform.curves.thermocouple.Converter;
 import fifthform.curves.thermocouple.Sensor;
 
 /**
@@ -13,19 +12,18 @@ import fifthform.curves.thermocouple.Sensor;
  * @param allowedKelvin two combined standard uncertainties of that difference, K, above 0
  */
 public record Boiling(double offKelvin, double allowedKelvin) {
-    /** As in {@link Finding}, for a tip at 100 °C: 100 − E(100 °C)/S. */
-    private static final double STRAIGHT_KELVIN = 100 - 4.096230 / 0.041276;
-
     public Boiling {
         Require.finite(offKelvin, "offKelvin");
         Require.within(allowedKelvin, Double.MIN_NORMAL, 50, "allowedKelvin");
     }
 
     /** The parts are those of point, correction, wire and chip, in squares (JCGM 100:2008, 5.1.2 and 6.2). */
-    public static Boiling of(Point boil, Correction correction, Sensor sensor) {
+    public static Boiling of(Point boil, Correction correction, Sensor sensor, Curve curve) {
         double off = correction.apply(boil.readCelsius()) - boil.target().trueCelsius();
         double wire = Allowed.wireShare(sensor) * boil.target().trueCelsius() / Math.sqrt(3);
-        double chip = sensor.converter() == Converter.UNKNOWN ? STRAIGHT_KELVIN / Math.sqrt(3) : 0;
+        double chip = curve.lowAfterIceKelvin(sensor, boil.target().trueCelsius()).stream()
+                .map(low -> Curve.standardKelvin(sensor, low))
+                .sum();
         double point = boil.sigmaKelvin();
         double left = correction.sigmaKelvin();
         return new Boiling(off, 2 * Math.sqrt(point * point + wire * wire + chip * chip + left * left));

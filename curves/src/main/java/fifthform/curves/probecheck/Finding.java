@@ -2,7 +2,6 @@ package fifthform.curves.probecheck;
 
 import fifthform.curves.check.Parsed;
 import fifthform.curves.setup.Correction;
-import fifthform.curves.thermocouple.Converter;
 import fifthform.curves.thermocouple.Sensor;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A correction and the doubt it leaves at working temperature.
@@ -35,13 +35,6 @@ public record Finding(Correction correction, List<Part> parts) {
     private static final double JUNCTION_KELVIN = 0.15;
     /** Curvature of wire and converter that two points do not show; own estimate, no source. */
     private static final double BETWEEN_KELVIN = 0.05;
-    /**
-     * What an ice point makes wrong at 31.5 °C where the chip takes the wire for straight: 31.5 − E(31.5 °C)/S with type K
-     * (ITS-90) and the slope 41.276 µV/K of such chips; the junction's temperature drops out.
-     */
-    private static final double STRAIGHT_ONE_POINT_KELVIN = 31.5 - 1.264352 / 0.041276;
-    /** The same after ice and boiling point: the chord to E(100 °C) = 4.096230 mV takes a part of it. */
-    private static final double STRAIGHT_TWO_POINTS_KELVIN = 31.5 - 100 * 1.264352 / 4.096230;
 
     public Finding {
         Objects.requireNonNull(correction, "correction");
@@ -49,13 +42,13 @@ public record Finding(Correction correction, List<Part> parts) {
     }
 
     /** The offset that an ice point shows; refused where it is more than the sensor is allowed to be off. */
-    public static Parsed<Finding> onePoint(Point ice, Sensor sensor) {
+    public static Parsed<Finding> onePoint(Point ice, Sensor sensor, Curve curve) {
         Optional<Parsed<Finding>> wrong = beyondClass(ice, sensor);
         if (wrong.isPresent()) return wrong.get();
         List<Part> parts = new ArrayList<>();
         parts.add(new Part(Part.Source.ICE_POINT, ice.sigmaKelvin()));
         parts.add(new Part(Part.Source.WIRE, Allowed.wireShare(sensor) * WORK_CELSIUS / Math.sqrt(3)));
-        chip(sensor, STRAIGHT_ONE_POINT_KELVIN).ifPresent(parts::add);
+        chip(sensor, curve.lowAfterIceKelvin(sensor, WORK_CELSIUS)).ifPresent(parts::add);
         parts.add(new Part(Part.Source.JUNCTION, JUNCTION_KELVIN));
         return Parsed.accepted(finding(1, -ice.errorKelvin(), ice.at(), parts));
     }
@@ -65,7 +58,7 @@ public record Finding(Correction correction, List<Part> parts) {
      *
      * @param boil taken with the pressure of the day
      */
-    public static Parsed<Finding> twoPoints(Point ice, Point boil, Sensor sensor) {
+    public static Parsed<Finding> twoPoints(Point ice, Point boil, Sensor sensor, Curve curve) {
         Optional<Parsed<Finding>> wrong = beyondClass(ice, sensor).or(() -> beyondClass(boil, sensor));
         if (wrong.isPresent()) return wrong.get();
         double apart = boil.target().trueCelsius() - ice.target().trueCelsius();
@@ -76,15 +69,18 @@ public record Finding(Correction correction, List<Part> parts) {
         parts.add(new Part(Part.Source.ICE_POINT, (1 - weight) * ice.sigmaKelvin()));
         parts.add(new Part(Part.Source.BOILING_POINT, weight * boil.sigmaKelvin()));
         parts.add(new Part(Part.Source.BETWEEN, BETWEEN_KELVIN));
-        chip(sensor, STRAIGHT_TWO_POINTS_KELVIN).ifPresent(parts::add);
+        chip(
+                        sensor,
+                        curve.lowAfterBothKelvin(
+                                sensor, WORK_CELSIUS, boil.target().trueCelsius()))
+                .ifPresent(parts::add);
         parts.add(new Part(Part.Source.JUNCTION, JUNCTION_KELVIN));
         return Parsed.accepted(finding(gain, offset, boil.at(), parts));
     }
 
-    /** Where nobody named the chip, anything from straight to right is possible: rectangular, from no error to this. */
-    private static Optional<Part> chip(Sensor sensor, double straightKelvin) {
-        if (sensor.converter() != Converter.UNKNOWN) return Optional.empty();
-        return Optional.of(new Part(Part.Source.CHIP, straightKelvin / Math.sqrt(3)));
+    private static Optional<Part> chip(Sensor sensor, OptionalDouble lowKelvin) {
+        if (lowKelvin.isEmpty()) return Optional.empty();
+        return Optional.of(new Part(Part.Source.CHIP, Curve.standardKelvin(sensor, lowKelvin.getAsDouble())));
     }
 
     private static Finding finding(double gain, double offsetKelvin, Instant at, List<Part> parts) {
@@ -95,7 +91,7 @@ public record Finding(Correction correction, List<Part> parts) {
     }
 
     private static Optional<Parsed<Finding>> beyondClass(Point point, Sensor sensor) {
-        double allowed = Allowed.kelvin(sensor);
+        double allowed = Allowed.kelvin(sensor, point.target().trueCelsius());
         double off = Math.abs(point.errorKelvin());
         if (off <= allowed + 2 * point.sigmaKelvin()) return Optional.empty();
         boolean ice = point.target().kind() == Target.Kind.ICE;

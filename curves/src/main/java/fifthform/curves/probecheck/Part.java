@@ -15,7 +15,7 @@ public record Part(Source source, double standardKelvin) {
         BOILING_POINT("the boiling point itself"),
         WIRE("slope of the wire, not seen by one point"),
         BETWEEN("curve between the two points"),
-        CHIP("how the chip straightens the wire's curve, which nobody said"),
+        CHIP("a converter that may take the wire's curve for straight"),
         JUNCTION("drift of the cold junction until the batch");
 
         private final String words;

@@ -30,7 +30,8 @@ class FindingTest {
 
     @Test
     void onePointTakesTheOffsetAway() {
-        Correction c = accepted(Finding.onePoint(ice(0.8), CLASS_1)).correction();
+        Correction c =
+                accepted(Finding.onePoint(ice(0.8), CLASS_1, Curve.AS_READ)).correction();
         assertEquals(31.5, c.apply(32.3), 1e-9);
         assertEquals(1, c.gain());
         assertEquals(Optional.of(AT), c.checkedAt());
@@ -39,16 +40,18 @@ class FindingTest {
     @Test
     void twoPointsTakeGainAndOffsetAway() {
         Point boil = point(BOIL, 1.012 * BOIL.trueCelsius() - 0.5);
-        Correction c = accepted(Finding.twoPoints(ice(-0.5), boil, CLASS_1)).correction();
+        Correction c = accepted(Finding.twoPoints(ice(-0.5), boil, CLASS_1, Curve.AS_READ))
+                .correction();
         assertEquals(31.5, c.apply(1.012 * 31.5 - 0.5), 1e-9);
     }
 
     /** This project's reference tables: a careless boil hands 31 % of its error down to 31 °C. */
     @Test
     void aWrongBoilHandsAThirdOfItsErrorDown() {
-        Correction right = accepted(Finding.twoPoints(ice(0), point(BOIL, BOIL.trueCelsius()), CLASS_1))
+        Correction right = accepted(Finding.twoPoints(ice(0), point(BOIL, BOIL.trueCelsius()), CLASS_1, Curve.AS_READ))
                 .correction();
-        Correction wrong = accepted(Finding.twoPoints(ice(0), point(BOIL, BOIL.trueCelsius() - 1), CLASS_1))
+        Correction wrong = accepted(
+                        Finding.twoPoints(ice(0), point(BOIL, BOIL.trueCelsius() - 1), CLASS_1, Curve.AS_READ))
                 .correction();
         assertEquals(0.31, wrong.apply(31) - right.apply(31), 0.005);
     }
@@ -56,9 +59,9 @@ class FindingTest {
     /** The same tables: unchecked 1 K, and 0.2 to 0.3 K after ice and boiling point; the worked figures are our own. */
     @Test
     void theDoubtThatIsLeftIsTheSumOfItsParts() {
-        Finding one = accepted(Finding.onePoint(ice(0.3), CLASS_1));
-        Finding two = accepted(Finding.twoPoints(ice(0.3), point(BOIL, BOIL.trueCelsius()), CLASS_1));
-        Finding vague = accepted(Finding.onePoint(ice(0.3), Sensor.UNKNOWN));
+        Finding one = accepted(Finding.onePoint(ice(0.3), CLASS_1, Curve.AS_READ));
+        Finding two = accepted(Finding.twoPoints(ice(0.3), point(BOIL, BOIL.trueCelsius()), CLASS_1, Curve.AS_READ));
+        Finding vague = accepted(Finding.onePoint(ice(0.3), Sensor.UNKNOWN, Curve.AS_READ));
         // 0.05 and 0.01 by ice and mean, 0.004 * 31.5 / sqrt(3) by the wire, 0.15 by the junction.
         double wire = 0.004 * 31.5 / Math.sqrt(3);
         assertEquals(
@@ -78,6 +81,22 @@ class FindingTest {
         assertTrue(vague.correction().sigmaKelvin() < Correction.UNCHECKED.sigmaKelvin());
     }
 
+    /** Once its slope is undone, a converter with one slope leaves no more doubt than one that linearises. */
+    @Test
+    void aKnownConverterLeavesLessDoubt() {
+        Sensor straight = new Sensor(Optional.of(ThermocoupleType.K), ToleranceClass.CLASS_1, Converter.MAX31855);
+        double undone = sigma(Finding.onePoint(ice(0.3), straight, Curve.UNDONE));
+        double asRead = sigma(Finding.onePoint(ice(0.3), straight, Curve.AS_READ));
+        assertEquals(sigma(Finding.onePoint(ice(0.3), CLASS_1, Curve.AS_READ)), undone, 1e-12);
+        assertTrue(asRead > 0.869, "the whole error is left: " + asRead);
+        Point boil = point(BOIL, BOIL.trueCelsius());
+        assertTrue(sigma(Finding.twoPoints(ice(0.3), boil, straight, Curve.AS_READ)) < asRead);
+    }
+
+    private static double sigma(Parsed<Finding> found) {
+        return accepted(found).correction().sigmaKelvin();
+    }
+
     /** In 95 of 100 made-up probes the truth at 31.5 °C lies within two standard uncertainties. */
     @Test
     void theTruthLiesWithinTheStatedDoubt() {
@@ -89,8 +108,11 @@ class FindingTest {
             Point ice = probe.reads(Target.ice(), random);
             Point boil = probe.reads(BOIL, random);
             double read = probe.read(31.5) + 0.15 * normal(random);
-            if (covers(accepted(Finding.onePoint(ice, CLASS_1)).correction(), read)) withinOne++;
-            if (covers(accepted(Finding.twoPoints(ice, boil, CLASS_1)).correction(), read)) withinTwo++;
+            if (covers(accepted(Finding.onePoint(ice, CLASS_1, Curve.AS_READ)).correction(), read)) withinOne++;
+            if (covers(
+                    accepted(Finding.twoPoints(ice, boil, CLASS_1, Curve.AS_READ))
+                            .correction(),
+                    read)) withinTwo++;
         }
         assertTrue(withinOne >= 0.95 * TRIALS, withinOne + " after the ice point");
         assertTrue(withinTwo >= 0.95 * TRIALS, withinTwo + " after both points");
@@ -103,8 +125,8 @@ class FindingTest {
         int within = 0;
         for (int trial = 0; trial < TRIALS; trial++) {
             Made probe = Made.by(random);
-            Correction c = accepted(
-                            Finding.twoPoints(probe.reads(Target.ice(), random), probe.reads(BOIL, random), CLASS_1))
+            Correction c = accepted(Finding.twoPoints(
+                            probe.reads(Target.ice(), random), probe.reads(BOIL, random), CLASS_1, Curve.AS_READ))
                     .correction();
             double read = probe.read(31.5) + 0.15 * normal(random);
             if (covers(new Correction(c.gain(), c.offsetKelvin(), c.sigmaKelvin() / 3), read)) within++;
@@ -115,12 +137,12 @@ class FindingTest {
     @Test
     void moreThanTheClassAllowsIsRefused() {
         // Class 1 of type K allows 1.5 K, its converter 1.5 K.
-        accepted(Finding.onePoint(ice(2.9), CLASS_1));
-        refused(Finding.onePoint(ice(3.3), CLASS_1));
-        refused(Finding.onePoint(ice(-3.3), CLASS_1));
+        accepted(Finding.onePoint(ice(2.9), CLASS_1, Curve.AS_READ));
+        refused(Finding.onePoint(ice(3.3), CLASS_1, Curve.AS_READ));
+        refused(Finding.onePoint(ice(-3.3), CLASS_1, Curve.AS_READ));
         Point far = point(BOIL, BOIL.trueCelsius() + 4);
-        refused(Finding.twoPoints(ice(0), far, CLASS_1));
-        accepted(Finding.onePoint(ice(3.3), Sensor.UNKNOWN));
+        refused(Finding.twoPoints(ice(0), far, CLASS_1, Curve.AS_READ));
+        accepted(Finding.onePoint(ice(3.3), Sensor.UNKNOWN, Curve.AS_READ));
     }
 
     @Test
@@ -128,11 +150,12 @@ class FindingTest {
         Target vague =
                 Target.boil(AirPressure.from(OptionalDouble.of(500), OptionalDouble.empty(), OptionalDouble.empty())
                         .fold(air -> air, problems -> fail(problems.toString())));
-        Correction ice = accepted(Finding.onePoint(ice(0.4), CLASS_1)).correction();
-        assertTrue(Boiling.of(point(vague, vague.trueCelsius() + 0.6), ice, CLASS_1)
+        Correction ice =
+                accepted(Finding.onePoint(ice(0.4), CLASS_1, Curve.AS_READ)).correction();
+        assertTrue(Boiling.of(point(vague, vague.trueCelsius() + 0.6), ice, CLASS_1, Curve.AS_READ)
                 .isPlausible());
-        assertFalse(
-                Boiling.of(point(vague, vague.trueCelsius() - 3), ice, CLASS_1).isPlausible());
+        assertFalse(Boiling.of(point(vague, vague.trueCelsius() - 3), ice, CLASS_1, Curve.AS_READ)
+                .isPlausible());
     }
 
     @Test

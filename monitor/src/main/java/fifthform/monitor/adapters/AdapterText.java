@@ -102,7 +102,7 @@ final class AdapterText {
                 .text("k", "check")
                 .whole("channel", check.channel())
                 .text("at", check.at().toString())
-                .text("result", check.correction().isPresent() ? "good" : "no");
+                .text("result", check.correction().isPresent() ? "corrects" : "corrects-nothing");
         check.correction()
                 .ifPresent(c -> line.number("gain", c.gain())
                         .number("offset_k", c.offsetKelvin())

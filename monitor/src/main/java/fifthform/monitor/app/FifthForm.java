@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
             ReplayCommand.class,
             AnalyseCommand.class,
             PortsCommand.class,
+            CheckProbeCommand.class,
             RecipesCommand.class
         },
         footer = {"", "Example: fifthform watch --probe practice"})

@@ -70,7 +70,8 @@ final class Screens {
         return hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
     }
 
-    private static boolean hasTerminal() {
+    /** Whether a person sits at a terminal that can do more than print. */
+    static boolean hasTerminal() {
         String term = System.getenv("TERM");
         return isTerminal(System.console()) && term != null && !term.equals("dumb");
     }

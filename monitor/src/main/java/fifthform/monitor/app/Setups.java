@@ -9,6 +9,7 @@ import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
+import fifthform.probe.find.KnownProbe;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -33,6 +34,18 @@ final class Setups {
 
     static ProbeSetup probe(ProbeId id, Role role, String talk, String place) {
         return new ProbeSetup(id, role, talk, place, Correction.UNCHECKED, ProbeSetup.USUAL_LAG_SECONDS);
+    }
+
+    /** A probe of which something is remembered: thermocouple, correction of its last check, lag of its tip. */
+    static ProbeSetup probe(ProbeId id, String talk, String place, KnownProbe known) {
+        return new ProbeSetup(
+                id,
+                known.role(),
+                talk,
+                place,
+                known.correction(),
+                known.lagSeconds().orElse(ProbeSetup.USUAL_LAG_SECONDS),
+                known.sensor());
     }
 
     /** The set-up for a file of readings about which nothing more is known. */

@@ -1,6 +1,10 @@
 package fifthform.probe.find;
 
 import com.fazecast.jSerialComm.SerialPort;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,6 +34,21 @@ public record ListedPort(
     /** All of this computer. */
     public static List<ListedPort> all() {
         return Stream.of(SerialPort.getCommPorts()).map(ListedPort::of).toList();
+    }
+
+    /** The port that {@code --probe} names; a link to a port counts as the port. */
+    static Optional<ListedPort> named(String name) {
+        return all().stream()
+                .filter(port -> name.equals(port.name()) || name.equals(port.path()) || isSameFile(name, port.path()))
+                .findFirst();
+    }
+
+    private static boolean isSameFile(String port, String path) {
+        try {
+            return Files.isSameFile(Path.of(port), Path.of(path));
+        } catch (IOException | InvalidPathException e) {
+            return false;
+        }
     }
 
     private static ListedPort of(SerialPort port) {

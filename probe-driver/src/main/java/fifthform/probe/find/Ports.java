@@ -36,4 +36,13 @@ public final class Ports {
                 .thenComparing(FoundPort::name));
         return List.copyOf(found);
     }
+
+    /**
+     * What the adapter on a port says of itself; opens nothing. Empty where it is no USB adapter or no such port is listed.
+     *
+     * @param port as {@code --probe} names it; a link to a port counts as the port
+     */
+    public static Optional<UsbIdentity> identity(String port) {
+        return ListedPort.named(port).flatMap(ListedPort::usb);
+    }
 }

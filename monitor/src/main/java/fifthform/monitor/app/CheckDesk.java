@@ -1,0 +1,90 @@
+package fifthform.monitor.app;
+
+import fifthform.monitor.settings.Units;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Where a check speaks with the maker: lines, one value that changes in place on a terminal, and the Enter key. */
+final class CheckDesk {
+    private static final Duration EVERY = Duration.ofSeconds(5);
+    private static final int LIVE_WIDTH = 76;
+
+    private final PrintWriter out;
+    private final InputStream keys;
+    private final boolean terminal;
+    private final Units units;
+    private Optional<Instant> lastPrinted = Optional.empty();
+    private boolean live;
+
+    private CheckDesk(PrintWriter out, InputStream keys, boolean terminal, Units units) {
+        this.out = Objects.requireNonNull(out, "out");
+        this.keys = Objects.requireNonNull(keys, "keys");
+        this.terminal = terminal;
+        this.units = Objects.requireNonNull(units, "units");
+    }
+
+    /** A terminal with somebody at its keys. */
+    static CheckDesk terminal(PrintWriter out, InputStream keys, Units units) {
+        return new CheckDesk(out, keys, true, units);
+    }
+
+    /** Plain lines into a pipe or file; no key is waited for. */
+    static CheckDesk lines(PrintWriter out, Units units) {
+        return new CheckDesk(out, InputStream.nullInputStream(), false, units);
+    }
+
+    boolean isTerminal() {
+        return terminal;
+    }
+
+    void say(String line) {
+        if (live) out.println();
+        live = false;
+        out.println(line);
+    }
+
+    /** The present value: rewritten in place on a terminal, else a line every 5 s of the probe's time. */
+    void value(Instant at, String text) {
+        if (terminal) {
+            out.print("\r  " + text + " ".repeat(Math.max(0, LIVE_WIDTH - text.length())));
+            out.flush();
+            live = true;
+            return;
+        }
+        boolean soon = lastPrinted
+                .filter(last -> Duration.between(last, at).compareTo(EVERY) < 0)
+                .isPresent();
+        if (soon) return;
+        lastPrinted = Optional.of(at);
+        out.println("  " + text);
+    }
+
+    /** Whether Enter was pressed since this was last asked. */
+    boolean entered() {
+        boolean enter = false;
+        try {
+            while (keys.available() > 0) {
+                int key = keys.read();
+                if (key < 0) break;
+                enter |= key == '\n' || key == '\r';
+            }
+        } catch (IOException e) {
+            // A terminal whose keys cannot be read needs none: the point is taken by itself.
+            return false;
+        }
+        return enter;
+    }
+
+    String celsius(double celsius) {
+        return Units.format("%.2f", units.shown(celsius)) + " " + units.symbol();
+    }
+
+    String kelvin(double kelvin) {
+        return Units.format("%.2f", units.shownDifference(kelvin)) + " " + units.symbol();
+    }
+}

@@ -1,0 +1,228 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.probecheck.Agreement;
+import fifthform.curves.probecheck.AirPressure;
+import fifthform.curves.probecheck.Point;
+import fifthform.curves.probecheck.Target;
+import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.settings.Settings;
+import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Units;
+import fifthform.probe.find.FoundPort;
+import fifthform.probe.find.Ports;
+import fifthform.probe.link.LinkException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Is this probe right? */
+@Command(
+        name = "check-probe",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Checks a probe in ice water and boiling water, or against another, and keeps its correction.",
+        footer = {
+            "",
+            "Examples:",
+            "  fifthform check-probe --probe practice",
+            "  fifthform check-probe --probe practice --ice --boil --pressure 1013",
+            "  fifthform check-probe --probe /dev/ttyUSB0 --type K --class 1 --converter max31856",
+            "  fifthform check-probe --probe /dev/ttyUSB0 --against /dev/ttyUSB1"
+        })
+final class CheckProbeCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Mixin
+    private CheckAirOptions airs;
+
+    @Mixin
+    private CheckSensorOptions sensors;
+
+    @Option(names = "--probe", paramLabel = "PORT", description = "port, practice or file:PATH; otherwise the last one")
+    private String probe;
+
+    @Option(names = "--talk", paramLabel = "ID", description = "how the adapter talks; otherwise as it did before")
+    private String talk;
+
+    @Option(names = "--channel", paramLabel = "N", description = "the adapter's channel; otherwise the first to speak")
+    private Integer channel;
+
+    @Option(names = "--against", paramLabel = "PORT", description = "compare with a second probe in the same bath")
+    private String against;
+
+    @Option(names = "--forget", description = "forget the adapter on this port and its corrections")
+    private boolean forget;
+
+    @Option(names = "--json", description = "answer as one JSON line; what to do is said on standard error")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal, InterruptedException {
+        Optional<AirPressure> air = airs.air();
+        Adapters adapters = new Adapters(common.folders().probes());
+        Adapters.Loaded loaded = adapters.load();
+        loaded.problems().forEach(err()::println);
+        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
+        settings.problems().forEach(err()::println);
+        Settings choices = settings.settings();
+        CheckDesk desk = desk(common.units().orElse(choices.units()));
+        CheckSubjects subjects = new CheckSubjects(
+                loaded,
+                Optional.ofNullable(talk),
+                channel == null ? OptionalInt.empty() : OptionalInt.of(channel),
+                sensors,
+                desk.isTerminal());
+        CheckSubject subject = subjects.first(name(choices));
+        CheckKeeper keeper = new CheckKeeper(adapters);
+        if (forget) return forget(subject, keeper).code();
+        if (against != null)
+            return compare(subject, subjects.second(against), desk).code();
+        return check(subject, air, desk, keeper).code();
+    }
+
+    private Exit check(CheckSubject subject, Optional<AirPressure> air, CheckDesk desk, CheckKeeper keeper)
+            throws Refusal, InterruptedException {
+        welcome(subject, desk);
+        CheckOutcome outcome;
+        try (CheckEar ear = open(subject)) {
+            outcome = points(subject, ear, air, desk);
+        }
+        CheckReport report = new CheckReport(subject, desk);
+        report.words(outcome).forEach(desk::say);
+        Optional<Path> kept = keeper.keep(subject, outcome, Instant.now());
+        desk.say(whereKept(subject, kept, outcome));
+        if (json) out().println(report.json(outcome, kept.map(Path::toString)));
+        return outcome.isPassed() ? Exit.DONE : Exit.ANSWER_IS_NO;
+    }
+
+    private CheckOutcome points(CheckSubject subject, CheckEar ear, Optional<AirPressure> air, CheckDesk desk)
+            throws Refusal, InterruptedException {
+        List<Target> targets = new ArrayList<>();
+        if (airs.takesIce()) targets.add(Target.ice());
+        air.ifPresent(a -> targets.add(Target.boil(a)));
+        List<Point> taken = new ArrayList<>();
+        CheckRun run = new CheckRun(desk);
+        for (Target target : targets) {
+            String name = target.kind() == Target.Kind.ICE ? "ice point" : "boiling point";
+            String step = "Step " + (taken.size() + 1) + " of " + targets.size() + " · " + name;
+            CheckRun.Ended ended = run.point(subject, ear, target, step);
+            if (ended.point().isEmpty())
+                return judgement(subject, ear).failed(taken, "The " + name + " was not taken. " + ended.why(desk));
+            taken.add(ended.point().get());
+        }
+        CheckJudgement judgement = judgement(subject, ear);
+        if (air.isEmpty()) return judgement.ofIce(taken.get(0));
+        return taken.size() == 1
+                ? judgement.ofBoil(taken.get(0))
+                : judgement.ofBoth(taken.get(0), taken.get(1), air.get());
+    }
+
+    private static CheckJudgement judgement(CheckSubject subject, CheckEar ear) {
+        return new CheckJudgement(subject, ear.channel(), ear.curve());
+    }
+
+    private Exit compare(CheckSubject one, CheckSubject other, CheckDesk desk) throws Refusal, InterruptedException {
+        welcome(one, desk);
+        Optional<Agreement> agreement;
+        try (CheckEar first = open(one);
+                CheckEar second = open(other)) {
+            agreement = new CheckRun(desk).sideBySide(one, first, other, second);
+        }
+        if (agreement.isEmpty()) {
+            throw new Refusal(
+                    Exit.ANSWER_IS_NO,
+                    "The two probes never stood steady together, so nothing can be said of them. Keep both tips in one"
+                            + " stirred bowl for a minute and compare again.");
+        }
+        CheckReport.words(agreement.get(), desk).forEach(desk::say);
+        if (json) out().println(new CheckReport(one, desk).json(agreement.get(), other.place()));
+        return agreement.get().holds() ? Exit.DONE : Exit.ANSWER_IS_NO;
+    }
+
+    private Exit forget(CheckSubject subject, CheckKeeper keeper) throws Refusal {
+        if (subject.kept().isEmpty()) {
+            err().println("Nothing is known of " + subject.place() + ", so there is nothing to forget.");
+            return Exit.ANSWER_IS_NO;
+        }
+        Path aside = keeper.forget(subject.kept().get());
+        out().println(subject.place() + " is forgotten: from now on it counts as unchecked. What was known is kept in "
+                + aside);
+        return Exit.DONE;
+    }
+
+    private static void welcome(CheckSubject subject, CheckDesk desk) {
+        desk.say(
+                switch (subject.kind()) {
+                    case REAL ->
+                        "Probe check · " + subject.place() + " · "
+                                + subject.spoken().talk()
+                                + (subject.before().isChecked() ? " · checked before" : " · never checked");
+                    case RECORDED -> "Probe check · " + subject.place() + " · recorded earlier: nothing is kept";
+                    case PRACTICE -> "Probe check · practice: an invented probe and invented pots; nothing is kept";
+                });
+    }
+
+    private static String whereKept(CheckSubject subject, Optional<Path> kept, CheckOutcome outcome) {
+        if (kept.isPresent())
+            return outcome.finding().isPresent()
+                    ? "Kept with the adapter in " + kept.get() + ". It holds from the next batch on."
+                    : "Noted with the adapter in " + kept.get() + ". The correction of before stays as it was.";
+        return switch (subject.kind()) {
+            case REAL -> "Nothing was kept.";
+            case RECORDED -> "Nothing was kept: whose probe these bytes came from is not known.";
+            case PRACTICE -> "Nothing was kept: this was practice. With your own: fifthform check-probe --probe PORT";
+        };
+    }
+
+    private static CheckEar open(CheckSubject subject) throws Refusal {
+        try {
+            return CheckEar.open(subject);
+        } catch (LinkException e) {
+            throw new Refusal(Exit.NO_PROBE, e.getMessage() + " Nothing was checked. " + e.whatToDo());
+        }
+    }
+
+    /** The probe that is named, else the last one, else the only one that is plugged in. */
+    private String name(Settings settings) throws Refusal, InterruptedException {
+        if (probe != null) return probe;
+        if (settings.lastProbe().isPresent()) return settings.lastProbe().get();
+        List<FoundPort> ready = Ports.list(InstantSource.system()).stream()
+                .filter(port -> port.state() == FoundPort.State.READY)
+                .toList();
+        if (ready.size() == 1) return ready.get(0).path();
+        throw new Refusal(
+                Exit.NO_PROBE,
+                (ready.isEmpty() ? "No probe was found." : "Several adapters were found.")
+                        + " Nothing was checked. Name one with --probe (fifthform ports lists them), or try it with:"
+                        + " fifthform check-probe --probe practice");
+    }
+
+    /** With {@code --json} the result alone goes to standard output. */
+    private CheckDesk desk(Units units) {
+        PrintWriter to = json ? err() : out();
+        return Screens.hasTerminal() ? CheckDesk.terminal(to, System.in, units) : CheckDesk.lines(to, units);
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

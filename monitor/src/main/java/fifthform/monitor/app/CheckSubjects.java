@@ -1,0 +1,168 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.probecheck.Target;
+import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.Role;
+import fifthform.curves.thermocouple.Converter;
+import fifthform.curves.thermocouple.Sensor;
+import fifthform.curves.thermocouple.ThermocoupleType;
+import fifthform.curves.thermocouple.ToleranceClass;
+import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.monitor.intake.PacedSource;
+import fifthform.monitor.intake.SessionClock;
+import fifthform.probe.Spoken;
+import fifthform.probe.find.KnownProbe;
+import fifthform.probe.find.Ports;
+import fifthform.probe.find.UsbIdentity;
+import fifthform.probe.link.LinkSource;
+import fifthform.probe.link.SerialSource;
+import fifthform.probe.link.TapeSource;
+import fifthform.probe.reader.ProbeLine;
+import fifthform.simulator.device.CheckPots;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.SplittableRandom;
+import java.util.function.Consumer;
+
+/** Turns the name of a probe into one that can be checked. */
+final class CheckSubjects {
+    /** An invented adapter of the better kind. */
+    private static final Sensor PRACTICE_SENSOR =
+            new Sensor(Optional.of(ThermocoupleType.K), ToleranceClass.CLASS_1, Converter.MCP9600);
+
+    private static final CheckPots.Make SECOND_PRACTICE_PROBE = new CheckPots.Make(0.998, 0.2, 22);
+    /** A comfortable bath for two probes, °C. */
+    private static final double PRACTICE_BATH_CELSIUS = 32;
+    /** So fast that nobody waits, and so slow that it can be read. */
+    private static final double PRACTICE_SPEED = 20;
+
+    private static final String FILE = "file:";
+
+    private final Adapters.Loaded loaded;
+    private final Optional<String> talk;
+    private final OptionalInt channel;
+    private final CheckSensorOptions sensors;
+    private final boolean paced;
+
+    /** @param paced whether practice lets somebody watch */
+    CheckSubjects(
+            Adapters.Loaded loaded,
+            Optional<String> talk,
+            OptionalInt channel,
+            CheckSensorOptions sensors,
+            boolean paced) {
+        this.loaded = Objects.requireNonNull(loaded, "loaded");
+        this.talk = Objects.requireNonNull(talk, "talk");
+        this.channel = Objects.requireNonNull(channel, "channel");
+        this.sensors = Objects.requireNonNull(sensors, "sensors");
+        this.paced = paced;
+    }
+
+    /** The probe that is to be checked. */
+    CheckSubject first(String name) throws Refusal {
+        if (isPractice(name)) return practice("practice", CheckPots.Make.DEMO, 1);
+        return name.startsWith(FILE) ? recorded(Path.of(name.substring(FILE.length()))) : real(name, talk);
+    }
+
+    /** The probe beside it; how the first talks says nothing of it. */
+    CheckSubject second(String name) throws Refusal {
+        if (isPractice(name)) return practice("practice, second probe", SECOND_PRACTICE_PROBE, 2);
+        return name.startsWith(FILE) ? recorded(Path.of(name.substring(FILE.length()))) : real(name, Optional.empty());
+    }
+
+    static boolean isPractice(String name) {
+        return name.equals(ProbeChooser.PRACTICE) || name.startsWith(ProbeChooser.PRACTICE + ":");
+    }
+
+    private CheckSubject real(String name, Optional<String> wantedTalk) throws Refusal {
+        String place = KnownProbes.place(name);
+        Optional<UsbIdentity> usb = Ports.identity(place);
+        Optional<KeptAdapter> kept = loaded.at(place, usb);
+        String way =
+                wantedTalk.or(() -> kept.map(k -> k.known().talk().toString())).orElse(Protocols.TEXT);
+        Spoken spoken = Protocols.named(way);
+        Optional<KnownProbe> known =
+                kept.flatMap(k -> KnownProbes.on(k, Role.BOWL, channel.orElse(ProbeLine.FIRST_TO_SPEAK)));
+        Sensor told = known.map(KnownProbe::sensor)
+                .filter(s -> !s.equals(Sensor.UNKNOWN))
+                .orElse(spoken.protocol().sensor());
+        OptionalInt wanted = channel.isEmpty() && known.isPresent()
+                ? OptionalInt.of(known.get().channel())
+                : channel;
+        return new CheckSubject(
+                CheckSubject.Kind.REAL,
+                place,
+                new SerialSource(place, spoken.line(), InstantSource.system()),
+                spoken,
+                usb,
+                wanted,
+                sensors.over(told),
+                kept,
+                known.map(KnownProbe::correction).orElse(Correction.UNCHECKED),
+                target -> {},
+                () -> {});
+    }
+
+    private CheckSubject recorded(Path file) throws Refusal {
+        Spoken spoken = Protocols.named(talk.orElse(Protocols.TEXT));
+        LinkSource tape = Answers.orRefuse(TapeSource.read(file, Instant.now(), Duration.ofSeconds(1)), Exit.FILE);
+        return unkept(
+                CheckSubject.Kind.RECORDED,
+                TapeProbe.PLACE + file.getFileName(),
+                tape,
+                spoken,
+                spoken.protocol().sensor(),
+                target -> {},
+                () -> {});
+    }
+
+    private CheckSubject practice(String place, CheckPots.Make make, long seed) throws Refusal {
+        Instant start = Instant.now();
+        CheckPots pots = new CheckPots(make, start, new SplittableRandom(seed));
+        LinkSource source = paced
+                ? new PacedSource(pots.source(), new SessionClock(start, PRACTICE_SPEED, System::nanoTime))
+                : pots.source();
+        return unkept(
+                CheckSubject.Kind.PRACTICE,
+                place,
+                source,
+                Protocols.named(Protocols.TEXT),
+                PRACTICE_SENSOR,
+                target -> {
+                    switch (target.kind()) {
+                        case ICE -> pots.dipIntoIce();
+                        case BOIL -> pots.dipIntoBoil(target.trueCelsius());
+                    }
+                },
+                () -> pots.dipIntoBath(PRACTICE_BATH_CELSIUS));
+    }
+
+    private CheckSubject unkept(
+            CheckSubject.Kind kind,
+            String place,
+            LinkSource source,
+            Spoken spoken,
+            Sensor told,
+            Consumer<Target> dip,
+            Runnable stir)
+            throws Refusal {
+        return new CheckSubject(
+                kind,
+                place,
+                source,
+                spoken,
+                Optional.empty(),
+                channel,
+                sensors.over(told),
+                Optional.empty(),
+                Correction.UNCHECKED,
+                dip,
+                stir);
+    }
+}

@@ -1,0 +1,81 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.ProbeId;
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Role;
+import fifthform.curves.thermocouple.Sensor;
+import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.probe.Spoken;
+import fifthform.probe.find.KnownProbe;
+import fifthform.probe.find.Ports;
+import fifthform.probe.find.UsbIdentity;
+import fifthform.probe.reader.ProbeLine;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What is remembered of the probe behind a port: the one place where a real set-up gets its correction from. */
+final class KnownProbes {
+    private static final Path DEVICES = Path.of("/dev");
+
+    private final Adapters.Loaded loaded;
+    private final Function<String, Optional<UsbIdentity>> identity;
+
+    KnownProbes(Adapters.Loaded loaded) {
+        this(loaded, Ports::identity);
+    }
+
+    /** @param identity what the adapter on a port says of itself */
+    KnownProbes(Adapters.Loaded loaded, Function<String, Optional<UsbIdentity>> identity) {
+        this.loaded = Objects.requireNonNull(loaded, "loaded");
+        this.identity = Objects.requireNonNull(identity, "identity");
+    }
+
+    /** The adapter that is plugged in at this port. */
+    Optional<KeptAdapter> at(String port) {
+        return loaded.at(place(port), identity.apply(place(port)));
+    }
+
+    /**
+     * The set-up of a probe: with its sensor, correction and lag where it is known, else unchecked.
+     *
+     * @param channel the adapter's channel, or {@link ProbeLine#FIRST_TO_SPEAK}
+     */
+    ProbeSetup setup(ProbeId id, Role role, Spoken spoken, String port, int channel) {
+        String talk = spoken.talk().toString();
+        Optional<KnownProbe> known = at(port).flatMap(adapter -> on(adapter, role, channel));
+        return known.map(k -> Setups.probe(
+                        id, talk, port, new KnownProbe(k.channel(), role, k.sensor(), k.correction(), k.lagSeconds())))
+                .orElseGet(() -> unknown(id, role, spoken, port));
+    }
+
+    private static ProbeSetup unknown(ProbeId id, Role role, Spoken spoken, String port) {
+        Sensor sensor = spoken.protocol().sensor();
+        ProbeSetup plain = Setups.probe(id, role, spoken.talk().toString(), port);
+        return new ProbeSetup(id, role, plain.talk(), port, plain.correction(), plain.lagSeconds(), sensor);
+    }
+
+    /** A channel by its number; where nobody named one, the one with that role, else the only one. */
+    static Optional<KnownProbe> on(KeptAdapter adapter, Role role, int channel) {
+        if (channel != ProbeLine.FIRST_TO_SPEAK) return adapter.probe(channel);
+        var probes = adapter.known().probes();
+        return probes.stream()
+                .filter(p -> p.role() == role)
+                .findFirst()
+                .or(() -> probes.size() == 1 ? Optional.of(probes.get(0)) : Optional.empty());
+    }
+
+    /** {@code ttyUSB0} and {@code /dev/ttyUSB0} are one place. */
+    static String place(String port) {
+        try {
+            Path device = DEVICES.resolve(port);
+            return Files.exists(device) ? device.toString() : port;
+        } catch (InvalidPathException e) {
+            return port;
+        }
+    }
+}
