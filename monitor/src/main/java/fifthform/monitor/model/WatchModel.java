@@ -142,7 +142,7 @@ public final class WatchModel {
         Correction correction = snapshot.setup().bowlProbe().correction();
         return state.budget(snapshot.setup())
                 .map(budget -> "within ±" + units.difference(budget.expandedKelvin()))
-                .map(size -> correction.isChecked() ? size : size + ": probe not checked")
+                .map(size -> size + CheckAge.words(snapshot.setup().origin(), correction, state.at()))
                 .orElse("");
     }
 

@@ -1,0 +1,34 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.probecheck.CheckAgain;
+import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.Origin;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/** How long ago the bowl's probe was checked, as a tail to what it is worth. */
+final class CheckAge {
+    private static final long LONGEST_DAYS_IN_DAYS = 60;
+    private static final double DAYS_A_MONTH = 30.44;
+
+    private CheckAge() {}
+
+    /** For example {@code , checked 12 days ago}; simulated probes have no age. */
+    static String words(Origin origin, Correction correction, Instant now) {
+        if (!correction.isChecked()) return ": probe not checked";
+        Optional<Duration> age = correction.checkedAt().map(at -> Duration.between(at, now));
+        if (origin == Origin.SIMULATED || age.isEmpty() || age.get().isNegative()) return "";
+        return age.get().compareTo(CheckAgain.USUAL) > 0
+                ? ": check again, last check " + ago(age.get())
+                : ", checked " + ago(age.get());
+    }
+
+    private static String ago(Duration age) {
+        long days = age.toDays();
+        if (days == 0) return "today";
+        if (days == 1) return "a day ago";
+        if (days <= LONGEST_DAYS_IN_DAYS) return days + " days ago";
+        return Math.round(days / DAYS_A_MONTH) + " months ago";
+    }
+}
