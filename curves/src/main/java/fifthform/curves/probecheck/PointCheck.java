@@ -74,7 +74,7 @@ public record PointCheck(
     private static final int FEWEST = 10;
     private static final Duration SILENCE = Duration.ofSeconds(8);
     private static final Duration PATIENCE = Duration.ofMinutes(3);
-    private static final Duration LONGEST = Duration.ofMinutes(20);
+    private static final Duration LONGEST = Duration.ofMinutes(30);
 
     public PointCheck {
         Objects.requireNonNull(target, "target");

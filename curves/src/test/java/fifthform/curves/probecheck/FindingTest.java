@@ -69,6 +69,13 @@ class FindingTest {
                 one.correction().sigmaKelvin(),
                 1e-9);
         assertTrue(two.correction().sigmaKelvin() < one.correction().sigmaKelvin());
+        // The weight of the boiling point at 31.5 °C, worked by hand: 31.5 / 99.606 = 0.31625.
+        double ice = (1 - 0.31625) * Math.hypot(0.05, 0.01);
+        double boil = 0.31625 * Math.hypot(BOIL.sigmaKelvin(), 0.01);
+        assertEquals(
+                Math.sqrt(ice * ice + boil * boil + 0.05 * 0.05 + 0.15 * 0.15),
+                two.correction().sigmaKelvin(),
+                1e-6);
         assertTrue(two.correction().sigmaKelvin() > 0.15 && two.correction().sigmaKelvin() < 0.3);
         // cold_junction.csv of the reference: a straight chip reads 0.767 at 0 °C and 31.399 at 31.5 °C, so 0.869
         // apart.

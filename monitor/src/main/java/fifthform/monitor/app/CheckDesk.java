@@ -16,30 +16,38 @@ final class CheckDesk {
 
     private final PrintWriter out;
     private final InputStream keys;
-    private final boolean terminal;
+    private final Manner manner;
     private final Units units;
     private Optional<Instant> lastPrinted = Optional.empty();
     private boolean live;
 
-    private CheckDesk(PrintWriter out, InputStream keys, boolean terminal, Units units) {
+    /** Who reads along. */
+    enum Manner {
+        /** Somebody with a screen and an Enter key. */
+        AT_A_TERMINAL,
+        /** A pipe or a file: nobody waits and no key comes. */
+        IN_LINES
+    }
+
+    private CheckDesk(PrintWriter out, InputStream keys, Manner manner, Units units) {
         this.out = Objects.requireNonNull(out, "out");
         this.keys = Objects.requireNonNull(keys, "keys");
-        this.terminal = terminal;
+        this.manner = Objects.requireNonNull(manner, "manner");
         this.units = Objects.requireNonNull(units, "units");
     }
 
     /** A terminal with somebody at its keys. */
     static CheckDesk terminal(PrintWriter out, InputStream keys, Units units) {
-        return new CheckDesk(out, keys, true, units);
+        return new CheckDesk(out, keys, Manner.AT_A_TERMINAL, units);
     }
 
     /** Plain lines into a pipe or file; no key is waited for. */
     static CheckDesk lines(PrintWriter out, Units units) {
-        return new CheckDesk(out, InputStream.nullInputStream(), false, units);
+        return new CheckDesk(out, InputStream.nullInputStream(), Manner.IN_LINES, units);
     }
 
-    boolean isTerminal() {
-        return terminal;
+    Manner manner() {
+        return manner;
     }
 
     void say(String line) {
@@ -50,7 +58,7 @@ final class CheckDesk {
 
     /** The present value: rewritten in place on a terminal, else a line every 5 s of the probe's time. */
     void value(Instant at, String text) {
-        if (terminal) {
+        if (manner == Manner.AT_A_TERMINAL) {
             out.print("\r  " + text + " ".repeat(Math.max(0, LIVE_WIDTH - text.length())));
             out.flush();
             live = true;

@@ -81,12 +81,8 @@ final class CheckProbeCommand implements Callable<Integer> {
         settings.problems().forEach(err()::println);
         Settings choices = settings.settings();
         CheckDesk desk = desk(common.units().orElse(choices.units()));
-        CheckSubjects subjects = new CheckSubjects(
-                loaded,
-                Optional.ofNullable(talk),
-                channel == null ? OptionalInt.empty() : OptionalInt.of(channel),
-                sensors,
-                desk.isTerminal());
+        CheckSubjects subjects =
+                new CheckSubjects(loaded, Optional.ofNullable(talk), channel(), sensors, desk.manner());
         CheckSubject subject = subjects.first(name(choices));
         CheckKeeper keeper = new CheckKeeper(adapters);
         if (forget) return forget(subject, keeper).code();
@@ -195,6 +191,14 @@ final class CheckProbeCommand implements Callable<Integer> {
         } catch (LinkException e) {
             throw new Refusal(Exit.NO_PROBE, e.getMessage() + " Nothing was checked. " + e.whatToDo());
         }
+    }
+
+    private OptionalInt channel() throws Refusal {
+        if (channel == null) return OptionalInt.empty();
+        if (channel >= 0) return OptionalInt.of(channel);
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--channel was " + channel + ". Nothing was done. Give 0 or more, as the adapter counts.");
     }
 
     /** The probe that is named, else the last one, else the only one that is plugged in. */

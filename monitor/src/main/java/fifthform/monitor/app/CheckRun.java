@@ -43,7 +43,8 @@ final class CheckRun {
         desk.say(step + " · true here: " + desk.celsius(target.trueCelsius()) + " ±"
                 + desk.kelvin(2 * target.sigmaKelvin()));
         CheckNotices.of(target).forEach(line -> desk.say("  " + line));
-        desk.say("  It begins and ends by itself." + (desk.isTerminal() ? " Enter begins, and takes it sooner." : ""));
+        desk.say("  It begins and ends by itself."
+                + (desk.manner() == CheckDesk.Manner.AT_A_TERMINAL ? " Enter begins, and takes it sooner." : ""));
         subject.dip().accept(target);
         PointCheck check = PointCheck.of(target);
         OptionalDouble last = OptionalDouble.empty();

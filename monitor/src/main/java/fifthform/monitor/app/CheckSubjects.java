@@ -40,7 +40,7 @@ final class CheckSubjects {
     /** A comfortable bath for two probes, °C. */
     private static final double PRACTICE_BATH_CELSIUS = 32;
     /** So fast that nobody waits, and so slow that it can be read. */
-    private static final double PRACTICE_SPEED = 20;
+    private static final double PRACTICE_SPEED = 5;
 
     private static final String FILE = "file:";
 
@@ -48,20 +48,20 @@ final class CheckSubjects {
     private final Optional<String> talk;
     private final OptionalInt channel;
     private final CheckSensorOptions sensors;
-    private final boolean paced;
+    private final CheckDesk.Manner manner;
 
-    /** @param paced whether practice lets somebody watch */
+    /** @param manner who reads along: practice goes so slowly that a person can */
     CheckSubjects(
             Adapters.Loaded loaded,
             Optional<String> talk,
             OptionalInt channel,
             CheckSensorOptions sensors,
-            boolean paced) {
+            CheckDesk.Manner manner) {
         this.loaded = Objects.requireNonNull(loaded, "loaded");
         this.talk = Objects.requireNonNull(talk, "talk");
         this.channel = Objects.requireNonNull(channel, "channel");
         this.sensors = Objects.requireNonNull(sensors, "sensors");
-        this.paced = paced;
+        this.manner = Objects.requireNonNull(manner, "manner");
     }
 
     /** The probe that is to be checked. */
@@ -125,7 +125,7 @@ final class CheckSubjects {
     private CheckSubject practice(String place, CheckPots.Make make, long seed) throws Refusal {
         Instant start = Instant.now();
         CheckPots pots = new CheckPots(make, start, new SplittableRandom(seed));
-        LinkSource source = paced
+        LinkSource source = manner == CheckDesk.Manner.AT_A_TERMINAL
                 ? new PacedSource(pots.source(), new SessionClock(start, PRACTICE_SPEED, System::nanoTime))
                 : pots.source();
         return unkept(

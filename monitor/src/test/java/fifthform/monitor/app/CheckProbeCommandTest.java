@@ -139,6 +139,7 @@ class CheckProbeCommandTest {
                 "--boil --altitude 9000|9000 m|Nothing was done|metres",
                 "--boil|pressure|Nothing was done|--altitude",
                 "--pressure 1013|boiling point only|Nothing was done|--boil",
+                "--channel -1|--channel was -1|Nothing was done|0 or more",
                 "--class 7|--class was 7|Nothing was done|Possible",
                 "--converter max31857|max31857|Nothing was done|max31856",
                 "--talk no-such|no-such|Nothing was done|Known are"
