@@ -85,6 +85,11 @@ final class CheckEar implements AutoCloseable {
             }
 
             @Override
+            public Void aside(Signal.Aside understood) {
+                return null;
+            }
+
+            @Override
             public Void unreadable(Signal.Unreadable s) {
                 return null;
             }
