@@ -57,7 +57,11 @@ final class CheckKeeper {
                 subject.sensor(),
                 Correction.UNCHECKED,
                 before.map(KnownProbe::lagSeconds).orElse(OptionalDouble.empty()));
-        return new KnownAdapter(subject.usb(), subject.place(), subject.spoken().talk(), List.of(probe));
+        return new KnownAdapter(
+                subject.usb(),
+                KnownProbes.keptPlace(subject.place()),
+                subject.spoken().talk(),
+                List.of(probe));
     }
 
     /** Forgets the adapter; its file is kept under another name. */

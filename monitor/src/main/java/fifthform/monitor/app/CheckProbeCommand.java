@@ -5,9 +5,11 @@ import fifthform.curves.probecheck.AirPressure;
 import fifthform.curves.probecheck.Point;
 import fifthform.curves.probecheck.Target;
 import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.probe.find.Asking;
 import fifthform.probe.find.FoundPort;
 import fifthform.probe.find.Ports;
 import fifthform.probe.link.LinkException;
@@ -81,11 +83,13 @@ final class CheckProbeCommand implements Callable<Integer> {
         settings.problems().forEach(err()::println);
         Settings choices = settings.settings();
         CheckDesk desk = desk(common.units().orElse(choices.units()));
+        AdapterFinder finder = new AdapterFinder(new KnownProbes(loaded), new AdapterEar(Asking.NEVER), err());
         CheckSubjects subjects =
-                new CheckSubjects(loaded, Optional.ofNullable(talk), channel(), sensors, desk.manner());
-        CheckSubject subject = subjects.first(name(choices));
+                new CheckSubjects(loaded, Optional.ofNullable(talk), channel(), sensors, desk.manner(), finder);
         CheckKeeper keeper = new CheckKeeper(adapters);
-        if (forget) return forget(subject, keeper).code();
+        String name = name(choices);
+        if (forget) return forget(name, new KnownProbes(loaded), keeper).code();
+        CheckSubject subject = subjects.first(name);
         if (against != null)
             return compare(subject, subjects.second(against), desk).code();
         return check(subject, air, desk, keeper).code();
@@ -150,14 +154,15 @@ final class CheckProbeCommand implements Callable<Integer> {
         return agreement.get().holds() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
-    private Exit forget(CheckSubject subject, CheckKeeper keeper) throws Refusal {
-        if (subject.kept().isEmpty()) {
-            err().println("Nothing is known of " + subject.place() + ", so there is nothing to forget.");
+    private Exit forget(String name, KnownProbes known, CheckKeeper keeper) throws Refusal {
+        String place = KnownProbes.place(PortName.parse(name).port());
+        Optional<KeptAdapter> kept = known.at(place);
+        if (kept.isEmpty()) {
+            err().println("Nothing is known of " + place + ", so there is nothing to forget.");
             return Exit.ANSWER_IS_NO;
         }
-        Path aside = keeper.forget(subject.kept().get());
-        out().println(subject.place() + " is forgotten: from now on it counts as unchecked. What was known is kept in "
-                + aside);
+        Path aside = keeper.forget(kept.get());
+        out().println(place + " is forgotten: from now on it counts as unchecked. What was known is kept in " + aside);
         return Exit.DONE;
     }
 

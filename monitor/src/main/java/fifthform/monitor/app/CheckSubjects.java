@@ -8,15 +8,11 @@ import fifthform.curves.thermocouple.Sensor;
 import fifthform.curves.thermocouple.ThermocoupleType;
 import fifthform.curves.thermocouple.ToleranceClass;
 import fifthform.monitor.adapters.Adapters;
-import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.intake.PacedSource;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.probe.Spoken;
-import fifthform.probe.find.KnownProbe;
 import fifthform.probe.find.Ports;
-import fifthform.probe.find.UsbIdentity;
 import fifthform.probe.link.LinkSource;
-import fifthform.probe.link.SerialSource;
 import fifthform.probe.link.TapeSource;
 import fifthform.probe.reader.ProbeLine;
 import fifthform.simulator.device.CheckPots;
@@ -24,6 +20,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -49,29 +46,35 @@ final class CheckSubjects {
     private final OptionalInt channel;
     private final CheckSensorOptions sensors;
     private final CheckDesk.Manner manner;
+    private final AdapterFinder finder;
 
-    /** @param manner who reads along: practice goes so slowly that a person can */
+    /**
+     * @param manner who reads along: practice goes so slowly that a person can
+     * @param finder finds real adapters
+     */
     CheckSubjects(
             Adapters.Loaded loaded,
             Optional<String> talk,
             OptionalInt channel,
             CheckSensorOptions sensors,
-            CheckDesk.Manner manner) {
+            CheckDesk.Manner manner,
+            AdapterFinder finder) {
         this.loaded = Objects.requireNonNull(loaded, "loaded");
         this.talk = Objects.requireNonNull(talk, "talk");
         this.channel = Objects.requireNonNull(channel, "channel");
         this.sensors = Objects.requireNonNull(sensors, "sensors");
         this.manner = Objects.requireNonNull(manner, "manner");
+        this.finder = Objects.requireNonNull(finder, "finder");
     }
 
     /** The probe that is to be checked. */
-    CheckSubject first(String name) throws Refusal {
+    CheckSubject first(String name) throws Refusal, InterruptedException {
         if (isPractice(name)) return practice("practice", CheckPots.Make.DEMO, 1);
         return name.startsWith(FILE) ? recorded(Path.of(name.substring(FILE.length()))) : real(name, talk);
     }
 
     /** The probe beside it; how the first talks says nothing of it. */
-    CheckSubject second(String name) throws Refusal {
+    CheckSubject second(String name) throws Refusal, InterruptedException {
         if (isPractice(name)) return practice("practice, second probe", SECOND_PRACTICE_PROBE, 2);
         return name.startsWith(FILE) ? recorded(Path.of(name.substring(FILE.length()))) : real(name, Optional.empty());
     }
@@ -80,31 +83,28 @@ final class CheckSubjects {
         return name.equals(ProbeChooser.PRACTICE) || name.startsWith(ProbeChooser.PRACTICE + ":");
     }
 
-    private CheckSubject real(String name, Optional<String> wantedTalk) throws Refusal {
-        String place = KnownProbes.place(name);
-        Optional<UsbIdentity> usb = Ports.identity(place);
-        Optional<KeptAdapter> kept = loaded.at(place, usb);
-        String way =
-                wantedTalk.or(() -> kept.map(k -> k.known().talk().toString())).orElse(Protocols.TEXT);
-        Spoken spoken = Protocols.named(way);
-        Optional<KnownProbe> known =
-                kept.flatMap(k -> KnownProbes.on(k, Role.BOWL, channel.orElse(ProbeLine.FIRST_TO_SPEAK)));
-        Sensor told = known.map(KnownProbe::sensor)
-                .filter(s -> !s.equals(Sensor.UNKNOWN))
-                .orElse(spoken.protocol().sensor());
-        OptionalInt wanted = channel.isEmpty() && known.isPresent()
-                ? OptionalInt.of(known.get().channel())
-                : channel;
+    /** Adapter, talk and channel are found as for a batch. */
+    private CheckSubject real(String name, Optional<String> wantedTalk) throws Refusal, InterruptedException {
+        PortName said = PortName.parse(name);
+        PortName port =
+                channel.isPresent() ? new PortName(said.port(), Optional.of(String.valueOf(channel.getAsInt()))) : said;
+        PortProbe.Wired wired = finder.find(List.of(new WantedProbe(Role.BOWL, port, wantedTalk)))
+                .wired()
+                .get(0);
+        Spoken spoken = wired.adapter().spoken();
+        Sensor known = wired.setup().sensor();
+        Sensor told = known.equals(Sensor.UNKNOWN) ? spoken.protocol().sensor() : known;
+        String place = wired.adapter().path();
         return new CheckSubject(
                 CheckSubject.Kind.REAL,
                 place,
-                new SerialSource(place, spoken.line(), InstantSource.system()),
+                PortProbe.source(wired.adapter(), InstantSource.system()),
                 spoken,
-                usb,
-                wanted,
+                Ports.identity(place),
+                wired.channel() == ProbeLine.FIRST_TO_SPEAK ? OptionalInt.empty() : OptionalInt.of(wired.channel()),
                 sensors.over(told),
-                kept,
-                known.map(KnownProbe::correction).orElse(Correction.UNCHECKED),
+                new KnownProbes(loaded).at(place),
+                wired.setup().correction(),
                 target -> {},
                 () -> {});
     }

@@ -37,7 +37,8 @@ final class KnownProbes {
 
     /** The adapter that is plugged in at this port. */
     Optional<KeptAdapter> at(String port) {
-        return loaded.at(place(port), identity.apply(place(port)));
+        Optional<UsbIdentity> usb = identity.apply(place(port));
+        return loaded.at(keptPlace(port), usb).or(() -> loaded.at(place(port), usb));
     }
 
     /**
@@ -45,18 +46,20 @@ final class KnownProbes {
      *
      * @param channel the adapter's channel, or {@link ProbeLine#FIRST_TO_SPEAK}
      */
-    ProbeSetup setup(ProbeId id, Role role, Spoken spoken, String port, int channel) {
+    ProbeSetup setup(ProbeId id, Role role, Spoken spoken, PortName port, int channel) {
         String talk = spoken.talk().toString();
-        Optional<KnownProbe> known = at(port).flatMap(adapter -> on(adapter, role, channel));
+        String place = place(port.port());
+        String named = new PortName(place, port.channel()).toString();
+        Optional<KnownProbe> known = at(place).flatMap(adapter -> on(adapter, role, channel));
         return known.map(k -> Setups.probe(
-                        id, talk, port, new KnownProbe(k.channel(), role, k.sensor(), k.correction(), k.lagSeconds())))
-                .orElseGet(() -> unknown(id, role, spoken, port));
+                        id, talk, named, new KnownProbe(k.channel(), role, k.sensor(), k.correction(), k.lagSeconds())))
+                .orElseGet(() -> unknown(id, role, spoken, named));
     }
 
-    private static ProbeSetup unknown(ProbeId id, Role role, Spoken spoken, String port) {
+    private static ProbeSetup unknown(ProbeId id, Role role, Spoken spoken, String place) {
         Sensor sensor = spoken.protocol().sensor();
-        ProbeSetup plain = Setups.probe(id, role, spoken.talk().toString(), port);
-        return new ProbeSetup(id, role, plain.talk(), port, plain.correction(), plain.lagSeconds(), sensor);
+        ProbeSetup plain = Setups.probe(id, role, spoken.talk().toString(), place);
+        return new ProbeSetup(id, role, plain.talk(), place, plain.correction(), plain.lagSeconds(), sensor);
     }
 
     /** A channel by its number; where nobody named one, the one with that role, else the only one. */
@@ -67,6 +70,11 @@ final class KnownProbes {
                 .filter(p -> p.role() == role)
                 .findFirst()
                 .or(() -> probes.size() == 1 ? Optional.of(probes.get(0)) : Optional.empty());
+    }
+
+    /** How files name the place of the adapter on this port: the socket, where the system counts sockets. */
+    static String keptPlace(String port) {
+        return Ports.place(place(port));
     }
 
     /** {@code ttyUSB0} and {@code /dev/ttyUSB0} are one place. */

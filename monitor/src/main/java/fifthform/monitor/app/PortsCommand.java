@@ -1,19 +1,24 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.json.JsonLine;
+import fifthform.probe.find.Asking;
+import fifthform.probe.find.Candidate;
+import fifthform.probe.find.ChannelHeard;
+import fifthform.probe.find.Decision;
 import fifthform.probe.find.FoundPort;
-import fifthform.probe.find.Heard;
-import fifthform.probe.find.Listener;
 import fifthform.probe.find.Ports;
+import fifthform.probe.find.Recognition;
 import fifthform.probe.find.UsbIdentity;
 import fifthform.probe.link.LinkException;
-import fifthform.probe.link.SerialSource;
 import java.io.PrintWriter;
-import java.time.Duration;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,11 +30,11 @@ import picocli.CommandLine.Spec;
         name = "ports",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description =
-                "Lists the serial ports, what seems to be behind them, and how to mend one that cannot be opened.",
-        footer = {"", "Example: fifthform ports"})
+        description = "Lists what a probe may be behind, and how to mend what cannot be used.",
+        footer = {"", "Examples:", "  fifthform ports", "  fifthform ports --listen"})
 final class PortsCommand implements Callable<Integer> {
-    private static final Duration LISTEN = Duration.ofSeconds(4);
+    /** More of them say the same in other words. */
+    private static final int REJECTED_SHOWN = 3;
 
     @Mixin
     private CommonOptions common;
@@ -37,19 +42,28 @@ final class PortsCommand implements Callable<Integer> {
     @Option(names = "--json", description = "answer as JSON lines")
     private boolean json;
 
-    @Option(names = "--listen", description = "open each port that can be opened for a few seconds and say what talks")
+    @Option(names = "--listen", description = "listen to each port for some ten seconds and say what talks")
     private boolean listen;
+
+    @Option(names = "--ask", description = "as --listen, and ask what says nothing by itself")
+    private boolean ask;
 
     @Spec
     private CommandSpec spec;
 
+    /** What listening came to; the words where it could not be opened. */
+    private record Heard(Optional<Recognition> recognition, String words) {}
+
     @Override
     public Integer call() throws InterruptedException {
+        Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
+        loaded.problems().forEach(spec.commandLine().getErr()::println);
+        KnownProbes known = new KnownProbes(loaded);
         List<FoundPort> ports = Ports.list(InstantSource.system());
         for (FoundPort port : ports) {
-            Optional<String> talk = talk(port);
-            if (json) out().println(line(port, talk));
-            else describe(port, talk);
+            Optional<Heard> heard = heard(port);
+            if (json) out().println(line(port, known.at(port.path()), heard));
+            else describe(port, known.at(port.path()), heard);
         }
         boolean any = ports.stream().anyMatch(p -> p.state() == FoundPort.State.READY);
         if (!any && !json) {
@@ -59,44 +73,119 @@ final class PortsCommand implements Callable<Integer> {
         return (any ? Exit.DONE : Exit.NO_PROBE).code();
     }
 
-    private Optional<String> talk(FoundPort port) throws InterruptedException {
-        if (!listen || port.state() != FoundPort.State.READY) return Optional.empty();
-        Listener ear =
-                new Listener(line -> new SerialSource(port.path(), line, InstantSource.system()), Protocols.all());
+    private Optional<Heard> heard(FoundPort port) throws InterruptedException {
+        boolean canTalk = port.kind() == FoundPort.Kind.SERIAL && port.state() == FoundPort.State.READY;
+        if (!(listen || ask) || !canTalk) return Optional.empty();
         try {
-            return Optional.of(ear.listen(LISTEN).stream()
-                    .filter(Heard::isConvincing)
-                    .findFirst()
-                    .map(h -> h.protocol().id() + " (" + h.goodSignals() + " readings in " + LISTEN.toSeconds() + " s)")
-                    .orElse("nothing that is understood in " + LISTEN.toSeconds() + " s"));
+            Recognition recognition = new AdapterEar(ask ? Asking.ALLOWED : Asking.NEVER).listen(port.path());
+            return Optional.of(new Heard(Optional.of(recognition), recognition.reason()));
         } catch (LinkException e) {
-            return Optional.of(e.getMessage());
+            return Optional.of(new Heard(Optional.empty(), e.getMessage() + " " + e.whatToDo()));
         }
     }
 
-    private void describe(FoundPort port, Optional<String> talk) {
-        String identity = port.usb().map(UsbIdentity::toString).orElse("not a USB adapter");
-        out().println(port.path() + " · " + port.description() + " · " + identity);
+    private void describe(FoundPort port, Optional<KeptAdapter> kept, Optional<Heard> heard) {
+        out().println(port.path() + " · " + port.description() + " · "
+                + port.usb().map(UsbIdentity::toString).orElse(notUsb(port)));
         port.reason()
                 .ifPresentOrElse(
                         reason -> out().println(
                                         "  " + reason + " " + port.whatToDo().orElse("")),
                         () -> out().println("  Ready: fifthform watch --probe " + port.path()));
-        talk.ifPresent(words -> out().println("  Heard: " + words));
+        kept.ifPresent(adapter -> out().println("  Used before: " + use(adapter)));
+        heard.ifPresent(this::describe);
     }
 
-    private static String line(FoundPort port, Optional<String> talk) {
+    private static String notUsb(FoundPort port) {
+        return port.kind() == FoundPort.Kind.KERNEL_SENSOR ? "sensor of the kernel" : "not a USB adapter";
+    }
+
+    private static String use(KeptAdapter adapter) {
+        String roles = adapter.known().probes().stream()
+                .map(p -> p.role().word() + (p.correction().isChecked() ? ", checked" : ", not checked"))
+                .collect(Collectors.joining("; "));
+        return adapter.known().talk() + (roles.isEmpty() ? "" : "; " + roles);
+    }
+
+    private void describe(Heard heard) {
+        Optional<Decision> decision = heard.recognition().flatMap(Recognition::decision);
+        out().println("  Heard: " + heard.words()
+                + decision.map(PortsCommand::sure).orElse(""));
+        decision.stream().flatMap(d -> d.channels().stream()).forEach(c -> out().println("    " + channel(c)));
+        rejected(heard).forEach(c -> out().println("    Not " + why(c)));
+    }
+
+    private static String sure(Decision decision) {
+        return String.format(Locale.ROOT, " Sure to %.0f %%.", 100 * decision.confidence());
+    }
+
+    private static String channel(ChannelHeard channel) {
+        return String.format(
+                Locale.ROOT,
+                "%s: %.2f °C (PORT@%s)",
+                channel.title(),
+                channel.lastCelsius(),
+                channel.name().orElse(String.valueOf(channel.channel())));
+    }
+
+    /** Those that understood something, and still were not taken. */
+    private static List<Candidate> rejected(Heard heard) {
+        return heard.recognition().stream()
+                .flatMap(r -> r.candidates().stream())
+                .filter(c -> c.rejection().isPresent()
+                        && c.evidence().readings() + c.evidence().faults() > 0)
+                .limit(REJECTED_SHOWN)
+                .toList();
+    }
+
+    private static String why(Candidate candidate) {
+        return candidate.protocol().id() + " at " + candidate.line() + ": "
+                + candidate.rejection().orElse("");
+    }
+
+    private static String line(FoundPort port, Optional<KeptAdapter> kept, Optional<Heard> heard) {
         JsonLine line = new JsonLine()
                 .text("port", port.path())
                 .text("description", port.description())
-                .text(
-                        "state",
-                        port.state().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+                .text("kind", word(port.kind()))
+                .text("state", word(port.state()));
         port.usb().ifPresent(usb -> line.text("usb", usb.toString()));
+        port.usb().flatMap(UsbIdentity::serial).ifPresent(serial -> line.text("serial", serial));
         port.reason().ifPresent(reason -> line.text("reason", reason));
         port.whatToDo().ifPresent(mend -> line.text("what_to_do", mend));
-        talk.ifPresent(words -> line.text("heard", words));
+        kept.ifPresent(
+                adapter -> line.text("used_before", adapter.known().talk().toString()));
+        heard.ifPresent(h -> {
+            line.text("heard", h.words());
+            h.recognition()
+                    .flatMap(Recognition::decision)
+                    .ifPresent(d -> line.text("talk", d.spoken().talk().toString())
+                            .number("confidence", d.confidence())
+                            .objects(
+                                    "channels",
+                                    d.channels().stream()
+                                            .map(PortsCommand::json)
+                                            .toList()));
+            line.objects(
+                    "rejected",
+                    rejected(h).stream()
+                            .map(c -> new JsonLine()
+                                    .text("talk", c.protocol().id())
+                                    .text("line", c.line().toString())
+                                    .text("why", c.rejection().orElse("")))
+                            .toList());
+        });
         return line.end();
+    }
+
+    private static JsonLine json(ChannelHeard channel) {
+        JsonLine line = new JsonLine().whole("channel", channel.channel());
+        channel.name().ifPresent(name -> line.text("name", name));
+        return line.number("last_c", channel.lastCelsius());
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private PrintWriter out() {

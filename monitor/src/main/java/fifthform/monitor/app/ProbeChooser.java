@@ -1,17 +1,22 @@
 package fifthform.monitor.app;
 
-import fifthform.curves.setup.ProbeId;
+import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
-import fifthform.probe.Spoken;
+import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.probe.find.FoundPort;
+import fifthform.probe.find.KnownAdapter;
+import fifthform.probe.find.Matches;
 import fifthform.probe.find.Ports;
 import fifthform.simulator.scenario.Scenario;
 import fifthform.simulator.scenario.Scenarios;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -20,91 +25,151 @@ import java.util.stream.Collectors;
 final class ProbeChooser {
     static final String PRACTICE = "practice";
     private static final String FILE = "file:";
+    private static final String NONE = "none";
 
     /** How much faster than life practice runs: a batch of 45 minutes in a minute and a half, and slower at the cue. */
     private static final double PRACTICE_SPEED = 30;
 
-    private final Optional<String> talk;
-    private final WatchSpeed speed;
-    private final Duration interval;
-    private final Optional<String> bathPort;
-    private final Optional<String> roomPort;
+    private final Wishes wishes;
+    private final Adapters.Loaded loaded;
+    private final AdapterEar ear;
+    private final PrintWriter err;
 
-    ProbeChooser(
-            Optional<String> talk,
-            WatchSpeed speed,
-            Duration interval,
-            Optional<String> bathPort,
-            Optional<String> roomPort) {
-        this.talk = Objects.requireNonNull(talk, "talk");
-        this.speed = Objects.requireNonNull(speed, "speed");
-        this.interval = Objects.requireNonNull(interval, "interval");
-        this.bathPort = Objects.requireNonNull(bathPort, "bathPort");
-        this.roomPort = Objects.requireNonNull(roomPort, "roomPort");
+    /**
+     * What the maker said.
+     *
+     * @param ports where each probe is, by its role; {@code none} for the bath or the room leaves it out
+     * @param talks how its adapter talks
+     */
+    record Wishes(Map<Role, String> ports, Map<Role, String> talks, WatchSpeed speed, Duration interval) {
+        Wishes {
+            ports = Map.copyOf(ports);
+            talks = Map.copyOf(talks);
+            Objects.requireNonNull(speed, "speed");
+            Objects.requireNonNull(interval, "interval");
+        }
+
+        Optional<String> port(Role role) {
+            return Optional.ofNullable(ports.get(role));
+        }
+
+        Optional<String> talk(Role role) {
+            return Optional.ofNullable(talks.get(role));
+        }
+
+        WantedProbe wanted(Role role, String port) {
+            return new WantedProbe(role, PortName.parse(port), talk(role));
+        }
     }
 
-    /** What {@code --probe} names; without it the last probe, else the only one found. */
-    ProbeChoice choose(Optional<String> probe, Optional<String> lastPort) throws Refusal {
-        if (talk.isPresent()) Protocols.named(talk.get());
-        String name = probe.isPresent() ? probe.get() : found(lastPort);
-        if (name.equals(PRACTICE) || name.startsWith(PRACTICE + ":")) return practice(name);
-        if (name.startsWith(FILE)) {
-            return new TapeProbe(
-                    Path.of(name.substring(FILE.length())), spoken().talk().toString(), interval, speed);
+    ProbeChooser(Wishes wishes, Adapters.Loaded loaded, AdapterEar ear, PrintWriter err) {
+        this.wishes = Objects.requireNonNull(wishes, "wishes");
+        this.loaded = Objects.requireNonNull(loaded, "loaded");
+        this.ear = Objects.requireNonNull(ear, "ear");
+        this.err = Objects.requireNonNull(err, "err");
+    }
+
+    /** What {@code --probe} names; without it an adapter that is remembered, else the last port, else the only one found. */
+    ProbeChoice choose(Optional<String> lastPort) throws Refusal, InterruptedException {
+        for (String talk : wishes.talks().values()) Protocols.named(talk);
+        Optional<String> bowl = wishes.port(Role.BOWL);
+        if (bowl.filter(ProbeChooser::isPractice).isPresent()) return practice(bowl.get());
+        if (bowl.filter(name -> name.startsWith(FILE)).isPresent()) {
+            String talk = wishes.talk(Role.BOWL).orElse(Protocols.TEXT);
+            return new TapeProbe(Path.of(bowl.get().substring(FILE.length())), talk, wishes.interval(), wishes.speed());
         }
-        if (speed.factor().isPresent()) {
+        if (wishes.speed().factor().isPresent()) {
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
                     "--speed was given with a real probe, which runs at the speed of life. Nothing was done. Leave --speed out.");
         }
-        return ports(name);
+        List<WantedProbe> wanted = bowl.isPresent() ? named(bowl.get()) : found(lastPort);
+        return new AdapterFinder(new KnownProbes(loaded), ear, err).find(wanted);
     }
 
-    /** The one protocol that fits a plain line, unless the maker names another. */
-    private Spoken spoken() throws Refusal {
-        return Protocols.named(talk.orElse(Protocols.TEXT));
+    /** The probes of a session that is gone on with, unless the maker names others. */
+    static Map<Role, ProbeSetup> before(List<ProbeSetup> probes) {
+        return probes.stream().collect(Collectors.toMap(ProbeSetup::role, probe -> probe, (first, second) -> first));
+    }
+
+    private static boolean isPractice(String name) {
+        return name.equals(PRACTICE) || name.startsWith(PRACTICE + ":");
     }
 
     private ProbeChoice practice(String name) throws Refusal {
         String id = name.equals(PRACTICE) ? Scenarios.FIRST : name.substring(PRACTICE.length() + 1);
         Scenario scenario = Answers.orRefuse(Scenarios.builtIn().find(id), Exit.NOT_UNDERSTOOD);
-        return new PracticeProbe(scenario, speed.factor().orElse(PRACTICE_SPEED), speed.atCues());
+        return new PracticeProbe(
+                scenario,
+                wishes.speed().factor().orElse(PRACTICE_SPEED),
+                wishes.speed().atCues());
     }
 
-    private ProbeChoice ports(String bowlPort) throws Refusal {
-        List<PortProbe.Port> ports = new ArrayList<>();
-        ports.add(port(Setups.BOWL, Role.BOWL, bowlPort));
-        if (bathPort.isPresent()) ports.add(port(Setups.BATH, Role.BATH, bathPort.get()));
-        if (roomPort.isPresent()) ports.add(port(Setups.ROOM, Role.ROOM, roomPort.get()));
-        return new PortProbe(ports);
-    }
-
-    private PortProbe.Port port(ProbeId id, Role role, String port) throws Refusal {
-        return new PortProbe.Port(id, role, port, spoken());
-    }
-
-    private String found(Optional<String> lastPort) throws Refusal {
-        List<FoundPort> ready = readyPorts();
-        if (lastPort.isPresent() && ready.stream().anyMatch(p -> p.path().equals(lastPort.get())))
-            return lastPort.get();
-        if (ready.size() == 1) return ready.get(0).path();
-        String what = ready.isEmpty()
-                ? "No probe was found. No reading can be taken. Plug in the adapter and look with: fifthform ports"
-                : "Several adapters were found. Nothing was started. Name one with --probe: "
-                        + ready.stream().map(FoundPort::path).collect(Collectors.joining(", "));
-        throw new Refusal(
-                Exit.NO_PROBE,
-                what + System.lineSeparator() + "Or practise on a simulated bowl: fifthform watch --probe practice");
-    }
-
-    private static List<FoundPort> readyPorts() throws Refusal {
-        try {
-            return Ports.list(InstantSource.system()).stream()
-                    .filter(p -> p.state() == FoundPort.State.READY)
-                    .toList();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new Refusal(Exit.NO_PROBE, "Looking for probes was interrupted. Nothing was started. Try again.");
+    /** The bowl's port was named; what else is remembered of its adapter comes along. */
+    private List<WantedProbe> named(String bowl) {
+        List<WantedProbe> wanted = new ArrayList<>(List.of(wishes.wanted(Role.BOWL, bowl)));
+        Optional<KeptAdapter> kept =
+                new KnownProbes(loaded).at(wanted.get(0).port().port());
+        for (Role role : List.of(Role.BATH, Role.ROOM)) {
+            Optional<String> port = wishes.port(role)
+                    .or(() -> kept.filter(adapter -> AdapterFinder.carries(adapter, role))
+                            .map(adapter -> wanted.get(0).port().port()));
+            port.filter(p -> !p.equals(NONE)).ifPresent(p -> wanted.add(wishes.wanted(role, p)));
         }
+        return wanted;
+    }
+
+    private List<WantedProbe> found(Optional<String> lastPort) throws Refusal, InterruptedException {
+        List<FoundPort> ready = Ports.list(InstantSource.system()).stream()
+                .filter(p -> p.state() == FoundPort.State.READY)
+                .toList();
+        List<KnownAdapter> known =
+                loaded.adapters().stream().map(KeptAdapter::known).toList();
+        Matches matches = Matches.of(known, ready);
+        List<WantedProbe> wanted = new ArrayList<>(List.of(wishes.wanted(Role.BOWL, bowl(matches, ready, lastPort))));
+        for (Role role : List.of(Role.BATH, Role.ROOM)) {
+            Optional<String> port = wishes.port(role)
+                    .or(() -> matches.withRole(role).only().map(m -> m.port().path()));
+            port.filter(p -> !p.equals(NONE)).ifPresent(p -> wanted.add(wishes.wanted(role, p)));
+        }
+        wanted.stream()
+                .filter(w -> wishes.port(w.role()).isEmpty())
+                .forEach(w -> err.println("The " + w.role().word() + "'s probe is taken to be on " + w.port() + "."));
+        return wanted;
+    }
+
+    private static String bowl(Matches matches, List<FoundPort> ready, Optional<String> lastPort) throws Refusal {
+        Matches bowls = matches.withRole(Role.BOWL);
+        Optional<String> remembered = bowls.only().map(m -> m.port().path());
+        if (remembered.isPresent()) return remembered.get();
+        Optional<String> last = lastPort.filter(name -> ready.stream()
+                .anyMatch(p -> p.path().equals(PortName.parse(name).port())));
+        // Two that were used before: the one of the last batch is not asked for again, another pair is.
+        if (last.isPresent()) return last.get();
+        if (bowls.isAmbiguous())
+            throw ask(
+                    "Several adapters that were used in a bowl before are plugged in",
+                    bowls.all().stream().map(Matches.Match::port).toList());
+        if (ready.size() == 1) return ready.get(0).path();
+        throw ready.isEmpty() ? nothingFound() : ask("Several adapters were found", ready);
+    }
+
+    private static Refusal ask(String what, List<FoundPort> ports) {
+        return new Refusal(
+                Exit.NO_PROBE,
+                what + ". Nothing was started. Name the bowl's with --probe: "
+                        + ports.stream().map(FoundPort::path).distinct().collect(Collectors.joining(", "))
+                        + orPractise());
+    }
+
+    private static Refusal nothingFound() {
+        return new Refusal(
+                Exit.NO_PROBE,
+                "No probe was found. No reading can be taken. Plug in the adapter and look with: fifthform ports"
+                        + orPractise());
+    }
+
+    private static String orPractise() {
+        return System.lineSeparator() + "Or practise on a simulated bowl: fifthform watch --probe practice";
     }
 }

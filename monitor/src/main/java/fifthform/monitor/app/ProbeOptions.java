@@ -1,26 +1,48 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Role;
+import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.store.Session;
+import fifthform.probe.find.Asking;
+import java.io.PrintWriter;
 import java.time.Duration;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** Which probe is watched, how it talks and how fast time goes. */
+/** Which probes are watched, how they talk and how fast time goes. */
 final class ProbeOptions {
     private static final double LONGEST_INTERVAL_SECONDS = 3600;
 
-    @Option(names = "--probe", paramLabel = "PORT", description = "port, practice, practice:SCENARIO or file:PATH")
+    @Option(
+            names = "--probe",
+            paramLabel = "PORT",
+            description = "port, or port@channel; practice, practice:SCENARIO or file:PATH")
     private String probe;
 
-    @Option(names = "--talk", paramLabel = "ID", description = "how the adapter talks; otherwise found out")
+    @Option(
+            names = "--talk",
+            paramLabel = "ID",
+            description = "how its adapter talks, for example text-lines:baud=115200; otherwise as before or found out")
     private String talk;
 
-    @Option(names = "--bath-probe", paramLabel = "PORT", description = "port of a probe in the bath")
+    @Option(names = "--ask", description = "what plugged-in devices say when asked may be found out too")
+    private boolean ask;
+
+    @Option(names = "--bath-probe", paramLabel = "PORT", description = "a probe in the bath; none leaves it out")
     private String bathProbe;
 
-    @Option(names = "--room-probe", paramLabel = "PORT", description = "port of a probe for the room")
+    @Option(names = "--bath-talk", paramLabel = "ID", description = "how its adapter talks")
+    private String bathTalk;
+
+    @Option(names = "--room-probe", paramLabel = "PORT", description = "a probe for the room; none leaves it out")
     private String roomProbe;
+
+    @Option(names = "--room-talk", paramLabel = "ID", description = "how its adapter talks")
+    private String roomTalk;
 
     @Option(
             names = "--speed",
@@ -38,18 +60,33 @@ final class ProbeOptions {
             description = "between lines of a text file; default 1")
     private double intervalSeconds;
 
-    /** What these options name; without {@code --probe} the probe of the session that is gone on with, or the last one. */
-    ProbeChoice choose(Settings settings, Optional<Session> cutOff) throws Refusal {
-        Optional<String> wanted = Optional.ofNullable(probe)
-                .or(() -> cutOff.map(s -> s.header().setup().bowlProbe().place()));
+    /**
+     * What these options name; without {@code --probe} the probes of the session that is gone on with, else those that are
+     * remembered, else the last one.
+     */
+    ProbeChoice choose(Settings settings, Adapters.Loaded loaded, Optional<Session> cutOff, PrintWriter err)
+            throws Refusal, InterruptedException {
+        Map<Role, String> ports = said(probe, bathProbe, roomProbe);
+        Map<Role, String> talks = said(talk, bathTalk, roomTalk);
+        // The bath's and the room's probes go on as well: the session's header names them.
+        if (cutOff.isPresent()) {
+            for (ProbeSetup before : cutOff.get().header().setup().probes()) {
+                boolean other = ports.putIfAbsent(before.role(), before.place()) != null;
+                if (!other) talks.putIfAbsent(before.role(), before.talk());
+            }
+        }
         WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
-        return new ProbeChooser(
-                        Optional.ofNullable(talk),
-                        wish,
-                        interval(),
-                        Optional.ofNullable(bathProbe),
-                        Optional.ofNullable(roomProbe))
-                .choose(wanted, settings.lastProbe());
+        ProbeChooser.Wishes wishes = new ProbeChooser.Wishes(ports, talks, wish, interval());
+        AdapterEar ear = new AdapterEar(ask ? Asking.ALLOWED : Asking.NEVER);
+        return new ProbeChooser(wishes, loaded, ear, err).choose(settings.lastProbe());
+    }
+
+    private static Map<Role, String> said(String bowl, String bath, String room) {
+        Map<Role, String> said = new EnumMap<>(Role.class);
+        if (bowl != null) said.put(Role.BOWL, bowl);
+        if (bath != null) said.put(Role.BATH, bath);
+        if (room != null) said.put(Role.ROOM, room);
+        return said;
     }
 
     private Duration interval() throws Refusal {

@@ -12,6 +12,9 @@ final class Protocols {
     /** Tolerant text lines; also what practice and text files speak. */
     static final String TEXT = "text-lines";
 
+    /** Directories in which the kernel shows sensors. */
+    static final String KERNEL_FILES = "kernel-files";
+
     private Protocols() {}
 
     static List<ProbeProtocol> all() {

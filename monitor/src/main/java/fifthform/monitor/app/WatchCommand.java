@@ -4,6 +4,7 @@ import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
+import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.settings.Folders;
@@ -73,7 +74,10 @@ final class WatchCommand implements Callable<Integer> {
         Optional<Phase> join = batch.joining();
         SessionFiles sessions = new SessionFiles(folders.sessions());
         Optional<Session> cutOff = new CutOff(sessions, err()).find(goOn);
-        ProbeChoice choice = probes.choose(settings, cutOff);
+        Adapters adapters = new Adapters(folders.probes());
+        Adapters.Loaded known = adapters.load();
+        known.problems().forEach(err()::println);
+        ProbeChoice choice = probes.choose(settings, known, cutOff, err());
         if (cutOff.isPresent()) CutOff.mustFit(cutOff.get(), choice);
         Setup setup =
                 cutOff.isPresent() ? cutOff.get().header().setup() : batch.setup(choice, settings, folders, err());
@@ -86,19 +90,21 @@ final class WatchCommand implements Callable<Integer> {
                         new Screens(out(), err(), theme),
                         Optional.ofNullable(screen),
                         recipes,
-                        () -> remember(settingsFile, settings, choice, setup));
+                        () -> remember(settingsFile, settings, adapters, choice, setup));
         return Exit.DONE.code();
     }
 
     /** The next start needs no options: the same port and chocolate. */
-    private void remember(SettingsFile file, Settings settings, ProbeChoice choice, Setup setup) {
-        if (!(choice instanceof PortProbe)) return;
+    private void remember(SettingsFile file, Settings settings, Adapters adapters, ProbeChoice choice, Setup setup) {
+        if (!(choice instanceof PortProbe real)) return;
         ProbeSetup probe = setup.bowlProbe();
         try {
+            new AdapterMemory(adapters).remember(real);
             file.save(settings.withLastProbe(probe.place(), probe.talk())
                     .withLastChocolate(setup.recipe().id()));
         } catch (IOException e) {
-            err().println("The settings could not be saved: " + e.getMessage() + ". The session is kept all the same.");
+            err().println("Port, adapter and chocolate could not be remembered: " + e.getMessage()
+                    + ". The session is kept all the same.");
         }
     }
 

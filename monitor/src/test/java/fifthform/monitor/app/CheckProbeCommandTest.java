@@ -157,7 +157,7 @@ class CheckProbeCommandTest {
     void aPortThatIsNotThereIsNoProbe() {
         Said said = check("--probe", folder.resolve("ttyNONE").toString());
         assertEquals(3, said.exit());
-        assertTrue(said.err().contains("Nothing was checked"), said.err());
+        assertTrue(said.err().contains("There is no port"), said.err());
     }
 
     @Test

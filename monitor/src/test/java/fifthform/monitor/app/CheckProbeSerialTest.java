@@ -80,7 +80,7 @@ class CheckProbeSerialTest {
 
     private ProbeSetup known(String port) throws Exception {
         return new KnownProbes(new Adapters(probes()).load())
-                .setup(Setups.BOWL, Role.BOWL, Protocols.named(Protocols.TEXT), port, 0);
+                .setup(Setups.BOWL, Role.BOWL, Protocols.named(Protocols.TEXT), PortName.parse(port), 0);
     }
 
     private Path probes() {

@@ -67,7 +67,7 @@ class CorrectionOfItsDayTest {
 
     private ProbeSetup known() throws Exception {
         return new KnownProbes(new Adapters(data.resolve("probes")).load(), port -> Optional.empty())
-                .setup(Setups.BOWL, Role.BOWL, Protocols.named(Protocols.TEXT), PORT, 0);
+                .setup(Setups.BOWL, Role.BOWL, Protocols.named(Protocols.TEXT), PortName.parse(PORT), 0);
     }
 
     private void check(double offsetKelvin, Instant at) throws Exception {

@@ -79,6 +79,6 @@ class KnownProbesTest {
 
     private ProbeSetup setup(Optional<UsbIdentity> usb, Role role, int channel) throws Exception {
         return new KnownProbes(adapters.load(), port -> usb)
-                .setup(Setups.BOWL, role, Protocols.named(Protocols.TEXT), "/dev/ttyUSB7", channel);
+                .setup(Setups.BOWL, role, Protocols.named(Protocols.TEXT), PortName.parse("/dev/ttyUSB7"), channel);
     }
 }

@@ -37,14 +37,14 @@ class SerialWatchTest {
         try (SerialPair line = new SerialPair(home)) {
             line.plugIn();
             try (Program watch = watching(line)) {
-                line.send(3001, 3060, "0.02");
+                line.send(3001, 3060, "0.06");
                 watch.await("the first lines", () -> readings(watch) >= 60);
 
                 line.unplug();
                 watch.await("the loss", () -> only(watch).was("probe-lost"));
                 line.plugIn();
                 watch.await("the return", () -> line.isHeldBy(watch.pid()));
-                line.send(3061, 3120, "0.02");
+                line.send(3061, 3120, "0.06");
                 watch.await("the lines after it", () -> readings(watch) >= 120);
 
                 watch.askToEnd();
@@ -93,7 +93,7 @@ class SerialWatchTest {
 
             try (Program goingOn = Program.start(home, "watch", "--go-on", "--screen", "none")) {
                 goingOn.await("the port", () -> line.isHeldBy(goingOn.pid()));
-                line.send(3101, 3120, "0.02");
+                line.send(3101, 3120, "0.06");
                 goingOn.await("more lines", () -> readings(goingOn) >= kept + 20);
                 goingOn.askToEnd();
                 assertEquals(0, goingOn.exit(), goingOn.err());
@@ -139,6 +139,42 @@ class SerialWatchTest {
         }
     }
 
+    @Test
+    void howItTalksIsFoundOutOnceAndRemembered() throws Exception {
+        try (SerialPair line = new SerialPair(home)) {
+            line.plugIn();
+            line.send(3001, 3400, "0.2");
+            try (Program watch = Program.start(home, "watch", "--screen", "none", "--probe", line.port())) {
+                watch.await("readings", () -> readingsOfNewest(watch) >= 5);
+                watch.askToEnd();
+                assertEquals(0, watch.exit(), watch.err());
+                assertTrue(watch.err().contains("It talks text-lines at 9600 8N1"), watch.err());
+            }
+            try (Program again = Program.start(home, "watch", "--screen", "none", "--probe", line.port())) {
+                again.await("another session", () -> sessions(again).size() == 2);
+                again.await("readings", () -> readingsOfNewest(again) >= 5);
+                again.askToEnd();
+                assertEquals(0, again.exit(), again.err());
+                assertFalse(again.err().contains("Listening"), again.err());
+            }
+        }
+    }
+
+    private static int readingsOfNewest(Program program) {
+        List<Path> all = sessions(program);
+        return all.isEmpty()
+                ? 0
+                : Recording.of(all.get(all.size() - 1)).hundredths().size();
+    }
+
+    private static List<Path> sessions(Program program) {
+        try {
+            return program.sessions();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private Path onlySession() throws IOException {
         try (Stream<Path> files = Files.list(home.resolve("data/fifthform/sessions"))) {
             return files.reduce((one, other) -> fail("two sessions: " + one + ", " + other))
@@ -147,7 +183,8 @@ class SerialWatchTest {
     }
 
     private Program watching(SerialPair line) throws Exception {
-        Program watch = Program.start(home, "watch", "--screen", "lines", "--probe", line.port());
+        Program watch =
+                Program.start(home, "watch", "--screen", "lines", "--probe", line.port(), "--talk", "text-lines");
         watch.await("the port", () -> line.isHeldBy(watch.pid()) && hasBegun(watch));
         return watch;
     }

@@ -45,6 +45,19 @@ public final class AdapterSource implements LinkSource {
         return new AdapterSource(listed, ListedPort::all, path -> new SerialSource(path, line, clock));
     }
 
+    /**
+     * The adapter on a port that was named; a port that is no USB adapter is opened by its name alone.
+     *
+     * @param port as {@code --probe} names it
+     */
+    public static LinkSource on(String port, LineSettings line, InstantSource clock) {
+        Function<String, LinkSource> opener = path -> new SerialSource(path, line, clock);
+        return ListedPort.named(port)
+                .filter(listed -> listed.usb().isPresent())
+                .<LinkSource>map(listed -> new AdapterSource(listed, ListedPort::all, opener))
+                .orElseGet(() -> opener.apply(port));
+    }
+
     /** The path at which it was last found. */
     @Override
     public String place() {

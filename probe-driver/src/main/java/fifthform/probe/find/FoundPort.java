@@ -62,6 +62,10 @@ public record FoundPort(
 
     /** What {@link KnownAdapter#place()} keeps: the socket where it is known, since port names move about, else the path. */
     public String place() {
-        return socket.map(where -> "socket " + where).orElse(path);
+        return socket.map(FoundPort::placeOf).orElse(path);
+    }
+
+    static String placeOf(String socket) {
+        return "socket " + socket;
     }
 }

@@ -12,21 +12,15 @@ public final class Ports {
     private Ports() {}
 
     /**
-     * Every serial port, USB adapters first, then devices that are no serial ports, which cannot be used and say why. Each
+     * Every serial port, USB adapters first, then sensors that the kernel shows as directories, then devices that are
+     * neither, which cannot be used and say why. Each
      * serial port is opened for about 200 ms, which restarts some boards.
      *
      * @param clock dates what is heard meanwhile, which is thrown away
      */
     public static List<FoundPort> list(InstantSource clock) throws InterruptedException {
-        return list(clock, List.of());
-    }
-
-    /** The same, and what other finders find, for example sensors that the kernel shows as directories. */
-    public static List<FoundPort> list(InstantSource clock, List<PortFinder> more) throws InterruptedException {
-        List<PortFinder> finders = new ArrayList<>(List.of(new SerialPorts(clock)));
-        finders.addAll(more);
-        finders.add(new HidDevices(Path.of("/sys"), Path.of("/dev")));
-        return from(finders);
+        Path sys = Path.of("/sys");
+        return from(List.of(new SerialPorts(clock), new KernelSensors(sys), new HidDevices(sys, Path.of("/dev"))));
     }
 
     static List<FoundPort> from(List<PortFinder> finders) throws InterruptedException {
@@ -36,6 +30,18 @@ public final class Ports {
                 .thenComparing(port -> port.usb().isEmpty())
                 .thenComparing(FoundPort::name));
         return List.copyOf(found);
+    }
+
+    /**
+     * What is kept as the place of the adapter on a port, as {@link FoundPort#place()}; opens nothing.
+     *
+     * @param port as {@code --probe} names it
+     */
+    public static String place(String port) {
+        return ListedPort.named(port)
+                .flatMap(ListedPort::socket)
+                .map(FoundPort::placeOf)
+                .orElse(port);
     }
 
     /**

@@ -1,0 +1,187 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.ProbeId;
+import fifthform.curves.setup.Role;
+import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.probe.find.ChannelHeard;
+import fifthform.probe.find.Recognition;
+import fifthform.probe.link.LinkException;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Finds for each wanted probe its adapter and how that talks: as the maker said, else as it did before, else by listening.
+ */
+final class AdapterFinder {
+    private final KnownProbes known;
+    private final AdapterEar ear;
+    private final PrintWriter err;
+    private final Map<String, Adapter> adapters = new LinkedHashMap<>();
+
+    /** @param err what is found out is said here */
+    AdapterFinder(KnownProbes known, AdapterEar ear, PrintWriter err) {
+        this.known = Objects.requireNonNull(known, "known");
+        this.ear = Objects.requireNonNull(ear, "ear");
+        this.err = Objects.requireNonNull(err, "err");
+    }
+
+    PortProbe find(List<WantedProbe> wanted) throws Refusal, InterruptedException {
+        List<PortProbe.Wired> wired = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
+        for (WantedProbe probe : wanted) {
+            String path = KnownProbes.place(probe.port().port());
+            Adapter adapter = adapter(path, probe.talk());
+            boolean shared = wanted.stream()
+                    .anyMatch(other -> other != probe
+                            && KnownProbes.place(other.port().port()).equals(path));
+            int channel = channel(probe, adapter, shared);
+            if (!taken.add(path + "@" + channel)) throw sameChannel(probe, path);
+            ProbeId id = new ProbeId(probe.role().word());
+            wired.add(new PortProbe.Wired(
+                    known.setup(id, probe.role(), adapter.spoken(), probe.port(), channel),
+                    adapters.get(path),
+                    channel));
+        }
+        return new PortProbe(wired);
+    }
+
+    private Adapter adapter(String path, Optional<String> talk) throws Refusal, InterruptedException {
+        if (adapters.containsKey(path)) return adapters.get(path);
+        Optional<String> before = known.at(path).map(kept -> kept.known().talk().toString());
+        Optional<String> usual =
+                PortProbe.isKernelSensor(path) ? Optional.of(Protocols.KERNEL_FILES) : Optional.empty();
+        Optional<String> way = talk.or(() -> before).or(() -> usual);
+        Adapter found = way.isPresent() ? new Adapter(path, Protocols.named(way.get()), List.of()) : heard(path);
+        adapters.put(path, found);
+        return found;
+    }
+
+    private Adapter heard(String path) throws Refusal, InterruptedException {
+        err.println("Listening to " + path + " to find out how it talks; some ten seconds at most …");
+        Recognition recognition = listened(() -> ear.listen(path));
+        if (recognition.decision().isPresent()) {
+            err.println("It talks " + recognition.reason() + " This is remembered.");
+            return new Adapter(
+                    path,
+                    recognition.decision().get().spoken(),
+                    recognition.decision().get().channels());
+        }
+        boolean silent =
+                recognition.candidates().stream().allMatch(c -> c.evidence().bytes() == 0);
+        if (!silent) throw new Refusal(Exit.NO_PROBE, path + ": " + recognition.reason());
+        err.println(recognition.reason() + " It is watched as " + Protocols.TEXT
+                + " for the time being; name another way with --talk, or let it be asked with --ask.");
+        return new Adapter(path, Protocols.named(Protocols.TEXT), List.of());
+    }
+
+    private int channel(WantedProbe probe, Adapter adapter, boolean shared) throws Refusal, InterruptedException {
+        if (probe.port().channel().isPresent())
+            return named(probe.port().channel().get(), adapter);
+        Optional<Integer> before = known.at(adapter.path()).stream()
+                .flatMap(kept -> kept.known().probes().stream())
+                .filter(p -> p.role() == probe.role())
+                .map(p -> p.channel())
+                .findFirst();
+        if (before.isPresent()) return before.get();
+        Optional<Integer> called = called(probe.role().word(), adapter);
+        if (called.isPresent()) return called.get();
+        if (shared) throw unnamed(probe, adapter);
+        if (adapter.channels().size() > 1)
+            err.println("It has several channels: " + offered(adapter) + ". The first is taken for the "
+                    + probe.role().word() + "; name another with " + PortName.option(probe.role()) + " "
+                    + adapter.path() + "@"
+                    + adapter.channels()
+                            .get(1)
+                            .name()
+                            .orElse(String.valueOf(adapter.channels().get(1).channel()))
+                    + ".");
+        return adapter.firstChannel();
+    }
+
+    /** A channel by its number, by the adapter's own name for it, or by a name that ends in its number. */
+    private int named(String name, Adapter adapter) throws Refusal, InterruptedException {
+        if (name.matches("\\d{1,6}")) return Integer.parseInt(name);
+        Optional<Integer> heard = called(name, adapter);
+        if (heard.isPresent()) return heard.get();
+        if (name.matches("[A-Za-z]+\\d{1,6}")) return Integer.parseInt(name.replaceAll("[A-Za-z]+", ""));
+        Adapter listened = listenedTo(adapter);
+        return called(name, listened)
+                .orElseThrow(() -> new Refusal(
+                        Exit.NO_PROBE,
+                        "The adapter on " + adapter.path() + " has no channel called " + name
+                                + ". Nothing was started. "
+                                + (listened.channels().isEmpty()
+                                        ? "It did not say anything; look at its plug, or give the channel's number."
+                                        : "It has: " + offered(listened) + ".")));
+    }
+
+    private Adapter listenedTo(Adapter adapter) throws Refusal, InterruptedException {
+        if (!adapter.channels().isEmpty() || PortProbe.isKernelSensor(adapter.path())) return adapter;
+        Recognition recognition =
+                listened(() -> ear.listen(adapter.path(), adapter.spoken().protocol()));
+        List<ChannelHeard> channels =
+                recognition.decision().map(d -> d.channels()).orElse(List.of());
+        Adapter listened = new Adapter(adapter.path(), adapter.spoken(), channels);
+        adapters.put(adapter.path(), listened);
+        return listened;
+    }
+
+    private static Optional<Integer> called(String name, Adapter adapter) {
+        String wanted = name.toLowerCase(Locale.ROOT);
+        return adapter.channels().stream()
+                .filter(c -> c.name()
+                        .filter(own -> own.toLowerCase(Locale.ROOT).equals(wanted))
+                        .isPresent())
+                .map(ChannelHeard::channel)
+                .findFirst();
+    }
+
+    private static String offered(Adapter adapter) {
+        return adapter.channels().stream()
+                .map(c -> String.format(Locale.ROOT, "%s %.1f °C", c.title(), c.lastCelsius()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Hears a port out. */
+    private interface Listening {
+        Recognition hear() throws LinkException, InterruptedException;
+    }
+
+    private static Recognition listened(Listening listening) throws Refusal, InterruptedException {
+        try {
+            return listening.hear();
+        } catch (LinkException e) {
+            throw new Refusal(Exit.NO_PROBE, e.getMessage() + " " + e.whatToDo());
+        }
+    }
+
+    private static Refusal sameChannel(WantedProbe probe, String path) {
+        return new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "Two probes are named on one channel of " + path + ". Nothing was started. Give the "
+                        + probe.role().word() + "'s own channel: " + PortName.option(probe.role()) + " " + path + "@2");
+    }
+
+    private static Refusal unnamed(WantedProbe probe, Adapter adapter) {
+        String which = adapter.channels().isEmpty() ? "" : " It has: " + offered(adapter) + ".";
+        return new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "Several probes are on " + adapter.path() + ", and nothing says which channel the "
+                        + probe.role().word() + "'s is." + which + " Nothing was started. Name it: "
+                        + PortName.option(probe.role()) + " " + adapter.path() + "@1");
+    }
+
+    /** Whether this adapter carries a probe with this role as well. */
+    static boolean carries(KeptAdapter kept, Role role) {
+        return kept.known().probes().stream().anyMatch(p -> p.role() == role);
+    }
+}
