@@ -7,6 +7,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.signal.Doubt;
 import fifthform.curves.signal.Track;
 import fifthform.curves.signal.Window;
 import fifthform.curves.situation.ProbePlace;
@@ -65,6 +66,8 @@ public final class AlarmConditions {
             case PROBE_FAULT -> probeFault();
             case NO_READING -> noReading();
             case READING_DOUBTFUL -> readingDoubtful();
+            case PROBE_OUT ->
+                new Finding(Condition.when(situation.probe() == ProbePlace.OUT), usual(id), OptionalDouble.empty());
             case NOT_RECORDING ->
                 new Finding(Condition.when(situation.storeTrouble().isPresent()), usual(id), OptionalDouble.empty());
         };
@@ -142,7 +145,7 @@ public final class AlarmConditions {
     }
 
     private Finding bathHot() {
-        Optional<Track> bath = situation.bath().filter(b -> b.freshAt(situation.now()));
+        Optional<Track> bath = situation.bath().filter(b -> b.isTrustedAt(situation.now()));
         if (bath.isEmpty()) return unknown(AlarmId.BATH_HOT);
         boolean rewarm = situation.batch().phase() == Phase.REWARM;
         TimeAvailable time = rewarm ? TimeAvailable.UP_TO_THREE_MINUTES : TimeAvailable.LONGER;
@@ -161,9 +164,7 @@ public final class AlarmConditions {
 
     private Finding probeFault() {
         Track bowl = situation.bowl();
-        boolean electrical = bowl.fault()
-                .filter(c -> c == Cause.OPEN_CIRCUIT || c == Cause.SHORT_CIRCUIT || c == Cause.OUT_OF_RANGE)
-                .isPresent();
+        boolean electrical = bowl.fault().filter(Cause::isOfTheWire).isPresent();
         boolean met = electrical && bowl.faultsInARow() >= FAULTS_IN_A_ROW;
         Condition condition = electrical && !met ? Condition.BETWEEN : Condition.when(met);
         return instrument(AlarmId.PROBE_FAULT, condition);
@@ -182,7 +183,10 @@ public final class AlarmConditions {
 
     private Finding readingDoubtful() {
         boolean heard = situation.bowl().freshAt(situation.now());
-        Condition condition = heard ? Condition.when(situation.bowl().doubt().isPresent()) : Condition.UNKNOWN;
+        Condition condition = heard
+                ? Condition.when(
+                        situation.bowl().doubt().filter(Doubt::needsHands).isPresent())
+                : Condition.UNKNOWN;
         if (situation.probe() == ProbePlace.OUT) condition = Condition.OVER;
         return new Finding(condition, usual(AlarmId.READING_DOUBTFUL), OptionalDouble.empty());
     }

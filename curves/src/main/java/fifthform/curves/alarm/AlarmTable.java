@@ -2,6 +2,7 @@ package fifthform.curves.alarm;
 
 import static fifthform.curves.recipe.Phase.COOL;
 import static fifthform.curves.recipe.Phase.MELT;
+import static fifthform.curves.recipe.Phase.REST;
 import static fifthform.curves.recipe.Phase.REWARM;
 import static fifthform.curves.recipe.Phase.SEED;
 import static fifthform.curves.recipe.Phase.WORK;
@@ -187,6 +188,18 @@ public final class AlarmTable {
                 TimeAvailable.UP_TO_THREE_MINUTES,
                 Ending.WHEN_SEEN,
                 "Free some space or choose another folder; readings are kept in memory.");
+        // A rinse, a stir or a mould takes a minute or two; after three it has been forgotten. Own choice.
+        add(
+                table,
+                AlarmId.PROBE_OUT,
+                0,
+                180,
+                0,
+                EnumSet.complementOf(EnumSet.of(REST)),
+                Consequence.BATCH,
+                TimeAvailable.LONGER,
+                Ending.WHEN_OVER,
+                "Put the probe back into the chocolate and say so by key: nothing is watched while it is out.");
     }
 
     private static void add(

@@ -9,6 +9,10 @@ import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.phase.Contact;
 import fifthform.curves.phase.Evidence;
+import fifthform.curves.setup.Role;
+import fifthform.curves.signal.Doubt;
+import fifthform.curves.signal.Judgement;
+import fifthform.curves.signal.Lag;
 import fifthform.curves.signal.Track;
 import java.time.Duration;
 import java.time.Instant;
@@ -34,10 +38,13 @@ final class Changes {
     static List<Event> between(State before, State after) {
         Changes changes = new Changes(before, after);
         changes.probes();
+        changes.lags();
+        changes.other();
         changes.turn();
         changes.place();
         changes.phase();
         for (AlarmId id : AlarmId.values()) changes.alarm(id);
+        changes.doubts();
         for (CueId id : CueId.values()) changes.cue(id);
         return changes.events;
     }
@@ -55,6 +62,37 @@ final class Changes {
             } else if (!was && is) {
                 Duration gone = Duration.between(earlier.get().lastGood(), at);
                 events.add(new Event.ProbeBack(at, entry.probe(), gone.toMillis() / 1000.0));
+            }
+        }
+    }
+
+    private void lags() {
+        for (Tracks.Entry entry : after.tracks().entries()) {
+            Optional<Lag> lag = entry.judgement().lag();
+            Optional<Lag> earlier = before.tracks().judgementOf(entry.probe()).flatMap(Judgement::lag);
+            if (lag.isPresent() && !lag.equals(earlier)) {
+                events.add(new Event.LagMeasured(
+                        at, entry.probe(), lag.get().seconds(), lag.get().sigmaSeconds()));
+            }
+        }
+    }
+
+    private void other() {
+        List<OtherReading> others = after.otherReadings();
+        if (others.isEmpty() || others.equals(before.otherReadings())) return;
+        OtherReading newest = others.get(0);
+        events.add(new Event.OtherCompared(at, newest.celsius(), newest.aboveKelvin(), newest.withinKelvin()));
+    }
+
+    /** The alarm says that something is in doubt, this says why; also when another cause shows while it stands. */
+    private void doubts() {
+        boolean stood = before.alarms().of(AlarmId.READING_DOUBTFUL).state().isStanding();
+        if (!after.alarms().of(AlarmId.READING_DOUBTFUL).state().isStanding()) return;
+        for (Tracks.Entry entry : after.tracks().entries()) {
+            Optional<Doubt> doubt = entry.judgement().lastDoubt();
+            Optional<Doubt> earlier = before.tracks().judgementOf(entry.probe()).flatMap(Judgement::lastDoubt);
+            if (entry.role() == Role.BOWL && doubt.isPresent() && !(stood && doubt.equals(earlier))) {
+                events.add(new Event.ReadingDoubted(at, entry.probe(), doubt.get()));
             }
         }
     }

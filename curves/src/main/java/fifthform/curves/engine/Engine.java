@@ -64,7 +64,7 @@ public final class Engine {
     /** Estimate, phase, forecast, alarms, cues: everything that follows from what has been told. */
     private static State look(Setup setup, State before, State told) {
         Instant now = told.at();
-        ProbeSetup probe = setup.bowlProbe();
+        ProbeSetup probe = told.tracks().asMeasured(setup.bowlProbe());
         Track bowl = told.tracks().of(probe.id()).orElseGet(() -> Track.silentSince(told.started()));
         Optional<Estimate> estimate = Estimate.of(bowl, probe, now);
         Optional<Estimate> trusted =
@@ -120,6 +120,6 @@ public final class Engine {
     }
 
     private static OptionalDouble bathCelsius(Optional<Track> bath, Instant now) {
-        return bath.filter(b -> b.freshAt(now)).map(Track::lastCelsius).orElse(OptionalDouble.empty());
+        return bath.filter(b -> b.isTrustedAt(now)).map(Track::lastCelsius).orElse(OptionalDouble.empty());
     }
 }

@@ -7,6 +7,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.ProbeId;
+import fifthform.curves.signal.Doubt;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -40,6 +41,12 @@ public sealed interface Event {
         R probeLost(ProbeLost event);
 
         R probeBack(ProbeBack event);
+
+        R readingDoubted(ReadingDoubted event);
+
+        R lagMeasured(LagMeasured event);
+
+        R otherCompared(OtherCompared event);
     }
 
     /** The batch entered another phase. */
@@ -198,6 +205,57 @@ public sealed interface Event {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.probeBack(this);
+        }
+    }
+
+    /** Why the readings of a probe are in doubt; told with the alarm about it, and again when it turns out otherwise. */
+    record ReadingDoubted(Instant at, ProbeId probe, Doubt doubt) implements Event {
+        public ReadingDoubted {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(probe, "probe");
+            Objects.requireNonNull(doubt, "doubt");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.readingDoubted(this);
+        }
+    }
+
+    /**
+     * A dip has shown the lag of a tip; it is used from now on.
+     *
+     * @param seconds its time constant, s
+     * @param sigmaSeconds standard uncertainty of that, s
+     */
+    record LagMeasured(Instant at, ProbeId probe, double seconds, double sigmaSeconds) implements Event {
+        public LagMeasured {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(probe, "probe");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.lagMeasured(this);
+        }
+    }
+
+    /**
+     * What another thermometer said has been compared.
+     *
+     * @param celsius what it said, °C
+     * @param aboveKelvin how much more that is than the estimate then; empty where there was none to trust
+     * @param withinKelvin expanded uncertainty of that estimate, K
+     */
+    record OtherCompared(Instant at, double celsius, OptionalDouble aboveKelvin, double withinKelvin) implements Event {
+        public OtherCompared {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(aboveKelvin, "aboveKelvin");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.otherCompared(this);
         }
     }
 }

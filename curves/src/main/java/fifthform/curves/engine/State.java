@@ -12,6 +12,7 @@ import fifthform.curves.signal.Window;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.curves.thermocouple.Budget;
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -71,6 +72,16 @@ public record State(
     /** Whether the bowl's probe is in the chocolate, as far as the maker said. */
     public ProbePlace probe() {
         return told.probe();
+    }
+
+    /** Since when the bowl's probe is out of the chocolate, while it is. */
+    public Optional<Instant> probeOutSince() {
+        return told.outSince();
+    }
+
+    /** What other thermometers said, newest first. */
+    public List<OtherReading> otherReadings() {
+        return told.others();
     }
 
     /** What the journal last complained of, while it does. */

@@ -1,5 +1,6 @@
 package fifthform.curves.engine;
 
+import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
@@ -23,6 +24,8 @@ import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.situation.ProbePlace;
 import java.time.Duration;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What an input says by itself, before anything is concluded from it. */
 final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
@@ -40,7 +43,8 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State sample(Sample sample) {
-        return heard.withTracks(heard.tracks().with(sample.heardAt(heard.at()), setup));
+        Sample read = sample.heardAt(heard.at());
+        return heard.withTracks(heard.tracks().with(read, setup, heard.probe(), Around.of(heard, setup)));
     }
 
     @Override
@@ -65,7 +69,9 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State bowlMoved(BowlMoved action) {
-        return undoably().withBatch(heard.batch().moved(action.to(), heard.at()));
+        State undoable = undoably();
+        return undoable.withTold(undoable.told().withMove(new BowlMoved(heard.at(), action.to())))
+                .withBatch(heard.batch().moved(action.to(), heard.at()));
     }
 
     /** Melting or cooling again is also a choice after a melt-out. */
@@ -85,17 +91,16 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State probeTakenOut(ProbeTakenOut action) {
-        return probe(ProbePlace.OUT);
+        State undoable = undoably();
+        return undoable.withTold(undoable.told().withProbeOut(heard.at()))
+                .withTracks(heard.tracks().takenOut(setup.bowlProbe().id()));
     }
 
     @Override
     public State probePutBack(ProbePutBack action) {
-        return probe(ProbePlace.IN_THE_CHOCOLATE);
-    }
-
-    private State probe(ProbePlace place) {
         State undoable = undoably();
-        return undoable.withTold(undoable.told().withProbe(place));
+        return undoable.withTold(undoable.told().withProbeIn())
+                .withTracks(heard.tracks().putBack(setup.bowlProbe().id(), heard.at()));
     }
 
     @Override
@@ -130,7 +135,15 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State otherThermometer(OtherThermometer action) {
-        return heard;
+        Optional<Estimate> trusted = heard.probe() == ProbePlace.OUT
+                ? Optional.empty()
+                : heard.estimate().filter(Estimate::isUsable);
+        OptionalDouble above = trusted.map(e -> OptionalDouble.of(action.celsius() - e.chocolateCelsius()))
+                .orElse(OptionalDouble.empty());
+        double checked = setup.bowlProbe().correction().sigmaKelvin();
+        double random = trusted.map(Estimate::sigmaKelvin).orElse(0.0);
+        double within = 2 * Math.sqrt(checked * checked + random * random);
+        return heard.withTold(heard.told().withOther(new OtherReading(heard.at(), action.celsius(), above, within)));
     }
 
     /** Only the latest act can be taken back, and only once. */
@@ -154,7 +167,7 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
                 heard.batch(),
                 heard.coasting(),
                 heard.told().changedSetup(),
-                heard.probe());
+                heard.told().outSince());
         return heard.withTold(heard.told().withUndoable(act));
     }
 }

@@ -6,8 +6,11 @@ import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
+import fifthform.curves.signal.Judgement;
+import fifthform.curves.signal.Surroundings;
 import fifthform.curves.signal.Track;
 import fifthform.curves.thermocouple.Budget;
+import fifthform.curves.situation.ProbePlace;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,30 +21,35 @@ import java.util.function.UnaryOperator;
 /** What is known of each probe of the session, in the order of the set-up. */
 public record Tracks(List<Entry> entries) {
     /**
-     * One probe and what is known of it.
+     * One probe, what it measures, its curve, and what is to be said about itself.
      *
      * @param last its last reading, its converter's arithmetic undone, its correction not applied
      */
-    public record Entry(ProbeId probe, Track track, Optional<Sample> last) {
+    public record Entry(ProbeId probe, Role role, Track track, Judgement judgement, Optional<Sample> last) {
         public Entry {
             Objects.requireNonNull(probe, "probe");
+            Objects.requireNonNull(role, "role");
             Objects.requireNonNull(track, "track");
+            Objects.requireNonNull(judgement, "judgement");
             Objects.requireNonNull(last, "last");
-        }
-
-        Entry with(Sample sample, ProbeSetup setup) {
-            Sample linearised = sample.linearised(setup.sensor());
-            return new Entry(probe, track.with(linearised, setup.correction()), Optional.of(linearised));
-        }
-
-        Entry with(ProbeFault fault) {
-            return new Entry(probe, track.with(fault), last);
         }
 
         /** How far its last reading can be trusted; empty before the first. */
         Optional<Budget> budget(ProbeSetup setup) {
             return last.map(sample -> setup.budget(
                     sample.tipCelsius(), sample.junctionCelsius(), sample.sigmaKelvin(), track.noiseKelvin()));
+        }
+
+        private Entry read(Sample sample, ProbeSetup setup, Judgement judged, Surroundings around) {
+            // What was read elsewhere, or on the way, is no part of the chocolate's curve.
+            Track curve = judgement.tipIsElsewhere() && !judged.tipIsElsewhere() ? track.anew() : track;
+            Sample resolved = judged.resolved(sample.linearised(setup.sensor()));
+            Track followed = curve.with(resolved, setup.correction()).doubted(judged.doubt(around));
+            return new Entry(probe, role, followed, judged.naming(followed.doubt()), Optional.of(resolved));
+        }
+
+        private Entry with(Track otherTrack, Judgement otherJudgement) {
+            return new Entry(probe, role, otherTrack, otherJudgement, last);
         }
     }
 
@@ -51,7 +59,8 @@ public record Tracks(List<Entry> entries) {
 
     static Tracks silentSince(Setup setup, Instant start) {
         return new Tracks(setup.probes().stream()
-                .map(p -> new Entry(p.id(), Track.silentSince(start), Optional.empty()))
+                .map(p -> new Entry(
+                        p.id(), p.role(), Track.silentSince(start, p.role()), Judgement.since(start), Optional.empty()))
                 .toList());
     }
 
@@ -76,14 +85,54 @@ public record Tracks(List<Entry> entries) {
                 .flatMap(e -> e.budget(setup));
     }
 
-    /** The tracks once this reading has come; a probe that the set-up does not know is passed over. */
-    Tracks with(Sample sample, Setup setup) {
+    /** What is to be said about this probe itself. */
+    public Optional<Judgement> judgementOf(ProbeId probe) {
+        return entries.stream()
+                .filter(e -> e.probe().equals(probe))
+                .map(Entry::judgement)
+                .findFirst();
+    }
+
+    /** The set-up of the bowl's probe, with the lag that a dip showed in place of the one assumed. */
+    ProbeSetup asMeasured(ProbeSetup bowl) {
+        return judgementOf(bowl.id())
+                .flatMap(Judgement::lag)
+                .map(lag -> bowl.withLagSeconds(lag.seconds()))
+                .orElse(bowl);
+    }
+
+    /**
+     * The tracks once this reading has come; a probe that the set-up does not know is passed over. Only the bowl's
+     * probe in the bowl is judged by what is around it.
+     */
+    Tracks with(Sample sample, Setup setup, ProbePlace place, Surroundings around) {
         Optional<ProbeSetup> probe = setup.probe(sample.probe());
-        return probe.map(p -> changed(p.id(), entry -> entry.with(sample, p))).orElse(this);
+        if (probe.isEmpty()) return this;
+        boolean inTheBowl = probe.get().role() == Role.BOWL && place == ProbePlace.IN_THE_CHOCOLATE;
+        return changed(
+                sample.probe(),
+                e -> e.read(
+                        sample,
+                        probe.get(),
+                        inTheBowl
+                                ? e.judgement().inTheBowl(sample, around)
+                                : e.judgement().elsewhere(sample),
+                        around));
     }
 
     Tracks with(ProbeFault fault) {
-        return changed(fault.probe(), entry -> entry.with(fault));
+        return changed(
+                fault.probe(), e -> e.with(e.track().with(fault), e.judgement().with(fault)));
+    }
+
+    /** Out of the chocolate on purpose. */
+    Tracks takenOut(ProbeId probe) {
+        return changed(probe, e -> e.with(e.track(), e.judgement().takenOut()));
+    }
+
+    /** In the chocolate again: what was read elsewhere says nothing of it. */
+    Tracks putBack(ProbeId probe, Instant at) {
+        return changed(probe, e -> e.with(e.track().anew(), e.judgement().putBack(at)));
     }
 
     private Tracks changed(ProbeId probe, UnaryOperator<Entry> change) {

@@ -3,7 +3,6 @@ package fifthform.curves.engine;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.phase.Batch;
 import fifthform.curves.setup.Setup;
-import fifthform.curves.situation.ProbePlace;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -15,12 +14,17 @@ import java.util.Optional;
  * @param at when it was done
  */
 public record Undoable(
-        long sequence, Instant at, Batch batch, Coasting coasting, Optional<Setup> changedSetup, ProbePlace probe) {
+        long sequence,
+        Instant at,
+        Batch batch,
+        Coasting coasting,
+        Optional<Setup> changedSetup,
+        Optional<Instant> outSince) {
     public Undoable {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(coasting, "coasting");
         Objects.requireNonNull(changedSetup, "changedSetup");
-        Objects.requireNonNull(probe, "probe");
+        Objects.requireNonNull(outSince, "outSince");
     }
 }

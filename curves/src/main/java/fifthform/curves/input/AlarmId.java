@@ -17,7 +17,8 @@ public enum AlarmId {
     PROBE_FAULT,
     NO_READING,
     READING_DOUBTFUL,
-    NOT_RECORDING;
+    NOT_RECORDING,
+    PROBE_OUT;
 
     /** The name in files and for scripts: {@code heading-over}, … */
     public String word() {

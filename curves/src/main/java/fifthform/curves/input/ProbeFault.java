@@ -24,6 +24,11 @@ public record ProbeFault(Instant at, ProbeId probe, Cause cause) implements Inpu
         /** Far more comes than a probe can mean; only the newest readings are taken. */
         FLOODED;
 
+        /** Whether the adapter itself says that the thermocouple is at fault, not the way to it. */
+        public boolean isOfTheWire() {
+            return this == OPEN_CIRCUIT || this == SHORT_CIRCUIT || this == OUT_OF_RANGE;
+        }
+
         /** The word in files: {@code open-circuit}, … */
         public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');

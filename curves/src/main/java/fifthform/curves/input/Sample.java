@@ -56,6 +56,13 @@ public record Sample(
         return new Sample(at, probe, within, sigmaKelvin, junctionCelsius, emfMillivolts);
     }
 
+    /** The same reading, its standard uncertainty not less than this, K. */
+    public Sample atLeastUnsure(double leastSigmaKelvin) {
+        return leastSigmaKelvin <= sigmaKelvin
+                ? this
+                : new Sample(at, probe, tipCelsius, leastSigmaKelvin, junctionCelsius, emfMillivolts);
+    }
+
     @Override
     public <R> R fold(Cases<R> cases) {
         return cases.sample(this);

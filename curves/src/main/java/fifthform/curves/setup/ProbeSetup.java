@@ -59,4 +59,9 @@ public record ProbeSetup(
         parts.add(new Part(Source.NOISE, Math.min(noiseKelvin, Part.MOST_KELVIN)));
         return new Budget(parts);
     }
+
+    /** The same probe with another lag. */
+    public ProbeSetup withLagSeconds(double other) {
+        return new ProbeSetup(id, role, talk, place, correction, other, sensor);
+    }
 }

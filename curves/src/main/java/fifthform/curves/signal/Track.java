@@ -4,6 +4,7 @@ import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Sample;
 import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.Role;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
@@ -17,7 +18,7 @@ import java.util.OptionalDouble;
  * @param trend level and slope of the corrected readings; empty before the first and after a jump was accepted anew
  * @param lastGood time of the last reading that was used; the session's start before the first
  * @param lastCelsius that reading, corrected, °C
- * @param periodSeconds usual time between readings, s
+ * @param pace usual time between readings
  * @param strays readings in a row that did not fit the curve
  * @param doubtedUntil until when readings are doubted because of such
  * @param goodInARow used readings since the last fault, stray or silence
@@ -31,7 +32,7 @@ public record Track(
         Optional<Trend> trend,
         Instant lastGood,
         OptionalDouble lastCelsius,
-        double periodSeconds,
+        Pace pace,
         int strays,
         Instant doubtedUntil,
         int goodInARow,
@@ -65,23 +66,27 @@ public record Track(
     /** After this long without readings the old curve says nothing about the new one. */
     private static final double FORGET_SECONDS = 60;
 
-    private static final double USUAL_PERIOD_SECONDS = 1;
-
-    /** A number older than this, or than so many usual periods, is not the present one. Own choice. */
-    private static final double SILENCE_SECONDS = 2;
-
-    private static final double SILENT_PERIODS = 5;
+    private static final double FORGET_PERIODS = 3;
 
     /** Opening a port resets some adapters, which then take seconds to begin. Own choice. */
     private static final double FIRST_READING_SECONDS = 10;
 
-    /** A probe from which nothing has come yet. */
+    /** A bowl's probe from which nothing has come yet. */
     public static Track silentSince(Instant start) {
+        return silentSince(start, Pace.QUICK);
+    }
+
+    /** A probe of this role from which nothing has come yet. */
+    public static Track silentSince(Instant start, Role role) {
+        return silentSince(start, role == Role.BOWL ? Pace.QUICK : Pace.ANY);
+    }
+
+    private static Track silentSince(Instant start, Pace pace) {
         return new Track(
                 Optional.empty(),
                 start,
                 OptionalDouble.empty(),
-                USUAL_PERIOD_SECONDS,
+                pace,
                 0,
                 Instant.MIN,
                 0,
@@ -96,6 +101,7 @@ public record Track(
         Objects.requireNonNull(trend, "trend");
         Objects.requireNonNull(lastGood, "lastGood");
         Objects.requireNonNull(lastCelsius, "lastCelsius");
+        Objects.requireNonNull(pace, "pace");
         Objects.requireNonNull(fault, "fault");
         Objects.requireNonNull(doubt, "doubt");
     }
@@ -104,12 +110,13 @@ public record Track(
     public Track with(Sample sample, Correction correction) {
         double celsius = correction.apply(sample.tipCelsius());
         double gap = Math.max(0, seconds(lastGood, sample.at()));
-        if (trend.isEmpty() || gap > FORGET_SECONDS) return begun(sample, celsius);
+        if (trend.isEmpty() || gap > forgetSeconds()) return begun(sample, celsius, gap);
         Trend expected = trend.get().after(gap);
         double off = Math.abs(celsius - expected.level());
-        boolean stray = off > STRAY_KELVIN && Math.abs(expected.surprise(celsius, sample.sigmaKelvin())) > STRAY_SIGMAS;
+        boolean stray = off > STRAY_KELVIN + stepKelvin(sample)
+                && Math.abs(expected.surprise(celsius, sample.sigmaKelvin())) > STRAY_SIGMAS;
         if (!stray) return followed(sample, celsius, expected.with(celsius, sample.sigmaKelvin()), gap);
-        return strays + 1 >= STRAYS_BELIEVED ? begun(sample, celsius) : strayed(sample.at());
+        return strays + 1 >= STRAYS_BELIEVED ? begun(sample, celsius, gap) : strayed(sample.at());
     }
 
     /** This probe once its adapter has reported {@code reported}. */
@@ -123,7 +130,7 @@ public record Track(
                 trend,
                 lastGood,
                 lastCelsius,
-                periodSeconds,
+                pace,
                 strays,
                 doubtedUntil,
                 0,
@@ -132,6 +139,42 @@ public record Track(
                 faultsInARow + 1,
                 restNoiseVariance,
                 doubt);
+    }
+
+    /** The same readings with a further doubt about them; the graver one is told. */
+    public Track doubted(Optional<Doubt> judged) {
+        Optional<Doubt> told = Doubt.first(doubt, judged);
+        if (told.equals(doubt)) return this;
+        return new Track(
+                trend,
+                lastGood,
+                lastCelsius,
+                pace,
+                strays,
+                doubtedUntil,
+                goodInARow,
+                goodSince,
+                fault,
+                faultsInARow,
+                restNoiseVariance,
+                told);
+    }
+
+    /** A curve that begins anew with the next reading: the tip was somewhere else meanwhile. */
+    public Track anew() {
+        return new Track(
+                Optional.empty(),
+                lastGood,
+                lastCelsius,
+                pace,
+                0,
+                Instant.MIN,
+                0,
+                goodSince,
+                fault,
+                faultsInARow,
+                restNoiseVariance,
+                Optional.empty());
     }
 
     /** How old the last good reading is. */
@@ -144,11 +187,17 @@ public record Track(
         return lastCelsius.isPresent() && !overdueAt(now) && fault.isEmpty();
     }
 
+    /**
+     * Whether the last number of a probe in water or air is the present one and nothing speaks against the probe: water
+     * may be poured and air may be fanned, so jumps and haste are no fault there.
+     */
+    public boolean isTrustedAt(Instant now) {
+        return freshAt(now) && doubt.filter(Doubt::isOfInstrument).isEmpty();
+    }
+
     /** Whether a reading should have come by now; a port just opened may take some seconds to its first. */
     public boolean overdueAt(Instant now) {
-        double patience = lastCelsius.isPresent()
-                ? Math.max(SILENCE_SECONDS, SILENT_PERIODS * periodSeconds)
-                : FIRST_READING_SECONDS;
+        double patience = lastCelsius.isPresent() ? pace.overdueSeconds() : FIRST_READING_SECONDS;
         return seconds(lastGood, now) > patience;
     }
 
@@ -157,7 +206,7 @@ public record Track(
         return trend.map(t -> Math.sqrt(t.noiseVariance())).orElse(0.0);
     }
 
-    private Track begun(Sample sample, double celsius) {
+    private Track begun(Sample sample, double celsius, double gap) {
         boolean jumped = trend.isPresent() && strays > 0;
         // Between air and melted chocolate a tip may step by 25 K; a larger step is more likely a converter's
         // power-up value, and nothing is built on it before it has stood for a while.
@@ -166,14 +215,27 @@ public record Track(
                 sample.at(),
                 celsius,
                 Trend.startingAt(celsius, Math.max(sample.sigmaKelvin(), 0.05)),
-                periodSeconds,
+                paced(gap),
                 absurd ? sample.at().plus(ABSURD_DOUBTED) : doubtedUntil,
                 jumped ? Optional.of(Doubt.JUMPS) : Optional.empty());
     }
 
     private Track followed(Sample sample, double celsius, Trend followed, double gap) {
-        double period = strays == 0 && goodInARow > 0 ? periodSeconds + 0.1 * (gap - periodSeconds) : periodSeconds;
-        return used(sample.at(), celsius, followed, period, doubtedUntil, doubtAbout(sample, followed));
+        return used(sample.at(), celsius, followed, paced(gap), doubtedUntil, doubtAbout(sample, followed));
+    }
+
+    /** The width of the rounding whose standard uncertainty the reading carries (JCGM 100:2008, F.2.2.1). */
+    private static double stepKelvin(Sample sample) {
+        return sample.sigmaKelvin() * Math.sqrt(12);
+    }
+
+    private double forgetSeconds() {
+        return Math.max(FORGET_SECONDS, FORGET_PERIODS * pace.periodSeconds());
+    }
+
+    /** Only a reading that follows a good one, with none lost or refused between, says anything of the pace. */
+    private Pace paced(double gap) {
+        return strays == 0 && goodInARow > 0 && fault.isEmpty() ? pace.with(gap) : pace;
     }
 
     private Optional<Doubt> doubtAbout(Sample sample, Trend followed) {
@@ -185,13 +247,13 @@ public record Track(
         if (goodInARow > 10 && Math.abs(followed.slope()) > TOO_FAST_KELVIN_PER_SECOND) {
             return Optional.of(Doubt.TOO_FAST);
         }
-        // Ten times the noise at rest, and enough of it to matter against a window of one kelvin.
-        boolean noisy = followed.noiseVariance() > 100 * restNoiseVariance && followed.noiseVariance() > 0.15 * 0.15;
+        // Ten times the noise at rest, enough of it to matter against a window of one kelvin, and more than rounding.
+        boolean noisy = followed.noiseVariance() > 100 * restNoiseVariance
+                && followed.noiseVariance() > Math.max(0.15 * 0.15, stepKelvin(sample) * stepKelvin(sample));
         return noisy ? Optional.of(Doubt.NOISY) : Optional.empty();
     }
 
-    private Track used(
-            Instant at, double celsius, Trend now, double period, Instant doubtUntil, Optional<Doubt> doubted) {
+    private Track used(Instant at, double celsius, Trend now, Pace paced, Instant doubtUntil, Optional<Doubt> doubted) {
         boolean inARow = fault.isEmpty() && strays == 0 && !overdueAt(at) && goodInARow > 0;
         double rest =
                 goodInARow > 30 ? Math.min(restNoiseVariance, Math.max(now.noiseVariance(), 1e-6)) : restNoiseVariance;
@@ -199,7 +261,7 @@ public record Track(
                 Optional.of(now),
                 at,
                 OptionalDouble.of(celsius),
-                Math.min(60, Math.max(0.05, period)),
+                paced,
                 0,
                 doubtUntil,
                 inARow ? goodInARow + 1 : 1,
@@ -219,7 +281,7 @@ public record Track(
                 trend,
                 lastGood,
                 lastCelsius,
-                periodSeconds,
+                pace,
                 strays + 1,
                 later(doubtedUntil, at.plus(STRAY_DOUBTED)),
                 0,

@@ -94,7 +94,8 @@ class AlarmTableTest {
         "probe-fault,      0,    0,  3, all,         prompt, WHEN_SEEN",
         "no-reading,       0,    0,  0, all,         prompt, WHEN_OVER",
         "reading-doubtful, 0,    2, 10, all,         prompt, WHEN_OVER",
-        "not-recording,    0,    0,  5, all,         prompt, WHEN_SEEN"
+        "not-recording,    0,    0,  5, all,         prompt, WHEN_SEEN",
+        "probe-out,        0,  180,  0, melt cool seed rewarm work, advise, WHEN_OVER"
     })
     void isTheDesignsTable(
             String word, double deadband, int on, int off, String phases, String priority, Ending ending) {

@@ -148,13 +148,13 @@ class PoorReadingsTest {
         }
     }
 
-    /** Four readings elsewhere are believed, with a doubt that passes: the tip was moved. */
+    /** Four readings elsewhere are believed, with a doubt that passes: the tip was moved, and not into the air. */
     @Test
     void aJumpThatStaysIsBelievedButDoubtedFirst() {
         StoryMaker maker = StoryMaker.rewarming(200, 0.2, Keys.SILENT);
         maker.moves(Place.TABLE);
         maker.watches(Duration.ofMinutes(4));
-        double there = maker.state.estimate().orElseThrow().chocolateCelsius() - 4;
+        double there = maker.state.estimate().orElseThrow().chocolateCelsius() + 4;
         Instant at = maker.state.at();
         int before = maker.raised().size();
         for (int i = 1; i <= 40; i++) maker.feeds(StoryKitchen.reading(at.plusMillis(500L * i), there));

@@ -9,6 +9,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
+import fifthform.curves.input.MakerAction.OtherThermometer;
 import fifthform.curves.input.MakerAction.PhaseConfirmed;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
@@ -16,11 +17,14 @@ import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.input.MakerAction.SetupChanged;
 import fifthform.curves.input.MakerAction.Undone;
+import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.NumberEntry;
 import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.settings.Units;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
@@ -40,14 +44,23 @@ final class KeyDesk implements Consumer<Key> {
     /** A wet hand that brushes a key must not end a recording: the second press within this time does. */
     private static final long QUIT_SECONDS = 5;
 
+    /** A number that nobody goes on typing must not swallow the next Enter. */
+    private static final long TYPING_SECONDS = 20;
+
     private final Supplier<SessionSnapshot> session;
     private final Consumer<Input> intake;
     private final InstantSource sessionClock;
     private final InstantSource handsClock;
     private final List<Recipe> recipes;
+    private final Units units;
     private final Speed speed;
     private final Runnable stop;
     private final AtomicReference<Said> said = new AtomicReference<>(new Said("", Instant.MIN, Instant.MIN));
+
+    /** A number that is being typed, until when it waits for the next digit. */
+    private final AtomicReference<Optional<Typing>> typing = new AtomicReference<>(Optional.empty());
+
+    private record Typing(NumberEntry entry, Instant until) {}
 
     /** What practice and recorded bytes let a key change. */
     interface Speed {
@@ -65,6 +78,7 @@ final class KeyDesk implements Consumer<Key> {
             InstantSource sessionClock,
             InstantSource handsClock,
             List<Recipe> recipes,
+            Units units,
             Speed speed,
             Runnable stop) {
         this.session = Objects.requireNonNull(session, "session");
@@ -72,12 +86,18 @@ final class KeyDesk implements Consumer<Key> {
         this.sessionClock = Objects.requireNonNull(sessionClock, "sessionClock");
         this.handsClock = Objects.requireNonNull(handsClock, "handsClock");
         this.recipes = List.copyOf(recipes);
+        this.units = Objects.requireNonNull(units, "units");
         this.speed = Objects.requireNonNull(speed, "speed");
         this.stop = Objects.requireNonNull(stop, "stop");
     }
 
     /** The line to show after a key, while it is news. */
     Optional<String> line() {
+        Optional<Typing> open = typingNow();
+        if (open.isPresent()) {
+            return Optional.of("Other thermometer: " + open.get().entry().text() + "_ " + units.symbol()
+                    + " · Enter keeps it, Esc leaves it");
+        }
         Said now = said.get();
         return handsClock.instant().isBefore(now.until()) ? Optional.of(now.words()) : Optional.empty();
     }
@@ -94,6 +114,7 @@ final class KeyDesk implements Consumer<Key> {
             case NOTE -> act(new Noted(at, "note to write"), "Marked for a note");
             case UNDO -> undo(state, at);
             case PROBE_OUT -> probe(state, at);
+            case OTHER -> typing(NumberEntry.EMPTY);
             case CHOCOLATE -> chocolate(at);
             case FASTER -> speed.faster();
             case SLOWER -> speed.slower();
@@ -101,6 +122,41 @@ final class KeyDesk implements Consumer<Key> {
             // These change how a screen looks; the screen itself does that.
             case THEME, FULL_SCREEN, HELP -> {}
         }
+    }
+
+    /** A character for the number that is being typed; answers whether it was one. */
+    boolean typed(char character) {
+        Optional<Typing> open = typingNow();
+        if (open.isEmpty() || !NumberEntry.takes(character)) return false;
+        NumberEntry entry = open.get().entry();
+        if (character == NumberEntry.LEAVE) typing.set(Optional.empty());
+        else if (character == NumberEntry.DONE || character == '\n') keep(entry);
+        else typing(entry.with(character));
+        return true;
+    }
+
+    private Optional<Typing> typingNow() {
+        return typing.get().filter(open -> handsClock.instant().isBefore(open.until()));
+    }
+
+    private void typing(NumberEntry entry) {
+        typing.set(Optional.of(new Typing(entry, handsClock.instant().plusSeconds(TYPING_SECONDS))));
+    }
+
+    private void keep(NumberEntry entry) {
+        typing.set(Optional.empty());
+        if (entry.value().isEmpty()) return;
+        double celsius = units.celsius(entry.value().getAsDouble());
+        if (celsius < Sample.LOWEST_CELSIUS || celsius > Sample.HIGHEST_CELSIUS) {
+            say(
+                    "Not kept: a thermometer in a kitchen says " + units.plain(Sample.LOWEST_CELSIUS) + " to "
+                            + units.plain(Sample.HIGHEST_CELSIUS) + " " + units.symbol() + ". O to type again",
+                    Instant.MIN);
+            return;
+        }
+        act(
+                new OtherThermometer(sessionClock.instant(), celsius),
+                "Other thermometer says " + units.withUnit(celsius) + ": kept");
     }
 
     private void seen(State state, Instant at) {
@@ -175,7 +231,8 @@ final class KeyDesk implements Consumer<Key> {
 
     private void act(Input input, String words) {
         intake.accept(input);
-        boolean undoable = !(input instanceof Noted || input instanceof SampleProved);
+        boolean undoable =
+                !(input instanceof Noted || input instanceof SampleProved || input instanceof OtherThermometer);
         say(undoable ? words + " · U takes it back" : words, Instant.MIN);
     }
 

@@ -119,6 +119,7 @@ final class Watching {
                 () -> loop.snapshot().state().at(),
                 handsClock,
                 recipes,
+                units,
                 wiring.speed(),
                 this::stop);
         readers.forEach(ProbeReader::start);
@@ -160,6 +161,7 @@ final class Watching {
                 () -> WatchModel.picture(loop.snapshot(), look(keys)),
                 () -> loop.snapshot().publishedNanos(),
                 System::nanoTime,
+                keys::typed,
                 keys,
                 this::stop,
                 () -> stopping.get() || over.getCount() == 0,

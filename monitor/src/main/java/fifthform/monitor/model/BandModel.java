@@ -6,17 +6,23 @@ import fifthform.curves.alarm.Standing;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.State;
+import fifthform.curves.engine.Tracks;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.ProbeFault;
+import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.BowlMaterial;
+import fifthform.curves.setup.Role;
+import fifthform.curves.signal.Doubt;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Tone;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -76,16 +82,44 @@ final class BandModel {
                 word(standing.state()));
     }
 
-    private String headline(AlarmId id, Standing standing) {
+    /** An alarm in a few words; those about the probe say what is wrong with it. */
+    String headline(AlarmId id, Standing standing) {
+        Optional<String> ofProbe =
+                doubt(id).map(ProbePhrases::headline).or(() -> fault(id).map(ProbePhrases::headline));
         return id == AlarmId.NOT_RECORDING
                 ? phrases.storeHeadline(state.storeTrouble())
-                : phrases.headline(id, standing.figureCelsius());
+                : ofProbe.orElseGet(() -> phrases.headline(id, standing.figureCelsius()));
     }
 
     private String detail(AlarmId id, Standing standing) {
+        Optional<String> ofProbe =
+                doubt(id).map(ProbePhrases::detail).or(() -> fault(id).map(ProbePhrases::detail));
         return id == AlarmId.NOT_RECORDING
                 ? phrases.storeDetail(state.storeTrouble())
-                : phrases.detail(id, standing.figureCelsius());
+                : ofProbe.orElseGet(() -> phrases.detail(id, standing.figureCelsius()));
+    }
+
+    /** What the bowl's reading is in doubt of, also for a while after, so that the words do not change in between. */
+    private Optional<Doubt> doubt(AlarmId id) {
+        return id == AlarmId.READING_DOUBTFUL
+                ? bowlEntry().flatMap(entry -> entry.judgement().lastDoubt())
+                : Optional.empty();
+    }
+
+    /** Why the bowl's probe gives no temperature, as its adapter said last. */
+    private Optional<Cause> fault(AlarmId id) {
+        Optional<ProbeFault> last =
+                bowlEntry().flatMap(entry -> entry.judgement().lastFault());
+        if (id == AlarmId.PROBE_FAULT) return last.map(ProbeFault::cause).filter(Cause::isOfTheWire);
+        if (id != AlarmId.NO_READING) return Optional.empty();
+        Instant lastGood = bowlEntry().map(entry -> entry.track().lastGood()).orElse(Instant.MIN);
+        return last.filter(fault -> fault.at().isAfter(lastGood)).map(ProbeFault::cause);
+    }
+
+    private Optional<Tracks.Entry> bowlEntry() {
+        return state.tracks().entries().stream()
+                .filter(entry -> entry.role() == Role.BOWL)
+                .findFirst();
     }
 
     private static String word(AlarmState alarm) {
@@ -121,7 +155,11 @@ final class BandModel {
 
     private Band calm() {
         if (state.probe() == ProbePlace.OUT) {
-            return new Band(Tone.CALM, Direction.NONE, "Probe is out", "P puts it back in", false);
+            String since = state.probeOutSince()
+                    .map(out -> "for " + Spans.words(Duration.between(out, state.at())) + " · ")
+                    .orElse("");
+            return new Band(
+                    Tone.CALM, Direction.NONE, "Probe is out: nothing is watched", since + "P puts it back", false);
         }
         if (state.estimate().isEmpty()) {
             return new Band(Tone.CALM, Direction.NONE, "Waiting for the first reading", "", false);

@@ -14,6 +14,7 @@ public enum Key {
     NOTE('n', "N", "note"),
     UNDO('u', "U", "undo"),
     PROBE_OUT('p', "P", "probe out"),
+    OTHER('o', "O", "compare"),
     CHOCOLATE('c', "C", "chocolate"),
     SLOWER('-', "–", "slower"),
     FASTER('+', "+", "faster"),

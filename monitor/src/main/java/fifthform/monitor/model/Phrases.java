@@ -83,6 +83,7 @@ public final class Phrases {
             case NO_READING -> "No reading: check the USB plug";
             case READING_DOUBTFUL -> "Reading in doubt: look at the tip";
             case NOT_RECORDING -> "Not saved: free some space";
+            case PROBE_OUT -> "Probe is still out: put it back";
         };
     }
 
@@ -114,7 +115,7 @@ public final class Phrases {
             case OVER_COOLED -> celsius(figure);
             case MELT_TOO_HOT -> celsius(figure) + "; stir";
             case BATH_HOT -> "bath " + celsius(figure) + "; steam and water scald";
-            case PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING -> shortAction(alarm);
+            case PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING, PROBE_OUT -> shortAction(alarm);
         };
     }
 
@@ -167,6 +168,7 @@ public final class Phrases {
             case PROBE_FAULT -> "plug and lead; second thermometer";
             case NO_READING -> "we keep trying; second thermometer";
             case READING_DOUBTFUL -> "touching the bowl, or out?";
+            case PROBE_OUT -> "then P; nothing is watched meanwhile";
             default -> "readings are kept in memory";
         };
     }

@@ -12,6 +12,8 @@ import java.util.function.Supplier;
  * @param picture the newest picture, from any thread, at once
  * @param publishedNanos when that picture was published, on {@code nanoClock}
  * @param nanoClock a clock that only runs forward, ns
+ * @param letters takes a typed character before it counts as a key, and says whether it did: only while a number is
+ *     being typed; on the screen's own thread as well
  * @param keys takes every key; called on the screen's own thread and must return at once
  * @param closeRequested the maker wants to end: window closed or stop signal
  * @param finished whether the session is over and the screen shall go
@@ -21,6 +23,7 @@ public record ScreenFeed(
         Supplier<WatchPicture> picture,
         LongSupplier publishedNanos,
         LongSupplier nanoClock,
+        CharTaker letters,
         Consumer<Key> keys,
         Runnable closeRequested,
         BooleanSupplier finished,
@@ -29,10 +32,33 @@ public record ScreenFeed(
         Objects.requireNonNull(picture, "picture");
         Objects.requireNonNull(publishedNanos, "publishedNanos");
         Objects.requireNonNull(nanoClock, "nanoClock");
+        Objects.requireNonNull(letters, "letters");
         Objects.requireNonNull(keys, "keys");
         Objects.requireNonNull(closeRequested, "closeRequested");
         Objects.requireNonNull(finished, "finished");
         Objects.requireNonNull(silent, "silent");
+    }
+
+    /** Somebody for whom a typed character may be meant. */
+    @FunctionalInterface
+    public interface CharTaker {
+        /** Nobody types numbers here. */
+        CharTaker NOBODY = typed -> false;
+
+        /** Whether the character was taken. */
+        boolean takes(char typed);
+    }
+
+    /** Without anything to type. */
+    public ScreenFeed(
+            Supplier<WatchPicture> picture,
+            LongSupplier publishedNanos,
+            LongSupplier nanoClock,
+            Consumer<Key> keys,
+            Runnable closeRequested,
+            BooleanSupplier finished,
+            BooleanSupplier silent) {
+        this(picture, publishedNanos, nanoClock, CharTaker.NOBODY, keys, closeRequested, finished, silent);
     }
 
     /** The picture to draw now: the newest one, or the last one marked as old where no new one has come for a while. */

@@ -11,7 +11,7 @@ public final class Sides {
         return switch (id) {
             case HEADING_OVER, OVER_RANGE, NEAR_MELT_OUT, MELT_OUT, MELT_TOO_HOT, BATH_HOT -> Side.TOO_HOT;
             case HEADING_UNDER, TOO_COOL, OVER_COOLED -> Side.TOO_COLD;
-            case PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING -> Side.NEITHER;
+            case PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING, PROBE_OUT -> Side.NEITHER;
         };
     }
 }

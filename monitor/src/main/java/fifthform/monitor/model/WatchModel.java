@@ -14,6 +14,8 @@ import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Role;
+import fifthform.curves.signal.Doubt;
+import fifthform.curves.signal.Track;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
@@ -121,11 +123,20 @@ public final class WatchModel {
         Estimate e = state.estimate().get();
         Optional<String> stale = Optional.empty();
         if (state.probe() == ProbePlace.OUT) stale = Optional.of("probe is out");
-        else if (e.freshness() == Freshness.DOUBTFUL) stale = Optional.of("in doubt");
+        else if (e.freshness() == Freshness.DOUBTFUL) stale = Optional.of(isSettling() ? "settling" : "in doubt");
         else if (e.freshness() == Freshness.OLD) {
             stale = Optional.of(Spans.words(Duration.between(e.at(), state.at())) + " old");
         }
         return number(e.chocolateCelsius(), stale);
+    }
+
+    /** Just dipped: nothing is wrong, but the number is still on its way. */
+    private boolean isSettling() {
+        return state.tracks()
+                .of(snapshot.setup(), Role.BOWL)
+                .flatMap(Track::doubt)
+                .filter(doubt -> doubt == Doubt.SETTLING)
+                .isPresent();
     }
 
     private Numeral number(double celsius, Optional<String> stale) {
@@ -226,7 +237,11 @@ public final class WatchModel {
         String learned = state.coasting().coast().liftsSeen() > 0
                 ? "your bowl coasts about " + units.difference(coast) + " at " + units.difference(1) + " a minute"
                 : "coast of this bowl not seen yet: a guess from its material";
-        return learned + " · temperature does not prove temper: prove a sample";
+        String first = state.otherReadings().stream()
+                .findFirst()
+                .map(other -> OtherWords.of(other, units, look.zone()))
+                .orElse(learned);
+        return first + " · temperature does not prove temper: prove a sample";
     }
 
     private Band faultBand(String fault) {

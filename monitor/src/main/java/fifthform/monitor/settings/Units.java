@@ -31,6 +31,11 @@ public enum Units {
         return celsius * factor + offset;
     }
 
+    /** The temperature, °C, that is shown so. */
+    public double celsius(double shown) {
+        return (shown - offset) / factor;
+    }
+
     /** A difference as it is shown. */
     public double shownDifference(double kelvin) {
         return kelvin * factor;

@@ -9,15 +9,19 @@ import fifthform.curves.engine.Event.AlarmSeen;
 import fifthform.curves.engine.Event.BowlSeen;
 import fifthform.curves.engine.Event.CueEnded;
 import fifthform.curves.engine.Event.CueGiven;
+import fifthform.curves.engine.Event.LagMeasured;
+import fifthform.curves.engine.Event.OtherCompared;
 import fifthform.curves.engine.Event.PhaseChanged;
 import fifthform.curves.engine.Event.ProbeBack;
 import fifthform.curves.engine.Event.ProbeLost;
+import fifthform.curves.engine.Event.ReadingDoubted;
 import fifthform.curves.engine.Event.Turned;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.ProbeId;
+import fifthform.curves.signal.Doubt;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
@@ -94,6 +98,12 @@ public final class EventCodec {
             case "probe-lost" ->
                 new ProbeLost(at, new ProbeId(line.text("p")), line.choice("why", Cause.values(), Cause::word));
             case "probe-back" -> new ProbeBack(at, new ProbeId(line.text("p")), line.number("gone_s"));
+            case "reading-doubted" ->
+                new ReadingDoubted(at, new ProbeId(line.text("p")), line.choice("doubt", Doubt.values(), Doubt::word));
+            case "lag-measured" ->
+                new LagMeasured(at, new ProbeId(line.text("p")), line.number("lag_s"), line.number("u_s"));
+            case "other-compared" ->
+                new OtherCompared(at, line.number("c"), line.optionalNumber("above_k"), line.number("within_k"));
             default -> throw new UnreadableJson("\"e\" is \"" + name + "\", which is not known");
         };
     }
@@ -171,6 +181,27 @@ public final class EventCodec {
             return named("probe-back")
                     .text("p", event.probe().name())
                     .number("gone_s", event.goneSeconds(), FIGURE_PLACES);
+        }
+
+        @Override
+        public JsonLine readingDoubted(ReadingDoubted event) {
+            return named("reading-doubted")
+                    .text("p", event.probe().name())
+                    .text("doubt", event.doubt().word());
+        }
+
+        @Override
+        public JsonLine lagMeasured(LagMeasured event) {
+            return named("lag-measured")
+                    .text("p", event.probe().name())
+                    .number("lag_s", event.seconds(), FIGURE_PLACES)
+                    .number("u_s", event.sigmaSeconds(), FIGURE_PLACES);
+        }
+
+        @Override
+        public JsonLine otherCompared(OtherCompared event) {
+            named("other-compared").number("c", event.celsius(), FIGURE_PLACES);
+            return figure("above_k", event.aboveKelvin()).number("within_k", event.withinKelvin(), FIGURE_PLACES);
         }
 
         private JsonLine named(String name) {

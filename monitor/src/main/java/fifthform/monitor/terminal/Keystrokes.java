@@ -36,8 +36,19 @@ final class Keystrokes {
         return Optional.empty();
     }
 
-    /** No letter for a while: a sequence comes in one piece, so what comes next stands alone. */
-    void pause() {
+    /** Whether the next letter stands alone, so that it may be part of a number. */
+    boolean expectsNothing() {
+        return within == Within.NOTHING;
+    }
+
+    /**
+     * No letter for a while: a sequence comes in one piece, so what comes next stands alone.
+     *
+     * @return whether the escape key was pressed by itself
+     */
+    boolean pause() {
+        boolean escape = within == Within.ESCAPED;
         within = Within.NOTHING;
+        return escape;
     }
 }

@@ -1,5 +1,6 @@
 package fifthform.monitor.terminal;
 
+import fifthform.monitor.model.OtherWords;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
@@ -73,6 +74,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
             if (!left.contains(steady(alarm.words()))) said.add("over: " + alarm.words());
         for (Mark mark : is.marks())
             if (!mark.good() && !was.marks().contains(mark)) said.add("attention: " + mark.word());
+        if (!was.foot().equals(is.foot()) && is.foot().startsWith(OtherWords.BEGINNING)) said.add(is.foot());
         if (!was.undo().equals(is.undo())) is.undo().ifPresent(said::add);
         if (!was.banner().equals(is.banner())) is.banner().ifPresent(said::add);
     }

@@ -2,6 +2,7 @@ package fifthform.monitor.terminal;
 
 import fifthform.monitor.model.Help;
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.NumberEntry;
 import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.WatchPicture;
 import java.io.IOException;
@@ -110,12 +111,13 @@ public final class TerminalScreen {
                 continue;
             }
             int letter = reader.read(WAIT_MILLIS);
-            if (letter == NonBlockingReader.READ_EXPIRED) keystrokes.pause();
-            else if (letter == Keystrokes.STOP) feed.closeRequested().run();
+            if (letter == NonBlockingReader.READ_EXPIRED) {
+                if (keystrokes.pause()) feed.letters().takes(NumberEntry.LEAVE);
+            } else if (letter == Keystrokes.STOP) feed.closeRequested().run();
             else if (letter == NonBlockingReader.EOF) {
                 open = false;
                 feed.closeRequested().run();
-            } else keystrokes.letter(letter).ifPresent(this::take);
+            } else if (!isTyped(letter)) keystrokes.letter(letter).ifPresent(this::take);
         }
     }
 
@@ -125,6 +127,12 @@ public final class TerminalScreen {
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         }
+    }
+
+    private boolean isTyped(int letter) {
+        return letter != NumberEntry.LEAVE
+                && keystrokes.expectsNothing()
+                && feed.letters().takes((char) letter);
     }
 
     private void take(Key key) {

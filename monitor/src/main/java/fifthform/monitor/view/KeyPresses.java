@@ -1,6 +1,7 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.ScreenFeed.CharTaker;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -16,17 +17,19 @@ import javafx.scene.input.KeyEvent;
  */
 final class KeyPresses {
     private final Scene scene;
+    private final CharTaker letters;
     private final Consumer<Key> keys;
     private final Set<KeyCode> down = EnumSet.noneOf(KeyCode.class);
     private boolean repeated;
 
-    private KeyPresses(Scene scene, Consumer<Key> keys) {
+    private KeyPresses(Scene scene, CharTaker letters, Consumer<Key> keys) {
         this.scene = scene;
+        this.letters = letters;
         this.keys = keys;
     }
 
-    static void listen(Scene scene, Consumer<Key> keys) {
-        KeyPresses presses = new KeyPresses(scene, keys);
+    static void listen(Scene scene, CharTaker letters, Consumer<Key> keys) {
+        KeyPresses presses = new KeyPresses(scene, letters, keys);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, presses::pressed);
         scene.addEventFilter(KeyEvent.KEY_RELEASED, presses::released);
         scene.addEventFilter(KeyEvent.KEY_TYPED, presses::typed);
@@ -51,6 +54,7 @@ final class KeyPresses {
         if (!plain || event.getCharacter().length() != 1) return;
         event.consume();
         if (repeated) return;
+        if (letters.takes(event.getCharacter().charAt(0))) return;
         Key.typed(event.getCharacter().charAt(0)).ifPresent(this::take);
     }
 

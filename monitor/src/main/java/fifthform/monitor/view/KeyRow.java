@@ -32,7 +32,7 @@ final class KeyRow extends Group {
         return switch (key) {
             case SEEN, STEP_DONE, BOWL_MOVED -> 1.45;
             case PROBE_OUT, CHOCOLATE, FULL_SCREEN -> 1.22;
-            case MARK, NOTE, UNDO, SLOWER, FASTER, THEME, HELP, QUIT -> 1;
+            case MARK, NOTE, UNDO, OTHER, SLOWER, FASTER, THEME, HELP, QUIT -> 1;
         };
     }
 

@@ -86,7 +86,7 @@ public final class WatchWindow {
     private void fill(Stage stage) {
         Rectangle2D desk = Screen.getPrimary().getVisualBounds();
         Scene scene = new Scene(screen, Math.min(1366, desk.getWidth()), Math.min(768, desk.getHeight()));
-        KeyPresses.listen(scene, this::pressed);
+        KeyPresses.listen(scene, feed.letters(), this::pressed);
         stage.setTitle("Fifth Form");
         stage.setMinWidth(640);
         stage.setMinHeight(400);
@@ -144,7 +144,7 @@ public final class WatchWindow {
             case THEME -> screen.wear(screen.theme().other());
             case FULL_SCREEN -> toggleFullScreen();
             case HELP -> helping = !helping;
-            case SEEN, STEP_DONE, BOWL_MOVED, MARK, NOTE, UNDO, PROBE_OUT, CHOCOLATE, SLOWER, FASTER, QUIT -> {}
+            case SEEN, STEP_DONE, BOWL_MOVED, MARK, NOTE, UNDO, PROBE_OUT, OTHER, CHOCOLATE, SLOWER, FASTER, QUIT -> {}
         }
         feed.keys().accept(key);
     }

@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.cue.CueId;
@@ -10,6 +11,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
+import fifthform.curves.input.MakerAction.OtherThermometer;
 import fifthform.curves.input.MakerAction.PhaseConfirmed;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
@@ -24,6 +26,7 @@ import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
+import fifthform.monitor.settings.Units;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -52,6 +55,7 @@ class KeyDeskTest {
             () -> NOW,
             hands::get,
             recipes,
+            Units.CELSIUS,
             new KeyDesk.Speed() {
                 @Override
                 public void faster() {
@@ -72,6 +76,45 @@ class KeyDeskTest {
         desk.accept(Key.SEEN);
         List<AlarmId> standing = session.get().state().alarms().standing();
         assertEquals(standing.stream().map(id -> new AlarmAcknowledged(NOW, id)).toList(), inputs);
+    }
+
+    @Test
+    void whatAnotherThermometerSaysIsTypedAndKept() {
+        type("31");
+        assertEquals(List.of(), inputs, "digits mean nothing before O");
+        desk.accept(Key.OTHER);
+        type("31,9");
+        assertEquals(Optional.of("Other thermometer: 31.9_ °C · Enter keeps it, Esc leaves it"), desk.line());
+        type("7\b\r");
+        assertEquals(List.of(new OtherThermometer(NOW, 31.9)), inputs);
+        assertEquals(Optional.of("Other thermometer says 31.9 °C: kept"), desk.line());
+        assertFalse(desk.typed('\r'), "the next Enter is a key again");
+    }
+
+    @Test
+    void aNumberHalfTypedIsLeftByEscapeOrByTimeAndLetsTheAlarmKeyThrough() {
+        desk.accept(Key.OTHER);
+        type("31");
+        assertFalse(desk.typed(' '), "Space is for the alarm");
+        assertTrue(desk.typed((char) 27));
+        assertFalse(desk.typed('4'));
+        desk.accept(Key.OTHER);
+        hands.set(NOW.plusSeconds(20));
+        assertFalse(desk.typed('\r'), "forgotten, and Enter means the step again");
+        assertEquals(List.of(), inputs);
+    }
+
+    @Test
+    void whatNoKitchenHasIsNotKept() {
+        desk.accept(Key.OTHER);
+        type("319\r");
+        assertEquals(List.of(), inputs);
+        assertTrue(
+                desk.line().orElseThrow().startsWith("Not kept: "), desk.line().toString());
+    }
+
+    private void type(String characters) {
+        for (char character : characters.toCharArray()) desk.typed(character);
     }
 
     @Test

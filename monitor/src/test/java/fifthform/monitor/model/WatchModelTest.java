@@ -9,13 +9,20 @@ import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
+import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction.OtherThermometer;
+import fifthform.curves.input.MakerAction.ProbeTakenOut;
+import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.input.Tick;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
+import fifthform.curves.signal.Doubt;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Limit;
 import fifthform.monitor.model.WatchPicture.Mark;
@@ -60,6 +67,56 @@ class WatchModelTest {
     }
 
     @ParameterizedTest
+    @EnumSource(Doubt.class)
+    void everyDoubtHasShortWordsOfItsOwn(Doubt doubt) {
+        isShort(ProbePhrases.headline(doubt));
+        isShort(ProbePhrases.detail(doubt));
+        for (Doubt other : Doubt.values()) {
+            if (other != doubt) assertNotEquals(ProbePhrases.headline(doubt), ProbePhrases.headline(other));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Cause.class)
+    void everyFaultHasShortWordsOfItsOwn(Cause cause) {
+        isShort(ProbePhrases.headline(cause));
+        isShort(ProbePhrases.detail(cause));
+        for (Cause other : Cause.values()) {
+            if (other != cause) assertNotEquals(ProbePhrases.headline(cause), ProbePhrases.headline(other));
+        }
+    }
+
+    /** What is said by key shows on the next picture: the other thermometer, and since when the probe is out. */
+    @Test
+    void theOtherThermometerAndAProbeThatIsOutAreShown() {
+        SessionSnapshot good = Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state().batch().phase() == Phase.SEED
+                        && s.state().forecast().isPresent());
+        double here = good.state().estimate().orElseThrow().chocolateCelsius();
+        Instant now = good.state().at();
+        SessionSnapshot near = after(good, new OtherThermometer(now, here + 0.4));
+        assertTrue(
+                picture(near).foot().matches("other thermometer [0-9.]+ °C at [0-9:]{5}, 0\\.4 °C above · .*"),
+                picture(near).foot());
+        SessionSnapshot far = after(near, new OtherThermometer(now, here - 4));
+        assertTrue(
+                picture(far).foot().contains("4.0 °C below: check the probe in ice water"),
+                picture(far).foot());
+
+        SessionSnapshot out = after(after(good, new ProbeTakenOut(now)), new Tick(now.plusSeconds(95)));
+        assertEquals("Probe is out: nothing is watched", picture(out).band().headline());
+        assertEquals("for 1 min 35 s · P puts it back", picture(out).band().aside());
+        assertEquals(Optional.of("probe is out"), picture(out).numeral().stale());
+    }
+
+    private static SessionSnapshot after(SessionSnapshot before, Input input) {
+        State next = Engine.step(before.setup(), before.state(), input).after();
+        return new SessionSnapshot(
+                before.setup(), next, before.tally(), before.trace(), before.rawCelsius(), before.fault(), 0);
+    }
+
+    @ParameterizedTest
     @EnumSource(CueId.class)
     void everyCueHasShortWords(CueId cue) {
         Instant since = Instant.EPOCH;
@@ -86,11 +143,13 @@ class WatchModelTest {
         eachOfMany(tape, snapshot -> {
             State state = snapshot.state();
             Phrases phrases = new Phrases(Units.CELSIUS, snapshot.setup().recipe());
+            BandModel band =
+                    new BandModel(state, phrases, snapshot.setup().bowl().material());
             WatchPicture picture = picture(snapshot);
             Set<String> live = new HashSet<>();
             Set<String> over = new HashSet<>();
             for (AlarmId id : state.alarms().standing()) {
-                String words = phrases.headline(id, state.alarms().of(id).figureCelsius());
+                String words = band.headline(id, state.alarms().of(id));
                 boolean returned = state.alarms().of(id).state() instanceof AlarmState.ReturnedUnacknowledged;
                 (returned ? over : live).add(words);
             }
@@ -171,7 +230,7 @@ class WatchModelTest {
         assertTrue(
                 picture.numeral().stale().orElseThrow().matches("1[0-9] s old"),
                 picture.numeral().toString());
-        assertEquals("No reading: check the USB plug", picture.band().headline());
+        assertEquals("Adapter gone: plug it in again", picture.band().headline());
         assertEquals(Tone.URGENT, picture.band().tone());
         assertTrue(picture.band().blinking());
         assertEquals(List.of(), picture.trace().fan());

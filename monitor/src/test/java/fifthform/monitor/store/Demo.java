@@ -11,9 +11,12 @@ import fifthform.curves.engine.Event.AlarmSeen;
 import fifthform.curves.engine.Event.BowlSeen;
 import fifthform.curves.engine.Event.CueEnded;
 import fifthform.curves.engine.Event.CueGiven;
+import fifthform.curves.engine.Event.LagMeasured;
+import fifthform.curves.engine.Event.OtherCompared;
 import fifthform.curves.engine.Event.PhaseChanged;
 import fifthform.curves.engine.Event.ProbeBack;
 import fifthform.curves.engine.Event.ProbeLost;
+import fifthform.curves.engine.Event.ReadingDoubted;
 import fifthform.curves.engine.Event.Turned;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
@@ -47,6 +50,7 @@ import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
+import fifthform.curves.signal.Doubt;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -130,7 +134,11 @@ final class Demo {
             new CueEnded(at(7), CueId.LIFT_NOW),
             new Turned(at(8), 31.625, 0.875),
             new ProbeLost(at(9), BOWL, ProbeFault.Cause.UNPLUGGED),
-            new ProbeBack(at(10), BOWL, 4.25));
+            new ProbeBack(at(10), BOWL, 4.25),
+            new ReadingDoubted(at(11), BOWL, Doubt.OUT_OF_CHOCOLATE),
+            new LagMeasured(at(12), BOWL, 3.25, 0.125),
+            new OtherCompared(at(13), 31.9, OptionalDouble.of(-0.375), 2.125),
+            new OtherCompared(at(14), 31.9, OptionalDouble.empty(), 2));
 
     private Demo() {}
 

@@ -8,9 +8,12 @@ import fifthform.curves.engine.Event.AlarmSeen;
 import fifthform.curves.engine.Event.BowlSeen;
 import fifthform.curves.engine.Event.CueEnded;
 import fifthform.curves.engine.Event.CueGiven;
+import fifthform.curves.engine.Event.LagMeasured;
+import fifthform.curves.engine.Event.OtherCompared;
 import fifthform.curves.engine.Event.PhaseChanged;
 import fifthform.curves.engine.Event.ProbeBack;
 import fifthform.curves.engine.Event.ProbeLost;
+import fifthform.curves.engine.Event.ReadingDoubted;
 import fifthform.curves.engine.Event.Turned;
 import fifthform.curves.input.AlarmId;
 import fifthform.simulator.bowl.Spot;
@@ -62,7 +65,7 @@ final class Training implements Event.Cases<Optional<Response>> {
             case HEADING_UNDER, OVER_COOLED -> Optional.of(GoOn.to(Stage.HOLDING, Stage.COOLING));
             case TOO_COOL -> Optional.of(dip(OptionalDouble.empty()));
             case MELT_TOO_HOT -> Optional.of(GoOn.to(Stage.COOLING, Stage.MELTING));
-            case BATH_HOT, PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING -> Optional.empty();
+            case BATH_HOT, PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING, PROBE_OUT -> Optional.empty();
         };
     }
 
@@ -103,6 +106,21 @@ final class Training implements Event.Cases<Optional<Response>> {
 
     @Override
     public Optional<Response> probeBack(ProbeBack event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> readingDoubted(ReadingDoubted event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> lagMeasured(LagMeasured event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> otherCompared(OtherCompared event) {
         return Optional.empty();
     }
 }

@@ -1,0 +1,26 @@
+package fifthform.curves.signal;
+
+import fifthform.curves.check.Require;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What is around a probe's tip, as far as known, for judging where the tip is.
+ *
+ * @param roomCelsius temperature of the kitchen: measured, said, or usual, °C
+ * @param water the water under the bowl; empty on the table and while the chocolate melts, when lumps and latent heat
+ *     let an honest tip stand still or jump
+ * @param said the water into which the maker has just put the bowl, by key, whatever the readings make of it
+ */
+public record Surroundings(double roomCelsius, Optional<Water> water, Optional<Water> said) {
+    public Surroundings {
+        Require.finite(roomCelsius, "roomCelsius");
+        Objects.requireNonNull(water, "water");
+        Objects.requireNonNull(said, "said");
+    }
+
+    /** The water where the maker said so and the readings do not contradict. */
+    Optional<Water> waterTold() {
+        return water.filter(w -> w.known() == Water.Known.TOLD);
+    }
+}
