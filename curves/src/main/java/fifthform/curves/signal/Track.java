@@ -247,9 +247,10 @@ public record Track(
         if (goodInARow > 10 && Math.abs(followed.slope()) > TOO_FAST_KELVIN_PER_SECOND) {
             return Optional.of(Doubt.TOO_FAST);
         }
-        // Ten times the noise at rest, enough of it to matter against a window of one kelvin, and more than rounding.
+        // Ten times the noise at rest, enough of it to matter against a window of one kelvin, and more than two steps
+        // of rounding.
         boolean noisy = followed.noiseVariance() > 100 * restNoiseVariance
-                && followed.noiseVariance() > Math.max(0.15 * 0.15, stepKelvin(sample) * stepKelvin(sample));
+                && followed.noiseVariance() > Math.max(0.15 * 0.15, 4 * stepKelvin(sample) * stepKelvin(sample));
         return noisy ? Optional.of(Doubt.NOISY) : Optional.empty();
     }
 
