@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
@@ -24,6 +25,7 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cooling curves that no model of ours produced; the source of each stands in its file. */
 class MeasuredCoolingTest {
@@ -140,5 +142,35 @@ class MeasuredCoolingTest {
         assertTrue(forecasts > 390, "forecasts " + forecasts);
         assertTrue(inside >= floor * forecasts, inside + " of " + forecasts + ": " + all);
         for (Coverage c : all) assertTrue(c.meanErrorKelvin() < meanErrorKelvin, c.toString());
+    }
+
+    /** 545 readings that nobody here made up, on the table and said to stand in cold water: not one is doubted. */
+    @ParameterizedTest
+    @ValueSource(strings = {"TABLE", "COLD_WATER"})
+    void noneOfTheMeasuredReadingsIsDoubted(Place place) {
+        int readings = 0;
+        for (String run : List.of("1", "2", "3")) {
+            Table vessel = VESSELS.where("run", run);
+            readings += undoubted(vessel.numbers("time_s"), vessel.numbers("water_C"), place);
+        }
+        readings += undoubted(MUG.numbers("time_s"), mugCelsius(), place);
+        System.out.println(readings + " measured readings, none doubted");
+        assertTrue(readings > 500, "readings " + readings);
+    }
+
+    private static int undoubted(double[] seconds, double[] celsius, Place place) {
+        Setup setup = inRoom(ROOM_CELSIUS);
+        Instant start = StoryMaker.START;
+        State state = Engine.step(setup, Engine.start(setup, start), new PhaseConfirmed(start, Phase.REST))
+                .after();
+        state = Engine.step(setup, state, new BowlMoved(start, place)).after();
+        for (int i = 0; i < seconds.length; i++) {
+            Instant at = start.plusMillis(Math.round(1000 * seconds[i]));
+            state = Engine.step(setup, state, StoryKitchen.reading(at, celsius[i]))
+                    .after();
+            assertEquals(
+                    Optional.empty(), state.tracks().entries().get(0).track().doubt(), "at " + seconds[i] + " s");
+        }
+        return seconds.length;
     }
 }
