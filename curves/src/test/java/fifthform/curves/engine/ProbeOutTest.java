@@ -28,6 +28,8 @@ class ProbeOutTest {
             long second = read.at().getEpochSecond() % 30;
             double celsius = second < 10 ? 60 : second < 20 ? 12 : 22;
             maker.feeds(StoryKitchen.reading(read.at(), celsius));
+            assertFalse(
+                    maker.state.tracks().entries().get(0).judgement().tipIsElsewhere(), "no doubt about where it is");
         });
     }
 

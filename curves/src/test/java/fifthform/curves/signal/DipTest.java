@@ -111,6 +111,16 @@ class DipTest {
     }
 
     @Test
+    void whatFallsBackIsNoDipAndSettlesNothing() {
+        Dip dip = Dip.waitingSince(START);
+        for (int i = 0; i < 20; i++) dip = dip.with(START.plusMillis(500L * i), 24, 0.05);
+        for (int i = 20; i < 24; i++) dip = dip.with(START.plusMillis(500L * i), 24 + 4 * (i - 19), 0.05);
+        assertTrue(dip.settling());
+        for (int i = 24; i < 28; i++) dip = dip.with(START.plusMillis(500L * i), 40 - 3 * (i - 23), 0.05);
+        assertFalse(dip.settling());
+    }
+
+    @Test
     void aProbePutBackSettlesUntilItStandsStill() {
         Dip dip = Dip.waitingSince(START).putBack(START.plusSeconds(700));
         assertTrue(dip.settling());
