@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  * @param at when it was said
  * @param celsius what it said, °C
  * @param aboveKelvin how much more that is than the estimate then; empty where there was none to trust
- * @param withinKelvin expanded uncertainty of that estimate (two standard uncertainties), K
+ * @param withinKelvin how far apart the two may be before the probe is to be checked: twice the standard uncertainty of
+ *     the estimate, K, but of an unchecked probe no more than matters to a batch
  */
 public record OtherReading(Instant at, double celsius, OptionalDouble aboveKelvin, double withinKelvin) {
     public OtherReading {
@@ -21,7 +22,7 @@ public record OtherReading(Instant at, double celsius, OptionalDouble aboveKelvi
         Require.within(withinKelvin, 0, 1e6, "withinKelvin");
     }
 
-    /** Whether the two cannot both be right, as far as this program's own reading is known. */
+    /** Whether the two are too far apart to go on without checking the probe. */
     public boolean disagrees() {
         return aboveKelvin.isPresent() && Math.abs(aboveKelvin.getAsDouble()) > withinKelvin;
     }

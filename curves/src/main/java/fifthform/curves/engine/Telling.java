@@ -23,6 +23,7 @@ import fifthform.curves.input.Tick;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.situation.ProbePlace;
+import fifthform.curves.thermocouple.Budget;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,6 +32,9 @@ import java.util.OptionalDouble;
 final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
     /** The screen offers to take an act back for ten seconds; hands may be slower. Own choice. */
     private static final Duration UNDO_WITHIN = Duration.ofSeconds(30);
+
+    /** A working range is about a kelvin wide. */
+    private static final double MATTERS_KELVIN = 1;
 
     private final Setup setup;
     private final State heard;
@@ -140,9 +144,12 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
                 : heard.estimate().filter(Estimate::isUsable);
         OptionalDouble above = trusted.map(e -> OptionalDouble.of(action.celsius() - e.chocolateCelsius()))
                 .orElse(OptionalDouble.empty());
-        double checked = setup.bowlProbe().correction().sigmaKelvin();
+        double instrument = heard.budget(setup).map(Budget::standardKelvin).orElse(0.0);
         double random = trusted.map(Estimate::sigmaKelvin).orElse(0.0);
-        double within = 2 * Math.sqrt(checked * checked + random * random);
+        double doubt = 2 * Math.sqrt(instrument * instrument + random * random);
+        // Of an unchecked probe a difference that matters is reason enough to check it, though it may be as wrong as
+        // that.
+        double within = setup.bowlProbe().correction().isChecked() ? doubt : Math.min(doubt, MATTERS_KELVIN);
         return heard.withTold(heard.told().withOther(new OtherReading(heard.at(), action.celsius(), above, within)));
     }
 

@@ -147,10 +147,11 @@ public final class ProbeReader implements AutoCloseable {
                 if (hold.isReleased()) throw released(); // it may have been closed before we noticed that it was open
                 Optional<Arrival> arrival = link.read();
                 if (arrival.isEmpty()) return;
+                works(decoder);
                 take(arrival.get(), decoder);
                 Optional<byte[]> question = decoder.ask(
                         arrival.get().at(), signal -> judge.signal(arrival.get().at(), signal));
-                works(decoder);
+                works(decoder); // what has just been heard or missed may have given it something to complain of
                 if (question.isPresent() && !stopped) link.write(question.get());
             }
         }
