@@ -42,7 +42,7 @@ final class KeyDesk implements Consumer<Key> {
     private static final long UNDO_SECONDS = 10;
 
     /** A wet hand that brushes a key must not end a recording: the second press within this time does. */
-    private static final long QUIT_SECONDS = 5;
+    private static final long AGAIN_SECONDS = 5;
 
     /** A number that nobody goes on typing must not swallow the next Enter. */
     private static final long TYPING_SECONDS = 20;
@@ -53,9 +53,9 @@ final class KeyDesk implements Consumer<Key> {
     private final InstantSource handsClock;
     private final List<Recipe> recipes;
     private final Units units;
-    private final Speed speed;
-    private final Runnable stop;
-    private final AtomicReference<Said> said = new AtomicReference<>(new Said("", Instant.MIN, Instant.MIN));
+    private final Levers levers;
+    private final AtomicReference<Said> said =
+            new AtomicReference<>(new Said("", Instant.MIN, Optional.empty(), Instant.MIN));
 
     /** A number that is being typed, until when it waits for the next digit. */
     private final AtomicReference<Optional<Typing>> typing = new AtomicReference<>(Optional.empty());
@@ -69,8 +69,35 @@ final class KeyDesk implements Consumer<Key> {
         void slower();
     }
 
-    /** The words shown for a while after a key, and until when a second press of quit ends the session. */
-    private record Said(String words, Instant until, Instant quitUntil) {}
+    /** What lets another program have the probe's port for a while. */
+    interface Grip {
+        boolean isReleased();
+
+        void letGo();
+
+        void takeBack();
+    }
+
+    /**
+     * What keys move beside the session itself.
+     *
+     * @param grip empty where there is no port: practice and recorded bytes
+     * @param stop ends the session
+     */
+    record Levers(Speed speed, Optional<Grip> grip, Runnable stop) {
+        Levers {
+            Objects.requireNonNull(speed, "speed");
+            Objects.requireNonNull(grip, "grip");
+            Objects.requireNonNull(stop, "stop");
+        }
+    }
+
+    /** The words shown for a while after a key, and what a second press of which key does until when. */
+    private record Said(String words, Instant until, Optional<Key> again, Instant againUntil) {
+        boolean asked(Key key, Instant now) {
+            return again.equals(Optional.of(key)) && now.isBefore(againUntil);
+        }
+    }
 
     KeyDesk(
             Supplier<SessionSnapshot> session,
@@ -79,16 +106,14 @@ final class KeyDesk implements Consumer<Key> {
             InstantSource handsClock,
             List<Recipe> recipes,
             Units units,
-            Speed speed,
-            Runnable stop) {
+            Levers levers) {
         this.session = Objects.requireNonNull(session, "session");
         this.intake = Objects.requireNonNull(intake, "intake");
         this.sessionClock = Objects.requireNonNull(sessionClock, "sessionClock");
         this.handsClock = Objects.requireNonNull(handsClock, "handsClock");
         this.recipes = List.copyOf(recipes);
         this.units = Objects.requireNonNull(units, "units");
-        this.speed = Objects.requireNonNull(speed, "speed");
-        this.stop = Objects.requireNonNull(stop, "stop");
+        this.levers = Objects.requireNonNull(levers, "levers");
     }
 
     /** The line to show after a key, while it is news. */
@@ -116,8 +141,9 @@ final class KeyDesk implements Consumer<Key> {
             case PROBE_OUT -> probe(state, at);
             case OTHER -> typing(NumberEntry.EMPTY);
             case CHOCOLATE -> chocolate(at);
-            case FASTER -> speed.faster();
-            case SLOWER -> speed.slower();
+            case LET_GO -> letGo();
+            case FASTER -> levers.speed().faster();
+            case SLOWER -> levers.speed().slower();
             case QUIT -> quit();
             // These change how a screen looks; the screen itself does that.
             case THEME, FULL_SCREEN, HELP -> {}
@@ -148,10 +174,8 @@ final class KeyDesk implements Consumer<Key> {
         if (entry.value().isEmpty()) return;
         double celsius = units.celsius(entry.value().getAsDouble());
         if (celsius < Sample.LOWEST_CELSIUS || celsius > Sample.HIGHEST_CELSIUS) {
-            say(
-                    "Not kept: a thermometer in a kitchen says " + units.plain(Sample.LOWEST_CELSIUS) + " to "
-                            + units.plain(Sample.HIGHEST_CELSIUS) + " " + units.symbol() + ". O to type again",
-                    Instant.MIN);
+            say("Not kept: a thermometer in a kitchen says " + units.plain(Sample.LOWEST_CELSIUS) + " to "
+                    + units.plain(Sample.HIGHEST_CELSIUS) + " " + units.symbol() + ". O to type again");
             return;
         }
         act(
@@ -216,27 +240,49 @@ final class KeyDesk implements Consumer<Key> {
     private void undo(State state, Instant at) {
         Optional<Undoable> last = state.undoable();
         if (last.isEmpty()) {
-            say("Nothing to take back", Instant.MIN);
+            say("Nothing to take back");
             return;
         }
         intake.accept(new Undone(at, last.get().sequence()));
-        say("Taken back", Instant.MIN);
+        say("Taken back");
     }
 
     private void quit() {
-        Instant now = handsClock.instant();
-        if (now.isBefore(said.get().quitUntil())) stop.run();
-        else say("Press Q again to stop recording", now.plusSeconds(QUIT_SECONDS));
+        if (said.get().asked(Key.QUIT, handsClock.instant())) levers.stop().run();
+        else ask("Press Q again to stop recording", Key.QUIT);
+    }
+
+    /** So that another program can use the port for a while; the batch goes on without readings. */
+    private void letGo() {
+        if (levers.grip().isEmpty()) {
+            say("There is no port to let go of here");
+            return;
+        }
+        Grip grip = levers.grip().get();
+        if (grip.isReleased()) {
+            grip.takeBack();
+            say("The probe's port is taken back");
+        } else if (said.get().asked(Key.LET_GO, handsClock.instant())) {
+            grip.letGo();
+            say("The probe's port is free for another program; L takes it back");
+        } else {
+            ask("Press L again to let go of the probe's port; no readings come meanwhile", Key.LET_GO);
+        }
     }
 
     private void act(Input input, String words) {
         intake.accept(input);
         boolean undoable =
                 !(input instanceof Noted || input instanceof SampleProved || input instanceof OtherThermometer);
-        say(undoable ? words + " · U takes it back" : words, Instant.MIN);
+        say(undoable ? words + " · U takes it back" : words);
     }
 
-    private void say(String words, Instant quitUntil) {
-        said.set(new Said(words, handsClock.instant().plusSeconds(UNDO_SECONDS), quitUntil));
+    private void say(String words) {
+        said.set(new Said(words, handsClock.instant().plusSeconds(UNDO_SECONDS), Optional.empty(), Instant.MIN));
+    }
+
+    private void ask(String words, Key again) {
+        Instant now = handsClock.instant();
+        said.set(new Said(words, now.plusSeconds(UNDO_SECONDS), Optional.of(again), now.plusSeconds(AGAIN_SECONDS)));
     }
 }

@@ -7,6 +7,7 @@ import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.analyse.BatchFigures;
 import fifthform.monitor.intake.LiveSource;
+import fifthform.monitor.intake.LiveSource.Ticking;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.model.Look;
 import fifthform.monitor.model.ScreenFeed;
@@ -120,8 +121,7 @@ final class Watching {
                 handsClock,
                 recipes,
                 units,
-                wiring.speed(),
-                this::stop);
+                new KeyDesk.Levers(wiring.speed(), grip(readers), this::stop));
         readers.forEach(ProbeReader::start);
         session.start();
         try {
@@ -138,6 +138,11 @@ final class Watching {
             throw new IllegalStateException(
                     "the session ended early", stumbled.get().get());
         return loop.snapshot();
+    }
+
+    /** Real ports can be let go; a simulated bowl has none. */
+    private Optional<KeyDesk.Grip> grip(List<ProbeReader> readers) {
+        return wiring.ticking() == Ticking.BY_THE_CLOCK ? Optional.of(new PortGrip(readers)) : Optional.empty();
     }
 
     private static void close(JournalWriter journal, SessionSnapshot last) throws StoreException {

@@ -7,7 +7,7 @@ public final class Help {
     static final String WORDS =
             "Space: I have seen it, be quiet. Enter: the step is done. B: I moved the bowl on or off"
                     + " the bath. M: mark this moment. N: note it for later. U: take the last key back. P: the probe is out of"
-                    + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. + and –: speed of practice. Q: end and keep the session."
+                    + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. L L: let go of the probe's port, L takes it back. + and –: speed of practice. Q: end and keep the session."
                     + " H: hide this.";
 
     private Help() {}

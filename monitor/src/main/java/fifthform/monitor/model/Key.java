@@ -16,6 +16,7 @@ public enum Key {
     PROBE_OUT('p', "P", "probe out"),
     OTHER('o', "O", "compare"),
     CHOCOLATE('c', "C", "chocolate"),
+    LET_GO('l', "L", "let go"),
     SLOWER('-', "–", "slower"),
     FASTER('+', "+", "faster"),
     THEME('t', "T", "colours"),
@@ -41,6 +42,11 @@ public enum Key {
     /** What it does, in one or two words. */
     public String word() {
         return word;
+    }
+
+    /** Whether it stands in the row of keys; the rare one, which nobody should brush by accident, is told by the help. */
+    public boolean isInTheRow() {
+        return this != LET_GO;
     }
 
     /** Whether it only changes the speed of practice and recorded bytes. */

@@ -21,6 +21,7 @@ final class KeyRow extends Group {
 
     KeyRow(Consumer<Key> pressed) {
         for (Key key : Key.values()) {
+            if (!key.isInTheRow()) continue;
             KeyButton button = new KeyButton(key, pressed);
             buttons.put(key, button);
             getChildren().add(button);
@@ -32,7 +33,7 @@ final class KeyRow extends Group {
         return switch (key) {
             case SEEN, STEP_DONE, BOWL_MOVED -> 1.45;
             case PROBE_OUT, CHOCOLATE, FULL_SCREEN -> 1.22;
-            case MARK, NOTE, UNDO, OTHER, SLOWER, FASTER, THEME, HELP, QUIT -> 1;
+            case MARK, NOTE, UNDO, OTHER, LET_GO, SLOWER, FASTER, THEME, HELP, QUIT -> 1;
         };
     }
 

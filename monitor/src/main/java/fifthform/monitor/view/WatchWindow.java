@@ -144,7 +144,19 @@ public final class WatchWindow {
             case THEME -> screen.wear(screen.theme().other());
             case FULL_SCREEN -> toggleFullScreen();
             case HELP -> helping = !helping;
-            case SEEN, STEP_DONE, BOWL_MOVED, MARK, NOTE, UNDO, PROBE_OUT, OTHER, CHOCOLATE, SLOWER, FASTER, QUIT -> {}
+            case SEEN,
+                    STEP_DONE,
+                    BOWL_MOVED,
+                    MARK,
+                    NOTE,
+                    UNDO,
+                    PROBE_OUT,
+                    OTHER,
+                    CHOCOLATE,
+                    LET_GO,
+                    SLOWER,
+                    FASTER,
+                    QUIT -> {}
         }
         feed.keys().accept(key);
     }

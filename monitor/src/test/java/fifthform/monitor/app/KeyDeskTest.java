@@ -45,6 +45,7 @@ class KeyDeskTest {
     private final AtomicReference<SessionSnapshot> session = new AtomicReference<>(Tapes.start(Tapes.UNPLUGGED));
     private final List<Input> inputs = new ArrayList<>();
     private final AtomicInteger faster = new AtomicInteger();
+    private final List<String> grip = new ArrayList<>();
     private final AtomicInteger stops = new AtomicInteger();
     private final List<Recipe> recipes = Recipes.load(Path.of("none")).known().stream()
             .map(KnownRecipe::recipe)
@@ -56,18 +57,53 @@ class KeyDeskTest {
             hands::get,
             recipes,
             Units.CELSIUS,
-            new KeyDesk.Speed() {
-                @Override
-                public void faster() {
-                    faster.incrementAndGet();
-                }
+            new KeyDesk.Levers(
+                    new KeyDesk.Speed() {
+                        @Override
+                        public void faster() {
+                            faster.incrementAndGet();
+                        }
 
-                @Override
-                public void slower() {
-                    faster.decrementAndGet();
-                }
-            },
-            stops::incrementAndGet);
+                        @Override
+                        public void slower() {
+                            faster.decrementAndGet();
+                        }
+                    },
+                    Optional.of(new KeyDesk.Grip() {
+                        @Override
+                        public boolean isReleased() {
+                            return grip.size() % 2 == 1;
+                        }
+
+                        @Override
+                        public void letGo() {
+                            grip.add("let go");
+                        }
+
+                        @Override
+                        public void takeBack() {
+                            grip.add("taken back");
+                        }
+                    }),
+                    stops::incrementAndGet));
+
+    @Test
+    void thePortIsLetGoByTwoPressesAndTakenBackByOne() {
+        desk.accept(Key.LET_GO);
+        assertEquals(List.of(), grip);
+        assertTrue(
+                desk.line().orElseThrow().startsWith("Press L again"),
+                () -> desk.line().toString());
+        desk.accept(Key.QUIT);
+        desk.accept(Key.LET_GO);
+        assertEquals(List.of(), grip, "another key came between");
+        assertEquals(0, stops.get());
+        desk.accept(Key.LET_GO);
+        assertEquals(List.of("let go"), grip);
+        desk.accept(Key.LET_GO);
+        assertEquals(List.of("let go", "taken back"), grip);
+        assertEquals(List.of(), inputs);
+    }
 
     @Test
     void seenAcknowledgesEveryAlarmThatStands() {
