@@ -35,6 +35,9 @@ public record Evidence(
 
     private static final double MOST_JUMPS = 0.3;
 
+    /** Where noise breaks every run of three, two in a row do if each channel has more readings than enough and none jumps. */
+    private static final int PAIR = 2;
+
     public Evidence {
         channels = List.copyOf(channels);
     }
@@ -58,7 +61,8 @@ public record Evidence(
             return why(
                     String.format(Locale.ROOT, "it understands %.0f %% of the bytes only", 100 * explainedFraction()));
         if (jumps > MOST_JUMPS * readings) return why("its readings jump as no temperature does");
-        if (smoothRun < ENOUGH_READINGS)
+        boolean pairOfMany = smoothRun >= PAIR && readings > ENOUGH_READINGS * channels.size() && jumps == 0;
+        if (smoothRun < ENOUGH_READINGS && !pairOfMany)
             return why(readings + (readings == 1 ? " reading is" : " readings are") + " too few, or broken by noise");
         return Optional.empty();
     }
