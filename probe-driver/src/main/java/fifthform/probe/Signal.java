@@ -1,5 +1,7 @@
 package fifthform.probe;
 
+import fifthform.curves.check.Require;
+import fifthform.curves.input.Sample;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -39,9 +41,23 @@ public sealed interface Signal {
             OptionalDouble emfMillivolts,
             double resolutionKelvin)
             implements Signal {
+        /** No adapter that is of use at a bowl has a coarser step, K. */
+        public static final double COARSEST_KELVIN = 20;
+
         public Measured {
+            Require.within(channel, 0, Integer.MAX_VALUE, "channel");
+            Require.within(tipCelsius, Sample.LOWEST_CELSIUS, Sample.HIGHEST_CELSIUS, "tipCelsius");
+            Require.within(resolutionKelvin, Double.MIN_NORMAL, COARSEST_KELVIN, "resolutionKelvin");
             Objects.requireNonNull(junctionCelsius, "junctionCelsius");
             Objects.requireNonNull(emfMillivolts, "emfMillivolts");
+        }
+
+        /**
+         * What the last digit leaves to doubt, K: the resolution is the width of a rectangular distribution, so its standard
+         * uncertainty is width/√12 (JCGM 100:2008, F.2.2.1).
+         */
+        public double resolutionSigmaKelvin() {
+            return resolutionKelvin / Math.sqrt(12);
         }
 
         @Override

@@ -1,6 +1,5 @@
 package fifthform.probe.protocol;
 
-import fifthform.curves.input.Sample;
 import fifthform.probe.Signal;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -31,7 +30,7 @@ record ChipReading(State state, double tipCelsius, OptionalDouble junctionCelsiu
     }
 
     boolean isOfAKitchen() {
-        return isTemperature() && tipCelsius >= Sample.LOWEST_CELSIUS && tipCelsius <= Sample.HIGHEST_CELSIUS;
+        return isTemperature() && Temperatures.isOfAKitchen(tipCelsius);
     }
 
     /** Zero at the tip and, where it is told, at the junction: also what a line without a converter says. */
@@ -39,18 +38,10 @@ record ChipReading(State state, double tipCelsius, OptionalDouble junctionCelsiu
         return isTemperature() && tipCelsius == 0 && junctionCelsius.orElse(0) == 0;
     }
 
-    /** To a millionth of a kelvin, so that recordings keep it exactly. */
-    private static double rounded(double celsius) {
-        return Math.round(celsius * 1e6) / 1e6;
-    }
-
     Signal signal(int channel) {
         return switch (state) {
             case TEMPERATURE ->
-                isOfAKitchen()
-                        ? new Signal.Measured(
-                                channel, rounded(tipCelsius), junctionCelsius, OptionalDouble.empty(), stepKelvin)
-                        : new Signal.OutOfRange(channel, tipCelsius);
+                Temperatures.tip(channel, tipCelsius, junctionCelsius, OptionalDouble.empty(), stepKelvin);
             case OPEN -> new Signal.OpenCircuit(channel);
             case SHORTED -> new Signal.Shorted(channel);
             case OUT_OF_RANGE -> new Signal.OutOfRange(channel, tipCelsius);

@@ -1,6 +1,5 @@
 package fifthform.probe.protocol;
 
-import fifthform.curves.input.Sample;
 import fifthform.curves.thermocouple.ThermocoupleType;
 import fifthform.probe.Signal;
 import fifthform.probe.protocol.MillivoltLines.Column;
@@ -25,11 +24,6 @@ final class EmfGrammar {
             + "|\\s*\u00B0?\\s?(?<celsius>(?:deg)?[CFK])\\b|\\s*\u00B0)?"
             + "(?:\\s*[,;/|]\\s*|\\s+|$)");
     private static final Predicate<String> HAS_DIGIT = Pattern.compile("\\d").asPredicate();
-
-    /** {@link Signal.Measured} promises a step above 0 and at most 20 K. */
-    private static final double FINEST_KELVIN = 1e-6;
-
-    private static final double COARSEST_KELVIN = 20;
 
     private final ThermocoupleType type;
     private final EmfUnit unsaid;
@@ -150,20 +144,15 @@ final class EmfGrammar {
             return Optional.of(
                     new Signal.OutOfRange(channel, millivolts < 0 ? type.lowestCelsius() : type.highestCelsius()));
         }
-        double tip = Math.round(exact.getAsDouble() * 1e6) / 1e6;
-        if (!(tip >= Sample.LOWEST_CELSIUS && tip <= Sample.HIGHEST_CELSIUS))
-            return Optional.of(new Signal.OutOfRange(channel, tip));
+        double tip = Temperatures.rounded(exact.getAsDouble());
+        if (!Temperatures.isOfAKitchen(tip)) return Optional.of(new Signal.OutOfRange(channel, tip));
         double slope = type.slopeMillivoltsPerKelvin(tip);
         double ofEmf = unit.step(emf.number().get().step()) / slope;
         double ofJunction =
                 junctionUnit.kelvin(junctionNumber.step()) * type.slopeMillivoltsPerKelvin(junction) / slope;
         // Two roundings: their variances add, and each is a twelfth of its step squared.
-        double step = Math.round(Math.sqrt(ofEmf * ofEmf + ofJunction * ofJunction) * 1e6) / 1e6;
-        return Optional.of(new Signal.Measured(
-                channel,
-                tip,
-                OptionalDouble.of(junction),
-                OptionalDouble.of(millivolts),
-                Math.min(Math.max(step, FINEST_KELVIN), COARSEST_KELVIN)));
+        double step = Temperatures.rounded(Math.sqrt(ofEmf * ofEmf + ofJunction * ofJunction));
+        return Optional.of(
+                Temperatures.tip(channel, tip, OptionalDouble.of(junction), OptionalDouble.of(millivolts), step));
     }
 }

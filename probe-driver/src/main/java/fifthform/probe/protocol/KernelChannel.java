@@ -1,6 +1,5 @@
 package fifthform.probe.protocol;
 
-import fifthform.curves.input.Sample;
 import fifthform.probe.Signal;
 import java.util.Map;
 import java.util.Optional;
@@ -74,11 +73,9 @@ final class KernelChannel {
         if (tip.isEmpty()) return Optional.empty();
         OptionalDouble junction = which.isEmpty() ? celsius("ambient_", shared) : OptionalDouble.empty();
         if (tip.getAsDouble() == 0 && junction.isPresent() && junction.getAsDouble() == 0) return Optional.empty();
-        if (!(tip.getAsDouble() >= Sample.LOWEST_CELSIUS && tip.getAsDouble() <= Sample.HIGHEST_CELSIUS))
-            return Optional.of(new Signal.OutOfRange(channel, tip.getAsDouble()));
         double step = files.containsKey(which + "input") ? MILLI : Math.abs(scale(which, shared)) * MILLI;
-        if (!(step > 0 && step <= 20)) return Optional.empty();
-        return Optional.of(new Signal.Measured(channel, tip.getAsDouble(), junction, OptionalDouble.empty(), step));
+        if (!(step > 0 && step <= Signal.Measured.COARSEST_KELVIN)) return Optional.empty();
+        return Optional.of(Temperatures.tip(channel, tip.getAsDouble(), junction, OptionalDouble.empty(), step));
     }
 
     private OptionalDouble celsius(String which, KernelChannel shared) {
@@ -105,11 +102,10 @@ final class KernelChannel {
         return there && own(part, shared).isEmpty();
     }
 
-    /** To a millionth of a kelvin, so that recordings keep it exactly. */
     private static OptionalDouble rounded(OptionalDouble milliCelsius) {
         return milliCelsius.isEmpty()
                 ? milliCelsius
-                : OptionalDouble.of(Math.round(milliCelsius.getAsDouble() * 1e3) / 1e6);
+                : OptionalDouble.of(Temperatures.rounded(milliCelsius.getAsDouble() * MILLI));
     }
 
     private OptionalDouble number(String part) {

@@ -1,6 +1,5 @@
 package fifthform.probe.protocol;
 
-import fifthform.curves.input.Sample;
 import fifthform.probe.Signal;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,11 +29,6 @@ record RegisterMap(
         double offset,
         Unit unit,
         Set<Long> open) {
-    /** {@link Signal.Measured} promises a step above 0 and at most 20 K. */
-    private static final double FINEST_KELVIN = 1e-6;
-
-    private static final double COARSEST_KELVIN = 20;
-
     RegisterMap {
         channels = List.copyOf(channels);
         if (channels.isEmpty()) throw new IllegalArgumentException("channels must name at least one register");
@@ -82,12 +76,8 @@ record RegisterMap(
     private Signal signal(int channel, long bits, OptionalDouble cold) {
         Optional<Double> number = number(bits);
         if (number.isEmpty()) return new Signal.OpenCircuit(channel);
-        double celsius = celsius(number.get());
-        if (!(celsius >= Sample.LOWEST_CELSIUS && celsius <= Sample.HIGHEST_CELSIUS))
-            return new Signal.OutOfRange(channel, celsius);
         double stepKelvin = Math.abs(unit.kelvin(format.step(number.get()) * scale));
-        double step = Math.min(Math.max(stepKelvin, FINEST_KELVIN), COARSEST_KELVIN);
-        return new Signal.Measured(channel, celsius, cold, OptionalDouble.empty(), step);
+        return Temperatures.tip(channel, celsius(number.get()), cold, OptionalDouble.empty(), stepKelvin);
     }
 
     private OptionalDouble junctionCelsius(byte[] data, int register) {

@@ -5,14 +5,33 @@ import fifthform.probe.Signal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Fields whose meaning is known to signals; empty where they contradict each other. */
+/** Temperatures to signals, in one place for all protocols: what is rounded, what no kitchen has, what contradicts itself. */
 final class Temperatures {
-    /** {@link Signal.Measured} promises a step above 0 and at most 20 K. */
     private static final double FINEST_KELVIN = 1e-6;
 
-    private static final double COARSEST_KELVIN = 20;
-
     private Temperatures() {}
+
+    /** To a millionth of a kelvin, so that recordings keep it exactly. */
+    static double rounded(double celsius) {
+        return Math.round(celsius * 1e6) / 1e6;
+    }
+
+    static boolean isOfAKitchen(double celsius) {
+        return celsius >= Sample.LOWEST_CELSIUS && celsius <= Sample.HIGHEST_CELSIUS;
+    }
+
+    /**
+     * A tip's temperature, or that no kitchen has it.
+     *
+     * @param stepKelvin the step of the number as written; what {@link Signal.Measured} does not take is cut off
+     */
+    static Signal tip(
+            int channel, double celsius, OptionalDouble junction, OptionalDouble emfMillivolts, double stepKelvin) {
+        double tip = rounded(celsius);
+        if (!isOfAKitchen(tip)) return new Signal.OutOfRange(channel, tip);
+        double step = Math.min(Math.max(stepKelvin, FINEST_KELVIN), Signal.Measured.COARSEST_KELVIN);
+        return new Signal.Measured(channel, tip, junction, emfMillivolts, step);
+    }
 
     /** One channel's tip with its junction, if that was told. */
     static Optional<Signal> one(int channel, Field tip, Optional<Field> junction) {
@@ -27,11 +46,9 @@ final class Temperatures {
                 && junction.get().number().isPresent()
                 && junction.get().number().get().value() == 0;
         if (dead || number.isPadded()) return Optional.empty();
-        if (!(celsius >= Sample.LOWEST_CELSIUS && celsius <= Sample.HIGHEST_CELSIUS))
-            return Optional.of(new Signal.OutOfRange(channel, celsius));
         OptionalDouble cold = junction.isPresent() ? celsius(junction.get()) : OptionalDouble.empty();
-        double step = Math.min(Math.max(unit.get().kelvin(number.step()), FINEST_KELVIN), COARSEST_KELVIN);
-        return Optional.of(new Signal.Measured(channel, celsius, cold, OptionalDouble.empty(), step));
+        return Optional.of(
+                tip(channel, celsius, cold, OptionalDouble.empty(), unit.get().kelvin(number.step())));
     }
 
     /** The same signal, with the junction that another line told, if it is that channel's and the signal has none. */

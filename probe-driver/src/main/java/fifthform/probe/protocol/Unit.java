@@ -37,7 +37,7 @@ enum Unit {
 
     /** °C, rounded to a millionth of a kelvin, so that recordings keep it exactly. */
     double celsius(double value) {
-        return Math.round((value + shift) * kelvinPerStep * 1e6) / 1e6;
+        return Temperatures.rounded((value + shift) * kelvinPerStep);
     }
 
     /** A difference in this unit, in kelvin. */

@@ -141,12 +141,8 @@ final class SignalJudge {
         return isIt ? Optional.ofNullable(probes.get(ProbeLine.FIRST_TO_SPEAK)) : Optional.empty();
     }
 
-    /**
-     * The resolution is the width of a rectangular distribution, so its standard uncertainty is width/√12 (JCGM 100:2008,
-     * F.2.2.1).
-     */
     private Sample sample(ProbeId probe, Signal.Measured m) {
-        double sigmaKelvin = Math.max(m.resolutionKelvin() / Math.sqrt(12), SMALLEST_SIGMA_KELVIN);
+        double sigmaKelvin = Math.max(m.resolutionSigmaKelvin(), SMALLEST_SIGMA_KELVIN);
         return new Sample(now, probe, m.tipCelsius(), sigmaKelvin, m.junctionCelsius(), m.emfMillivolts());
     }
 
