@@ -25,6 +25,9 @@ public record Spoken(Talk talk, ProbeProtocol protocol, LineSettings line) {
     private static final String PARITY = "parity";
     private static final String STOP_BITS = "stop-bits";
 
+    /** Settings of the serial line, which fit every protocol. */
+    public static final List<String> LINE_SETTINGS = List.of(BAUD, PARITY, STOP_BITS);
+
     public Spoken {
         Objects.requireNonNull(talk, "talk");
         Objects.requireNonNull(protocol, "protocol");
@@ -40,7 +43,7 @@ public record Spoken(Talk talk, ProbeProtocol protocol, LineSettings line) {
                 known.stream().filter(p -> p.id().equals(talk.protocol())).findFirst();
         if (named.isEmpty()) return unknown(talk, known);
         Map<String, String> own = new TreeMap<>(talk.settings());
-        own.keySet().removeAll(List.of(BAUD, PARITY, STOP_BITS));
+        own.keySet().removeAll(LINE_SETTINGS);
         List<Problem> problems = new ArrayList<>();
         Optional<LineSettings> line = line(talk, named.get().lines().get(0), problems);
         return named.get()
@@ -52,6 +55,20 @@ public record Spoken(Talk talk, ProbeProtocol protocol, LineSettings line) {
                             problems.addAll(more);
                             return Parsed.refused(problems);
                         });
+    }
+
+    /** A protocol without settings of its own on a line that was found out; of that only what the protocol does not assume. */
+    public static Spoken found(ProbeProtocol protocol, LineSettings line) {
+        LineSettings usual = protocol.lines().get(0);
+        Map<String, String> settings = new TreeMap<>();
+        if (line.baud() != usual.baud()) settings.put(BAUD, String.valueOf(line.baud()));
+        if (line.parity() != usual.parity()) settings.put(PARITY, word(line.parity()));
+        if (line.stopBits() != usual.stopBits()) settings.put(STOP_BITS, String.valueOf(line.stopBits()));
+        return new Spoken(new Talk(protocol.id(), settings), protocol, line);
+    }
+
+    private static String word(Parity parity) {
+        return parity.name().toLowerCase(Locale.ROOT);
     }
 
     private static Parsed<Spoken> unknown(Talk talk, List<ProbeProtocol> known) {
@@ -68,7 +85,7 @@ public record Spoken(Talk talk, ProbeProtocol protocol, LineSettings line) {
     private static Optional<LineSettings> line(Talk talk, LineSettings usual, List<Problem> problems) {
         Map<String, String> given = talk.settings();
         String baud = given.getOrDefault(BAUD, String.valueOf(usual.baud()));
-        String parity = given.getOrDefault(PARITY, usual.parity().name().toLowerCase(Locale.ROOT));
+        String parity = given.getOrDefault(PARITY, word(usual.parity()));
         String stop = given.getOrDefault(STOP_BITS, String.valueOf(usual.stopBits()));
         try {
             Parity bit = Parity.valueOf(parity.toUpperCase(Locale.ROOT));

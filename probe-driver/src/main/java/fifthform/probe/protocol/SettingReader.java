@@ -2,6 +2,7 @@ package fifthform.probe.protocol;
 
 import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Problem;
+import fifthform.probe.Spoken;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.function.Predicate;
 /** Reads a protocol's settings one by one and collects every problem, each with the setting, its value and its range. */
 final class SettingReader {
     /** Settings of the serial line fit every protocol and are read elsewhere; here they only help to guess what was meant. */
-    private static final List<String> OF_THE_LINE = List.of("baud", "parity", "stop-bits");
+    private static final List<String> OF_THE_LINE = Spoken.LINE_SETTINGS;
 
     private final String protocol;
     private final Map<String, String> given;
