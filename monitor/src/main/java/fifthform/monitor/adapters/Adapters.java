@@ -43,7 +43,7 @@ public final class Adapters {
 
         /** The adapter that shows itself like this. */
         public Optional<KeptAdapter> at(String place, Optional<UsbIdentity> usb) {
-            return adapters.stream().filter(a -> a.isAt(place, usb)).findFirst();
+            return adapters.stream().filter(a -> a.known().isAt(place, usb)).findFirst();
         }
     }
 

@@ -2,7 +2,6 @@ package fifthform.monitor.adapters;
 
 import fifthform.probe.find.KnownAdapter;
 import fifthform.probe.find.KnownProbe;
-import fifthform.probe.find.UsbIdentity;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -24,15 +23,5 @@ public record KeptAdapter(Path file, KnownAdapter known, List<KeptCheck> checks)
     /** What is on a channel. */
     public Optional<KnownProbe> probe(int channel) {
         return known.probes().stream().filter(p -> p.channel() == channel).findFirst();
-    }
-
-    /**
-     * Whether an adapter that shows itself like this is this one. A serial number settles it wherever it is plugged in;
-     * without one only the same kind at the same place is taken for the same.
-     */
-    public boolean isAt(String place, Optional<UsbIdentity> usb) {
-        boolean sameKind = known.usb().equals(usb);
-        boolean hasSerial = usb.flatMap(UsbIdentity::serial).isPresent();
-        return sameKind && (hasSerial || known.place().equals(place));
     }
 }

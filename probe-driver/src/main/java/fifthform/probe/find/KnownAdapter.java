@@ -20,4 +20,13 @@ public record KnownAdapter(Optional<UsbIdentity> usb, String place, Talk talk, L
         Objects.requireNonNull(talk, "talk");
         probes = List.copyOf(probes);
     }
+
+    /**
+     * Whether an adapter that shows itself like this is this one. A serial number settles it wherever it is plugged in;
+     * without one another of its kind would look the same, so the place decides.
+     */
+    public boolean isAt(String itsPlace, Optional<UsbIdentity> itsUsb) {
+        boolean hasSerial = usb.flatMap(UsbIdentity::serial).isPresent();
+        return usb.equals(itsUsb) && (hasSerial || place.equals(itsPlace));
+    }
 }

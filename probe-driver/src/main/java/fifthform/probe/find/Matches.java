@@ -51,10 +51,6 @@ public record Matches(List<Match> all) {
     }
 
     private static boolean isOn(KnownAdapter adapter, FoundPort port) {
-        if (!adapter.usb().equals(port.usb())) return false;
-        boolean hasSerial = adapter.usb().flatMap(UsbIdentity::serial).isPresent();
-        return hasSerial
-                || adapter.place().equals(port.place())
-                || adapter.place().equals(port.path());
+        return adapter.isAt(port.place(), port.usb()) || adapter.isAt(port.path(), port.usb());
     }
 }
