@@ -20,11 +20,21 @@ final class LineCutter {
     private final Lines lines;
     private final byte[] begun = new byte[LONGEST_LINE];
     private int length;
-    /** The line under way has already been longer than {@link #LONGEST_LINE}. */
-    private boolean overlong;
+    /** The line under way is none: it has already been longer than {@link #LONGEST_LINE}, or was given up. */
+    private boolean spoiled;
 
     LineCutter(Lines lines) {
         this.lines = lines;
+    }
+
+    /** Whether bytes came after the last line end. */
+    boolean isWithinLine() {
+        return length > 0 || spoiled;
+    }
+
+    /** What has come of the line under way, and what is still to come of it, is no line. */
+    void spoil() {
+        spoiled = true;
     }
 
     void feed(byte[] bytes, Consumer<? super Signal> out) {
@@ -38,15 +48,15 @@ final class LineCutter {
     }
 
     private void end(byte[] bytes, int from, int to, Consumer<? super Signal> out) {
-        if (length == 0 && !overlong && to - from <= LONGEST_LINE) {
+        if (length == 0 && !spoiled && to - from <= LONGEST_LINE) {
             lines.line(bytes, from, to, out); // the usual case: whole within one chunk
             return;
         }
         keep(bytes, from, to, out);
-        if (overlong) lines.unreadable(length, out);
+        if (spoiled) lines.unreadable(length, out);
         else lines.line(begun, 0, length, out);
         length = 0;
-        overlong = false;
+        spoiled = false;
     }
 
     private void keep(byte[] bytes, int from, int to, Consumer<? super Signal> out) {
@@ -54,7 +64,7 @@ final class LineCutter {
             if (length == LONGEST_LINE) {
                 lines.unreadable(length, out);
                 length = 0;
-                overlong = true;
+                spoiled = true;
             }
             int count = Math.min(to - at, LONGEST_LINE - length);
             System.arraycopy(bytes, at, begun, length, count);

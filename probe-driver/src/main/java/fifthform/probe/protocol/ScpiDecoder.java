@@ -17,10 +17,7 @@ import java.util.function.Consumer;
  * <p>What comes before the first line end of a link may be the rear half of a line, unless a question went out into a quiet
  * line before it: such a line is never a reading.
  */
-final class ScpiDecoder implements ProbeProtocol.Decoder {
-    /** An instrument's answer is far shorter. */
-    private static final int LONGEST_LINE = 1024;
-
+final class ScpiDecoder implements ProbeProtocol.Decoder, LineCutter.Lines {
     /** SCPI-1999 volume 1, 7.2.1.4 and 7.2.1.5: 9.9E37 stands for infinity, 9.91E37 for no number (from memory). */
     private static final double OVERLOAD = 9.9e37;
 
@@ -29,11 +26,7 @@ final class ScpiDecoder implements ProbeProtocol.Decoder {
     private final ScpiPlan plan;
     private final PollPace pace;
     private final ScpiDialogue dialogue;
-    private final byte[] line = new byte[LONGEST_LINE];
-    private int length;
-    /** What is in {@link #line} is not a whole line: too long, or broken off. */
-    private boolean spoiled;
-
+    private final LineCutter cutter = new LineCutter(this);
     private boolean torn = true;
 
     ScpiDecoder(ScpiPlan plan) {
@@ -45,38 +38,29 @@ final class ScpiDecoder implements ProbeProtocol.Decoder {
     @Override
     public void feed(byte[] bytes, Consumer<? super Signal> out) {
         if (bytes.length > 0) pace.heard();
-        for (byte b : bytes) {
-            if (b == '\n' || b == '\r') {
-                if (length > 0) end(out);
-            } else {
-                if (length == LONGEST_LINE) overflow(out);
-                line[length++] = b;
-            }
-        }
+        cutter.feed(bytes, out);
     }
 
-    private void overflow(Consumer<? super Signal> out) {
-        out.accept(new Signal.Unreadable(length));
-        length = 0;
-        spoiled = true;
+    @Override
+    public void unreadable(int count, Consumer<? super Signal> out) {
+        if (count > 0) out.accept(new Signal.Unreadable(count));
+        dialogue.garbled();
+        torn = false;
     }
 
-    private void end(Consumer<? super Signal> out) {
-        String text = new String(line, 0, length, StandardCharsets.ISO_8859_1).strip();
-        if (spoiled) {
-            out.accept(new Signal.Unreadable(length));
-            dialogue.garbled();
-        } else if (!text.isEmpty()) {
+    @Override
+    public void line(byte[] bytes, int from, int to, Consumer<? super Signal> out) {
+        if (from == to) return;
+        String text = new String(bytes, from, to - from, StandardCharsets.ISO_8859_1).strip();
+        if (!text.isEmpty()) {
             List<Signal> signals = torn ? List.of() : readings(text);
             if (!signals.isEmpty()) {
                 signals.forEach(out);
                 if (dialogue.readingCame()) pace.answered();
             } else {
-                out.accept(said(text) ? new Signal.Aside(length) : new Signal.Unreadable(length));
+                out.accept(said(text) ? new Signal.Aside(to - from) : new Signal.Unreadable(to - from));
             }
         }
-        length = 0;
-        spoiled = false;
         torn = false;
     }
 
@@ -117,13 +101,13 @@ final class ScpiDecoder implements ProbeProtocol.Decoder {
     public Optional<byte[]> ask(Instant now, Consumer<? super Signal> out) {
         pace.look(now);
         // Half a line and a long pause: whatever follows would be taken for its rest.
-        if (length > 0 && pace.isBroken(now)) spoiled = true;
+        if (cutter.isWithinLine() && pace.isBroken(now)) cutter.spoil();
         if (pace.givesUp(now)) dialogue.silent();
         ScpiDialogue.Step step = dialogue.next();
         if (step.isPaced() ? !pace.isTime(now) : !pace.mayAsk()) return Optional.empty();
         if (step.isPaced()) pace.asksForReading(now);
         else pace.asks(now);
-        if (length == 0) torn = false;
+        if (!cutter.isWithinLine()) torn = false;
         return Optional.of((dialogue.asks(step) + plan.lineEnd()).getBytes(StandardCharsets.US_ASCII));
     }
 
