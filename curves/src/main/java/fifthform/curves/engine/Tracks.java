@@ -66,10 +66,7 @@ public record Tracks(List<Entry> entries) {
 
     /** What is known of this probe. */
     public Optional<Track> of(ProbeId probe) {
-        return entries.stream()
-                .filter(e -> e.probe().equals(probe))
-                .map(Entry::track)
-                .findFirst();
+        return entry(probe).map(Entry::track);
     }
 
     /** What is known of the probe with this role. */
@@ -79,18 +76,16 @@ public record Tracks(List<Entry> entries) {
 
     /** How far the last reading of this probe can be trusted; empty before its first. */
     Optional<Budget> budget(ProbeSetup setup) {
-        return entries.stream()
-                .filter(e -> e.probe().equals(setup.id()))
-                .findFirst()
-                .flatMap(e -> e.budget(setup));
+        return entry(setup.id()).flatMap(e -> e.budget(setup));
     }
 
     /** What is to be said about this probe itself. */
     public Optional<Judgement> judgementOf(ProbeId probe) {
-        return entries.stream()
-                .filter(e -> e.probe().equals(probe))
-                .map(Entry::judgement)
-                .findFirst();
+        return entry(probe).map(Entry::judgement);
+    }
+
+    private Optional<Entry> entry(ProbeId probe) {
+        return entries.stream().filter(e -> e.probe().equals(probe)).findFirst();
     }
 
     /** The set-up of the bowl's probe, with the lag that a dip showed in place of the one assumed. */
