@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -54,7 +55,7 @@ final class CheckReport {
 
     private void found(Finding finding, CheckOutcome outcome, List<String> lines) {
         Correction c = finding.correction();
-        String gain = c.gain() == 1 ? "" : String.format(java.util.Locale.ROOT, ", gain %.4f", c.gain());
+        String gain = c.gain() == 1 ? "" : String.format(Locale.ROOT, ", gain %.4f", c.gain());
         lines.add("  Correction at " + desk.celsius(Finding.WORK_CELSIUS) + ": "
                 + signed(c.apply(Finding.WORK_CELSIUS) - Finding.WORK_CELSIUS) + gain + ".");
         lines.add("  There a reading was good within ±" + desk.kelvin(2 * sigmaBefore()) + "; now within ±"
@@ -68,7 +69,7 @@ final class CheckReport {
         outcome.drift()
                 .ifPresent(
                         d -> lines.add("  Against the last check, " + day(subject.before()) + ": " + signed(d.kelvin())
-                                + ", " + String.format(java.util.Locale.ROOT, "%.1f", d.ratio())
+                                + ", " + String.format(Locale.ROOT, "%.1f", d.ratio())
                                 + " times its standard uncertainty: " + d.words() + "."));
         lines.add("  Check again by " + again(c, outcome.drift()) + ", and whenever it was bent, dropped or replaced.");
     }
@@ -148,7 +149,7 @@ final class CheckReport {
     private JsonLine head(boolean passed) {
         return new JsonLine()
                 .text("probe", subject.place())
-                .text("origin", subject.kind().name().toLowerCase(java.util.Locale.ROOT))
+                .text("origin", subject.kind().name().toLowerCase(Locale.ROOT))
                 .text("result", passed ? "passed" : "not-passed");
     }
 

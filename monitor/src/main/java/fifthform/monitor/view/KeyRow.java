@@ -3,6 +3,7 @@ package fifthform.monitor.view;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.Group;
@@ -66,7 +67,7 @@ final class KeyRow extends Group {
         KeyButton(Key key, Consumer<Key> pressed) {
             this.key = key;
             getStyleClass().setAll("key");
-            setId("key-" + key.name().toLowerCase(java.util.Locale.ROOT));
+            setId("key-" + key.name().toLowerCase(Locale.ROOT));
             setManaged(false);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
             face.getChildren().addAll(cap, word);

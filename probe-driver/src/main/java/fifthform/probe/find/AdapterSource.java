@@ -39,12 +39,6 @@ public final class AdapterSource implements LinkSource {
         this.path = port.path();
     }
 
-    /** The adapter on a port that was found, opened with these settings. */
-    public static AdapterSource of(FoundPort port, LineSettings line, InstantSource clock) {
-        ListedPort listed = new ListedPort(port.name(), port.path(), port.description(), port.usb(), port.socket());
-        return new AdapterSource(listed, ListedPort::all, path -> new SerialSource(path, line, clock));
-    }
-
     /**
      * The adapter on a port that was named; a port that is no USB adapter is opened by its name alone.
      *

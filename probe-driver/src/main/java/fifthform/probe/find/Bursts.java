@@ -10,7 +10,7 @@ import java.util.Optional;
 /** How often something comes, whatever it means: a garbled reading comes as often as a good one. */
 final class Bursts {
     /** Longer than a byte takes at 1200 bit/s, shorter than any adapter's pause. */
-    private static final Duration PAUSE = Duration.ofMillis(30);
+    static final Duration PAUSE = Duration.ofMillis(30);
     /** A stream without pauses counts as one reading for so many bytes. */
     private static final int BYTES_WITHOUT_PAUSE = 64;
 

@@ -19,9 +19,6 @@ import java.util.stream.Stream;
  * that is too slow learns just that.
  */
 final class Garbling {
-    /** After so long a pause, more than a byte of 1200 bit/s, the next start bit is a real one. */
-    private static final Duration PAUSE = Duration.ofMillis(30);
-
     /** More bytes say nothing new. */
     private static final int MOST_KEPT = 64;
 
@@ -45,7 +42,8 @@ final class Garbling {
 
     void hear(Arrival arrival) {
         Instant at = arrival.at();
-        boolean afterPause = lastByte.filter(last -> Duration.between(last, at).compareTo(PAUSE) >= 0)
+        // After a pause the next start bit is a real one.
+        boolean afterPause = lastByte.filter(last -> Duration.between(last, at).compareTo(Bursts.PAUSE) >= 0)
                 .isPresent();
         byte[] bytes = arrival.bytes();
         for (byte b : bytes) {

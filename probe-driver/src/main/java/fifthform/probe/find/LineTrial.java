@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Every protocol listening at one setting of the line, until one is sure or it is not worth staying. */
 final class LineTrial {
@@ -73,10 +72,6 @@ final class LineTrial {
 
     Bursts bursts() {
         return bursts;
-    }
-
-    List<Ear> ears() {
-        return ears;
     }
 
     void hear(Arrival arrival) {
@@ -147,7 +142,7 @@ final class LineTrial {
 
     /** Everyone who listened, with the reason why not, where it was not this one that was taken. */
     List<Candidate> candidates(Optional<Ear> taken) {
-        return ears.stream().map(ear -> ear.candidate(rejection(ear, taken))).collect(Collectors.toList());
+        return ears.stream().map(ear -> ear.candidate(rejection(ear, taken))).toList();
     }
 
     private Optional<String> rejection(Ear ear, Optional<Ear> taken) {

@@ -13,8 +13,7 @@ public final class Ports {
 
     /**
      * Every serial port, USB adapters first, then sensors that the kernel shows as directories, then devices that are
-     * neither, which cannot be used and say why. Each
-     * serial port is opened for about 200 ms, which restarts some boards.
+     * neither, which cannot be used and say why. Each serial port is opened for about 200 ms, which restarts some boards.
      *
      * @param clock dates what is heard meanwhile, which is thrown away
      */

@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Frames of the chip MAX31855 as an adapter reads them: four bytes. The chip comes in one version a thermocouple type and cannot tell which; K is the usual one. Settings are those of {@link ChipSettings}.
+ * Frames of the chip MAX31855 as an adapter reads them: four bytes. The chip comes in one version a thermocouple type
+ * and cannot tell which; K is the usual one. Settings are those of {@link ChipSettings}.
  */
 public final class Max31855 implements ProbeProtocol {
     private final ChipSettings settings;

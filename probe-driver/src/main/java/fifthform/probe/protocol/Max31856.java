@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Frames of the chip MAX31856 as an adapter reads them: six bytes, registers 0x0A to 0x0F. The type is set in another register. Settings are those of {@link ChipSettings}.
+ * Frames of the chip MAX31856 as an adapter reads them: six bytes, registers 0x0A to 0x0F. The type is set in another
+ * register. Settings are those of {@link ChipSettings}.
  */
 public final class Max31856 implements ProbeProtocol {
     private final ChipSettings settings;

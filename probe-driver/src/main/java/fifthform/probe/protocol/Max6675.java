@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Frames of the chip MAX6675 as an adapter reads them: two bytes. The chip is for type K only. Settings are those of {@link ChipSettings}.
+ * Frames of the chip MAX6675 as an adapter reads them: two bytes. The chip is for type K only. Settings are those of
+ * {@link ChipSettings}.
  */
 public final class Max6675 implements ProbeProtocol {
     private final ChipSettings settings;

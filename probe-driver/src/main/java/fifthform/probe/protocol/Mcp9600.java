@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Frames of the chip MCP9600 as an adapter reads them: two bytes, register 0x00. The type is set in another register. Settings are those of {@link ChipSettings}.
+ * Frames of the chip MCP9600 as an adapter reads them: two bytes, register 0x00. The type is set in another register.
+ * Settings are those of {@link ChipSettings}.
  */
 public final class Mcp9600 implements ProbeProtocol {
     private final ChipSettings settings;
