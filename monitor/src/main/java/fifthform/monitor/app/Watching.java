@@ -125,7 +125,7 @@ final class Watching {
         readers.forEach(ProbeReader::start);
         session.start();
         try {
-            screens.show(choice, feed(loop, keys), () -> elapsed(loop.snapshot()));
+            screens.show(choice, feed(loop, keys, readers), () -> elapsed(loop.snapshot()));
         } finally {
             // In the order of the flow, so that what has been read is also taken and recorded.
             readers.forEach(ProbeReader::stop);
@@ -161,9 +161,9 @@ final class Watching {
         }
     }
 
-    private ScreenFeed feed(SessionLoop loop, KeyDesk keys) {
+    private ScreenFeed feed(SessionLoop loop, KeyDesk keys, List<ProbeReader> readers) {
         return new ScreenFeed(
-                () -> WatchModel.picture(loop.snapshot(), look(keys)),
+                () -> WatchModel.picture(loop.snapshot(), look(keys, trouble(readers))),
                 () -> loop.snapshot().publishedNanos(),
                 System::nanoTime,
                 keys::typed,
@@ -173,12 +173,20 @@ final class Watching {
                 () -> speaker.state() == Speaker.State.NONE);
     }
 
-    private Look look(KeyDesk keys) {
+    /** Why a line gives nothing, and what to do: more than the alarm can say, which knows neither port nor register. */
+    private static Optional<String> trouble(List<ProbeReader> readers) {
+        return readers.stream()
+                .flatMap(reader -> reader.trouble().stream())
+                .map(trouble -> trouble.getMessage() + " " + trouble.whatToDo())
+                .findFirst();
+    }
+
+    private Look look(KeyDesk keys, Optional<String> trouble) {
         boolean sound = speaker.state() == Speaker.State.SOUND;
         List<Mark> marks = new ArrayList<>();
         if (setup.origin() == Origin.SIMULATED) marks.add(new Mark("×" + Math.round(clock.speed()), true));
         marks.add(new Mark(sound ? "sound" : speaker.state().words(), sound));
-        return new Look(units, zone, marks, KEYS, keys.line(), notice.get());
+        return new Look(units, zone, marks, KEYS, keys.line(), trouble.or(notice::get));
     }
 
     private static final String KEYS = "Space seen · Enter step done · B bowl on or off · M mark · U undo · Q Q stop";

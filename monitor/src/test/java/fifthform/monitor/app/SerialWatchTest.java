@@ -160,6 +160,20 @@ class SerialWatchTest {
         }
     }
 
+    @Test
+    void whyAnAdapterThatIsAskedGivesNothingStandsOnTheScreen() throws Exception {
+        try (SerialPair line = new SerialPair(home)) {
+            line.plugIn(); // nobody is at its other end
+            try (Program watch = Program.start(
+                    home, "watch", "--screen", "lines", "--probe", line.port(), "--talk", "modbus-rtu:register=8")) {
+                watch.await("the reason", () -> watch.out().contains("Unit 1 has not answered 3 questions."));
+                watch.askToEnd();
+                assertEquals(0, watch.exit(), watch.err());
+                assertTrue(watch.out().contains("whether A and B are swapped"), watch.out());
+            }
+        }
+    }
+
     private static int readingsOfNewest(Program program) {
         List<Path> all = sessions(program);
         return all.isEmpty() || !hasBegun(program)
