@@ -42,6 +42,7 @@ public class DecodeBench {
         "max6675@%5$04X",
         "max31856@1900 %6$06X 00",
         "mcp9600@%3$04X",
+        "millivolts@emf=1.264 mV cj=%2$.2f C",
         "kernel-files@name=max31855 in_temp_raw=%7$d in_temp_scale=250"
     })
     public String lines;

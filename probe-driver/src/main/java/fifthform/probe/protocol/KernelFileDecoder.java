@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 
 /**
  * One round of kernel files to signals.
@@ -21,9 +22,17 @@ final class KernelFileDecoder implements ProbeProtocol.Decoder, LineCutter.Lines
     /** Zeros are believed where they were approached, for the reason that {@link ChipJudge} gives. */
     private static final double NEAR_KELVIN = 5;
 
+    /** Noise must not fill the memory. */
+    private static final int MOST_NAMES = 64;
+
+    private static final Pattern BLANKS = Pattern.compile(" +");
+
     private final LineCutter cutter = new LineCutter(this);
     private final Map<Integer, String> names = new TreeMap<>();
     private final Map<Integer, Double> lastCelsius = new HashMap<>();
+    /** What names of files mean: a directory has a dozen, told again and again. */
+    private final Map<String, Optional<KernelChannel.Key>> keys = new HashMap<>();
+
     private boolean begun;
 
     @Override
@@ -55,13 +64,13 @@ final class KernelFileDecoder implements ProbeProtocol.Decoder, LineCutter.Lines
 
     private List<Signal> signals(String text) {
         Map<Integer, KernelChannel> channels = new TreeMap<>();
-        for (String pair : text.split(" +")) {
+        for (String pair : BLANKS.split(text)) {
             int equals = pair.indexOf('=');
             if (equals < 0) return List.of();
             String name = pair.substring(0, equals);
             String value = pair.substring(equals + 1);
             if (name.equals("name") || name.equals("label")) continue;
-            Optional<KernelChannel.Key> key = KernelChannel.Key.of(name);
+            Optional<KernelChannel.Key> key = key(name);
             if (key.isEmpty()) return List.of();
             KernelChannel channel = channels.computeIfAbsent(key.get().channel(), number -> new KernelChannel());
             if (!channel.take(key.get(), value)) return List.of(); // told twice: two lines run together
@@ -76,6 +85,11 @@ final class KernelFileDecoder implements ProbeProtocol.Decoder, LineCutter.Lines
             entry.getValue().signal(number, shared).filter(this::isNoDeadZero).ifPresent(signals::add);
         }
         return signals;
+    }
+
+    private Optional<KernelChannel.Key> key(String name) {
+        if (keys.size() == MOST_NAMES) keys.clear();
+        return keys.computeIfAbsent(name, KernelChannel.Key::of);
     }
 
     private boolean isNoDeadZero(Signal signal) {
