@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
+import fifthform.curves.setup.Role;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.probe.find.KnownAdapter;
 import fifthform.probe.find.KnownProbe;
@@ -24,8 +25,21 @@ final class AdapterMemory {
         this.adapters = Objects.requireNonNull(adapters, "adapters");
     }
 
-    /** @throws IOException it cannot be written; what was kept before stands */
+    /**
+     * Before a session: where each adapter is and how it talks.
+     *
+     * @throws IOException it cannot be written; what was kept before stands
+     */
     void remember(PortProbe choice) throws IOException {
+        remember(choice, OptionalDouble.empty());
+    }
+
+    /**
+     * After it: the lag that the bowl's tip showed as well.
+     *
+     * @throws IOException it cannot be written; what was kept before stands
+     */
+    void remember(PortProbe choice, OptionalDouble bowlLagSeconds) throws IOException {
         Map<String, List<PortProbe.Wired>> byAdapter = choice.wired().stream()
                 .collect(Collectors.groupingBy(
                         wired -> wired.adapter().path(), LinkedHashMap::new, Collectors.toList()));
@@ -34,7 +48,7 @@ final class AdapterMemory {
             List<KnownProbe> probes = entry.getValue().stream()
                     // Which channel spoke first is not known yet; it is remembered once somebody names it.
                     .filter(wired -> wired.channel() != ProbeLine.FIRST_TO_SPEAK)
-                    .map(AdapterMemory::known)
+                    .map(wired -> known(wired, bowlLagSeconds))
                     .toList();
             KnownAdapter known = new KnownAdapter(
                     Ports.identity(path),
@@ -46,10 +60,12 @@ final class AdapterMemory {
     }
 
     /** Checks are kept by check-probe alone; here only what is used for what. */
-    private static KnownProbe known(PortProbe.Wired wired) {
+    private static KnownProbe known(PortProbe.Wired wired, OptionalDouble bowlLagSeconds) {
         double seconds = wired.setup().lagSeconds();
-        OptionalDouble lag =
+        OptionalDouble before =
                 seconds == ProbeSetup.USUAL_LAG_SECONDS ? OptionalDouble.empty() : OptionalDouble.of(seconds);
+        boolean measured = wired.setup().role() == Role.BOWL && bowlLagSeconds.isPresent();
+        OptionalDouble lag = measured ? bowlLagSeconds : before;
         return new KnownProbe(
                 wired.channel(), wired.setup().role(), wired.setup().sensor(), Correction.UNCHECKED, lag);
     }

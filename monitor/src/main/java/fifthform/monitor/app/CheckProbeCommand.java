@@ -10,13 +10,10 @@ import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.probe.find.Asking;
-import fifthform.probe.find.FoundPort;
-import fifthform.probe.find.Ports;
 import fifthform.probe.link.LinkException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,11 +49,20 @@ final class CheckProbeCommand implements Callable<Integer> {
     @Mixin
     private CheckSensorOptions sensors;
 
-    @Option(names = "--probe", paramLabel = "PORT", description = "port, practice or file:PATH; otherwise the last one")
+    @Option(
+            names = "--probe",
+            paramLabel = "PORT",
+            description = "port, or port@channel; practice or file:PATH; otherwise the one used before")
     private String probe;
 
-    @Option(names = "--talk", paramLabel = "ID", description = "how the adapter talks; otherwise as it did before")
+    @Option(
+            names = "--talk",
+            paramLabel = "ID",
+            description = "how the adapter talks; otherwise as before or found out")
     private String talk;
+
+    @Option(names = "--ask", description = "a device that says nothing by itself may be asked")
+    private boolean ask;
 
     @Option(names = "--channel", paramLabel = "N", description = "the adapter's channel; otherwise the first to speak")
     private Integer channel;
@@ -83,11 +89,12 @@ final class CheckProbeCommand implements Callable<Integer> {
         settings.problems().forEach(err()::println);
         Settings choices = settings.settings();
         CheckDesk desk = desk(common.units().orElse(choices.units()));
-        AdapterFinder finder = new AdapterFinder(new KnownProbes(loaded), new AdapterEar(Asking.NEVER), err());
+        AdapterFinder finder =
+                new AdapterFinder(new KnownProbes(loaded), new AdapterEar(ask ? Asking.ALLOWED : Asking.NEVER), err());
         CheckSubjects subjects =
                 new CheckSubjects(loaded, Optional.ofNullable(talk), channel(), sensors, desk.manner(), finder);
         CheckKeeper keeper = new CheckKeeper(adapters);
-        String name = name(choices);
+        String name = probe != null ? probe : ProbeChooser.bowl(loaded, choices.lastProbe());
         if (forget) return forget(name, new KnownProbes(loaded), keeper).code();
         CheckSubject subject = subjects.first(name);
         if (against != null)
@@ -204,21 +211,6 @@ final class CheckProbeCommand implements Callable<Integer> {
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
                 "--channel was " + channel + ". Nothing was done. Give 0 or more, as the adapter counts.");
-    }
-
-    /** The probe that is named, else the last one, else the only one that is plugged in. */
-    private String name(Settings settings) throws Refusal, InterruptedException {
-        if (probe != null) return probe;
-        if (settings.lastProbe().isPresent()) return settings.lastProbe().get();
-        List<FoundPort> ready = Ports.list(InstantSource.system()).stream()
-                .filter(port -> port.state() == FoundPort.State.READY)
-                .toList();
-        if (ready.size() == 1) return ready.get(0).path();
-        throw new Refusal(
-                Exit.NO_PROBE,
-                (ready.isEmpty() ? "No probe was found." : "Several adapters were found.")
-                        + " Nothing was checked. Name one with --probe (fifthform ports lists them), or try it with:"
-                        + " fifthform check-probe --probe practice");
     }
 
     /** With {@code --json} the result alone goes to standard output. */

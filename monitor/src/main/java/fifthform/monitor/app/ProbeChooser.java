@@ -120,12 +120,8 @@ final class ProbeChooser {
     }
 
     private List<WantedProbe> found(Optional<String> lastPort) throws Refusal, InterruptedException {
-        List<FoundPort> ready = Ports.list(InstantSource.system()).stream()
-                .filter(p -> p.state() == FoundPort.State.READY)
-                .toList();
-        List<KnownAdapter> known =
-                loaded.adapters().stream().map(KeptAdapter::known).toList();
-        Matches matches = Matches.of(known, ready);
+        List<FoundPort> ready = ready();
+        Matches matches = matches(loaded, ready);
         List<WantedProbe> wanted = new ArrayList<>(List.of(wishes.wanted(Role.BOWL, bowl(matches, ready, lastPort))));
         for (Role role : List.of(Role.BATH, Role.ROOM)) {
             Optional<String> port = wishes.port(role)
@@ -136,6 +132,24 @@ final class ProbeChooser {
                 .filter(w -> wishes.port(w.role()).isEmpty())
                 .forEach(w -> err.println("The " + w.role().word() + "'s probe is taken to be on " + w.port() + "."));
         return wanted;
+    }
+
+    /** The bowl's port where nobody named one; looks at what is plugged in. */
+    static String bowl(Adapters.Loaded loaded, Optional<String> lastPort) throws Refusal, InterruptedException {
+        List<FoundPort> ready = ready();
+        return bowl(matches(loaded, ready), ready, lastPort);
+    }
+
+    private static List<FoundPort> ready() throws InterruptedException {
+        return Ports.list(InstantSource.system()).stream()
+                .filter(p -> p.state() == FoundPort.State.READY)
+                .toList();
+    }
+
+    private static Matches matches(Adapters.Loaded loaded, List<FoundPort> ready) {
+        List<KnownAdapter> known =
+                loaded.adapters().stream().map(KeptAdapter::known).toList();
+        return Matches.of(known, ready);
     }
 
     private static String bowl(Matches matches, List<FoundPort> ready, Optional<String> lastPort) throws Refusal {

@@ -4,9 +4,13 @@ import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
+import fifthform.curves.signal.Judgement;
+import fifthform.curves.signal.Lag;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
+import fifthform.monitor.json.Decimal;
+import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
@@ -19,6 +23,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -85,12 +90,14 @@ final class WatchCommand implements Callable<Integer> {
         List<Recipe> recipes = Recipes.load(folders.recipes()).known().stream()
                 .map(KnownRecipe::recipe)
                 .toList();
-        new LiveBatch(new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, out(), err())
+        SessionSnapshot last = new LiveBatch(
+                        new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, out(), err())
                 .watch(
                         new Screens(out(), err(), theme),
                         Optional.ofNullable(screen),
                         recipes,
                         () -> remember(settingsFile, settings, adapters, choice, setup));
+        rememberLag(adapters, choice, last);
         return Exit.DONE.code();
     }
 
@@ -105,6 +112,20 @@ final class WatchCommand implements Callable<Integer> {
         } catch (IOException e) {
             err().println("Port, adapter and chocolate could not be remembered: " + e.getMessage()
                     + ". The session is kept all the same.");
+        }
+    }
+
+    /** The tip is the same in the next batch; its lag need not be guessed until it is dipped. */
+    private void rememberLag(Adapters adapters, ProbeChoice choice, SessionSnapshot last) {
+        Optional<Lag> lag =
+                last.state().tracks().judgementOf(last.setup().bowlProbe().id()).flatMap(Judgement::lag);
+        if (!(choice instanceof PortProbe real) || lag.isEmpty()) return;
+        try {
+            new AdapterMemory(adapters)
+                    .remember(real, OptionalDouble.of(Decimal.rounded(lag.get().seconds())));
+        } catch (IOException e) {
+            err().println("The lag of the probe's tip could not be remembered: " + e.getMessage()
+                    + ". It is measured again at the next dip.");
         }
     }
 
