@@ -47,6 +47,7 @@ final class SerialLink implements TunableLink {
         this.place = place;
         this.port = port;
         this.clock = clock;
+        ProcessEnd.watch();
     }
 
     @Override
@@ -69,6 +70,7 @@ final class SerialLink implements TunableLink {
 
     private int waitedFor() throws LinkException, InterruptedException {
         int count = closed ? -1 : port.readBytes(buffer, buffer.length);
+        if (count < 0) awaitCloseAtTheEnd();
         if (count < 0) throw gone();
         if (count == 0) {
             rhythm.silence();
@@ -93,7 +95,8 @@ final class SerialLink implements TunableLink {
     @Override
     public void write(byte[] bytes) throws LinkException {
         isAsked = true;
-        if (closed || port.writeBytes(bytes, bytes.length) < 0) throw gone();
+        boolean written = !closed && port.writeBytes(bytes, bytes.length) >= 0;
+        if (!written && !ProcessEnd.isNear()) throw gone();
     }
 
     @Override
@@ -102,6 +105,11 @@ final class SerialLink implements TunableLink {
         // Only the next read tells whether the port still works: a pseudo-terminal refuses some settings and works.
         SerialSource.set(port, line);
         port.flushIOBuffers();
+    }
+
+    /** The library has closed the port under a session that is still being ended: no news, and nothing to tell of. */
+    private void awaitCloseAtTheEnd() throws InterruptedException {
+        while (ProcessEnd.isNear() && !closed) Thread.sleep(WAIT_STEP_MILLIS);
     }
 
     private LinkException gone() {
