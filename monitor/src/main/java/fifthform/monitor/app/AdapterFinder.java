@@ -39,7 +39,7 @@ final class AdapterFinder {
         Set<String> taken = new HashSet<>();
         for (WantedProbe probe : wanted) {
             String path = KnownProbes.place(probe.port().port());
-            Adapter adapter = adapter(path, probe.talk());
+            Adapter adapter = adapter(path, probe);
             boolean shared = wanted.stream()
                     .anyMatch(other -> other != probe
                             && KnownProbes.place(other.port().port()).equals(path));
@@ -54,18 +54,19 @@ final class AdapterFinder {
         return new PortProbe(wired);
     }
 
-    private Adapter adapter(String path, Optional<String> talk) throws Refusal, InterruptedException {
+    private Adapter adapter(String path, WantedProbe probe) throws Refusal, InterruptedException {
         if (adapters.containsKey(path)) return adapters.get(path);
         Optional<String> before = known.at(path).map(kept -> kept.known().talk().toString());
         Optional<String> usual =
                 PortProbe.isKernelSensor(path) ? Optional.of(Protocols.KERNEL_FILES) : Optional.empty();
-        Optional<String> way = talk.or(() -> before).or(() -> usual);
-        Adapter found = way.isPresent() ? new Adapter(path, Protocols.named(way.get()), List.of()) : heard(path);
+        Optional<String> way = probe.talk().or(() -> before).or(() -> usual);
+        Adapter found =
+                way.isPresent() ? new Adapter(path, Protocols.named(way.get()), List.of()) : heard(path, probe.role());
         adapters.put(path, found);
         return found;
     }
 
-    private Adapter heard(String path) throws Refusal, InterruptedException {
+    private Adapter heard(String path, Role role) throws Refusal, InterruptedException {
         err.println("Listening to " + path + " to find out how it talks; some ten seconds at most …");
         Recognition recognition = listened(() -> ear.listen(path));
         if (recognition.decision().isPresent()) {
@@ -77,9 +78,14 @@ final class AdapterFinder {
         }
         boolean silent =
                 recognition.candidates().stream().allMatch(c -> c.evidence().bytes() == 0);
-        if (!silent) throw new Refusal(Exit.NO_PROBE, path + ": " + recognition.reason());
+        if (!silent) {
+            // The driver knows of one probe and one option only.
+            String reason = recognition.reason().replace("--talk", PortName.talkOption(role));
+            throw new Refusal(Exit.NO_PROBE, path + ": " + reason);
+        }
         err.println(recognition.reason() + " It is watched as " + Protocols.TEXT
-                + " for the time being; name another way with --talk, or let it be asked with --ask.");
+                + " for the time being; name another way with " + PortName.talkOption(role)
+                + ", or let it be asked with --ask.");
         return new Adapter(path, Protocols.named(Protocols.TEXT), List.of());
     }
 

@@ -36,4 +36,9 @@ record PortName(String port, Optional<String> channel) {
     static String option(Role role) {
         return role == Role.BOWL ? "--probe" : "--" + role.word() + "-probe";
     }
+
+    /** The option that names how that probe's adapter talks. */
+    static String talkOption(Role role) {
+        return role == Role.BOWL ? "--talk" : "--" + role.word() + "-talk";
+    }
 }

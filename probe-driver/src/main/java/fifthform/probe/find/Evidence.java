@@ -55,7 +55,8 @@ public record Evidence(
     /** Why it would not do, in words; empty if it does. */
     public Optional<String> rejection() {
         if (readings == 0 && faults > 0)
-            return why("it understands " + faults + " faults but no temperature; is the thermocouple plugged in?");
+            return why(
+                    "it understands " + faults + " faults but no temperature, as when no thermocouple is plugged in");
         if (readings == 0) return why(bytes == 0 ? "nothing came" : "it understands none of " + bytes + " bytes");
         if (explainedFraction() < LEAST_EXPLAINED)
             return why(

@@ -75,7 +75,12 @@ final class LineOrder {
     }
 
     boolean hasHeardAnything() {
-        return bursts.count() > 0;
+        return timesHeard() > 0;
+    }
+
+    /** How many times something came, at whatever speed it was heard. */
+    int timesHeard() {
+        return bursts.count();
     }
 
     void heard(Arrival arrival) {

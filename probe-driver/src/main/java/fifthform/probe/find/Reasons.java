@@ -29,6 +29,12 @@ final class Reasons {
                 + " s. Nothing can be said of it. It may be switched off, or speak only when it is asked; asking must be allowed.";
     }
 
+    /** Nothing is wrong with what came; it is only not enough. */
+    static String tooSeldom(Duration took, int times) {
+        return "Only " + (times == 1 ? "once" : times + " times") + " something came in " + took.toSeconds()
+                + " s, too seldom to find out how it talks. No reading can be taken. " + NAME_IT;
+    }
+
     static String contradicted(Ear one, Ear other) {
         return String.format(
                 Locale.ROOT,

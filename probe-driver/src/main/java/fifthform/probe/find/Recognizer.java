@@ -132,6 +132,8 @@ public final class Recognizer {
         if (rival.isPresent()) return contradicted(trial);
         if (best.isPresent()) return decided(trial);
         keep(trial.candidates(Optional.empty()));
+        if (order.timesHeard() <= Evidence.ENOUGH_READINGS)
+            return done(Optional.empty(), Reasons.tooSeldom(took(), order.timesHeard()));
         return done(Optional.empty(), Reasons.notUnderstood(took(), ranked()));
     }
 

@@ -1,6 +1,7 @@
 package fifthform.probe.find;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.probe.LineSettings;
@@ -93,7 +94,18 @@ class RecognizerTest {
     void faultsAloneAskForTheThermocouple() throws Exception {
         Recognition heard = hear(says("fault open\n", USUAL), Asking.NEVER, TEXT);
         assertTrue(heard.decision().isEmpty());
-        assertTrue(heard.reason().contains("thermocouple plugged in"), heard::reason);
+        assertTrue(heard.reason().contains("no thermocouple is plugged in. No reading"), heard::reason);
+    }
+
+    /** A room probe that speaks every ten seconds is understood; there is only too little of it. */
+    @Test
+    void whatSpeaksTooSeldomIsNotSaidToBeUnreadable() throws Exception {
+        byte[] line = "21.5\n".getBytes(StandardCharsets.US_ASCII);
+        SimulatedWire wire = new SimulatedWire(() -> line, 10, USUAL, 0, AfterBadStop.WAITS, new SplittableRandom(1));
+        Recognition heard = hear(wire, Asking.NEVER, TEXT);
+        assertTrue(heard.decision().isEmpty());
+        assertTrue(heard.reason().contains("too seldom") && heard.reason().contains("--talk"), heard::reason);
+        assertFalse(heard.reason().contains("no protocol"), heard::reason);
     }
 
     /** A line held low is full of zeros, and zeros are a temperature to who wants to read them so. */
