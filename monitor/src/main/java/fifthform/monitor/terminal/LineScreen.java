@@ -59,6 +59,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         said.add("Watching " + picture.subject() + ".");
         said.add("A line with “do now” is the step to do at once; other lines tell where the batch stands.");
         headline(picture.band(), said);
+        trust(picture.numeral(), said);
         picture.alarms().forEach(alarm -> said.add(alarm(alarm)));
     }
 
@@ -66,6 +67,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         if (!phase(was).equals(phase(is))) said.add("phase: " + phase(is));
         boolean sameTone = was.band().tone() == is.band().tone();
         if (!sameTone || !steady(was.band().headline()).equals(steady(is.band().headline()))) headline(is.band(), said);
+        if (!steady(was.numeral().doubt()).equals(steady(is.numeral().doubt()))) trust(is.numeral(), said);
         List<String> known = was.alarms().stream().map(LineScreen::steady).toList();
         for (AlarmRow alarm : is.alarms()) if (!known.contains(steady(alarm))) said.add(alarm(alarm));
         List<String> left =
@@ -89,6 +91,11 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
                     case PROMPT -> "PROMPT: " + words;
                     case URGENT -> "URGENT: " + words;
                 });
+    }
+
+    /** How far the number can be trusted; said when it is first known, for it hardly changes within a batch. */
+    private static void trust(Numeral numeral, List<String> said) {
+        if (numeral.stale().isEmpty() && !numeral.doubt().isEmpty()) said.add("The reading is good " + numeral.doubt());
     }
 
     private static String alarm(AlarmRow alarm) {

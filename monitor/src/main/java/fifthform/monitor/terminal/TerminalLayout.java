@@ -154,7 +154,8 @@ public record TerminalLayout(Ink ink, Letters letters) {
         int row = numeral(sheet, picture.numeral(), start);
         rate(sheet, picture, row);
         outlooks(sheet, picture, row + 1);
-        int ladderRows = wide ? high : start - from + BigDigits.ROWS + 1;
+        // How far the number can be trusted stands beside its rate, and there needs the whole width.
+        int ladderRows = wide ? high : start - from + BigDigits.ROWS;
         LadderText.draw(sheet, ink, letters, picture.ladder(), from, ladderRows, ladderAt);
         TraceText.draw(sheet, ink, letters, picture.trace(), end - traceRows, traceRows);
     }
@@ -191,7 +192,7 @@ public record TerminalLayout(Ink ink, Letters letters) {
 
     private void rate(Sheet sheet, WatchPicture picture, int row) {
         int after = sheet.put(row, 1, picture.rate(), ink.plain());
-        if (sheet.columns() >= 110) sheet.put(row, after + 2, picture.numeral().doubt(), ink.quiet());
+        sheet.put(row, after + 2, picture.numeral().doubt(), ink.quiet());
     }
 
     private void outlooks(Sheet sheet, WatchPicture picture, int row) {

@@ -72,6 +72,7 @@ class TerminalLayoutTest {
                 picture.heading(),
                 picture.subject(),
                 picture.rate(),
+                picture.numeral().stale().isPresent() ? "" : picture.numeral().doubt(),
                 picture.clock(),
                 picture.keys())) assertTrue(words.contains(letters.of(wanted)), wanted + " is missing from\n" + all);
         picture.outlooks().forEach(line -> assertTrue(words.contains(letters.of(line.detail())), line + "\n" + all));
