@@ -53,6 +53,7 @@ final class Watching {
     private final AtomicBoolean stopping = new AtomicBoolean();
     private final CountDownLatch over = new CountDownLatch(1);
     private final AtomicReference<Optional<Throwable>> stumbled = new AtomicReference<>(Optional.empty());
+    private final AtomicReference<List<ProbeReader>> reading = new AtomicReference<>(List.of());
     private final AtomicReference<Optional<String>> notice = new AtomicReference<>(Optional.empty());
 
     /**
@@ -122,6 +123,7 @@ final class Watching {
                 recipes,
                 units,
                 new KeyDesk.Levers(wiring.speed(), grip(readers), this::stop));
+        reading.set(readers);
         readers.forEach(ProbeReader::start);
         session.start();
         try {
@@ -163,7 +165,7 @@ final class Watching {
 
     private ScreenFeed feed(SessionLoop loop, KeyDesk keys, List<ProbeReader> readers) {
         return new ScreenFeed(
-                () -> WatchModel.picture(loop.snapshot(), look(keys, trouble(readers))),
+                () -> WatchModel.picture(loop.snapshot(), look(keys)),
                 () -> loop.snapshot().publishedNanos(),
                 System::nanoTime,
                 keys::typed,
@@ -173,20 +175,21 @@ final class Watching {
                 () -> speaker.state() == Speaker.State.NONE);
     }
 
-    /** Why a line gives nothing, and what to do: more than the alarm can say, which knows neither port nor register. */
-    private static Optional<String> trouble(List<ProbeReader> readers) {
-        return readers.stream()
-                .flatMap(reader -> reader.trouble().stream())
-                .map(trouble -> trouble.getMessage() + " " + trouble.whatToDo())
-                .findFirst();
-    }
-
-    private Look look(KeyDesk keys, Optional<String> trouble) {
+    private Look look(KeyDesk keys) {
         boolean sound = speaker.state() == Speaker.State.SOUND;
         List<Mark> marks = new ArrayList<>();
         if (setup.origin() == Origin.SIMULATED) marks.add(new Mark("×" + Math.round(clock.speed()), true));
         marks.add(new Mark(sound ? "sound" : speaker.state().words(), sound));
-        return new Look(units, zone, marks, KEYS, keys.line(), trouble.or(notice::get));
+        return new Look(units, zone, marks, KEYS, keys.line().or(this::complaint), notice.get());
+    }
+
+    /** What only the adapter's own way of talking knows: a wrong register, a damaged answer. A pulled plug has its alarm. */
+    private Optional<String> complaint() {
+        return reading.get().stream()
+                .filter(ProbeReader::isReading)
+                .flatMap(reader -> reader.trouble().stream())
+                .map(trouble -> trouble.place() + ": " + trouble.getMessage() + " " + trouble.whatToDo())
+                .findFirst();
     }
 
     private static final String KEYS = "Space seen · Enter step done · B bowl on or off · M mark · U undo · Q Q stop";

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param zone the kitchen's time zone
  * @param marks sound, saved and whatever else stands at the top right beside the probe's own mark
  * @param keys what the keys do
- * @param undo what the last key did, while it can be undone
+ * @param undo what the last key did, while it can be undone; else what an adapter that is asked complains of
  * @param banner a standing notice
  */
 public record Look(

@@ -54,20 +54,20 @@ final class RegisterComplaint {
         if (unanswered < ENOUGH) return;
         if (damaged > 0)
             tell(
-                    unit() + " answers, but " + damaged + " answers arrived damaged (wrong CRC).",
+                    unit() + " answers, but its answers arrived damaged (wrong CRC).",
                     "Check baud and parity, the wires and their shield, and that both ends share one ground.");
         else if (echoes > 0)
             tell(
-                    "Only our own question comes back; " + unit() + " has not answered " + unanswered + " questions.",
+                    "Only our own question comes back; " + unit() + " has not answered the last questions.",
                     "Check that the device has power, its unit number, baud and parity, and whether A and B are swapped.");
         else if (foreign > 0)
             tell(
-                    "Another device answers, or one that was asked for something else; " + unit() + " has not answered "
-                            + unanswered + " questions.",
+                    "Another device answers, or one that was asked for something else; " + unit()
+                            + " has not answered the last questions.",
                     "Check unit=, and that no other program or controller asks on this line.");
         else
             tell(
-                    unit() + " has not answered " + unanswered + " questions.",
+                    unit() + " has not answered the last questions.",
                     "Check that the device has power, its unit number, baud and parity, and whether A and B are swapped.");
     }
 

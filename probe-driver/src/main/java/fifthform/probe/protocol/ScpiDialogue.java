@@ -243,7 +243,7 @@ final class ScpiDialogue {
                     "Look it up in its manual; choose another query= if it does not know the question.");
         else
             tell(
-                    "The instrument has not answered " + vain + " questions.",
+                    "The instrument has not answered the last questions.",
                     "Check that it is on and set to its serial port, baud and parity, line-end=, and the cable"
                             + " (crossed or straight).");
     }
