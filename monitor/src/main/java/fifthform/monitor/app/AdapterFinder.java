@@ -56,7 +56,7 @@ final class AdapterFinder {
 
     private Adapter adapter(String path, WantedProbe probe) throws Refusal, InterruptedException {
         if (adapters.containsKey(path)) return adapters.get(path);
-        Optional<String> before = known.at(path).map(kept -> kept.known().talk().toString());
+        Optional<String> before = remembered(path);
         Optional<String> usual =
                 PortProbe.isKernelSensor(path) ? Optional.of(Protocols.KERNEL_FILES) : Optional.empty();
         Optional<String> way = probe.talk().or(() -> before).or(() -> usual);
@@ -64,6 +64,19 @@ final class AdapterFinder {
                 way.isPresent() ? new Adapter(path, Protocols.named(way.get()), List.of()) : heard(path, probe.role());
         adapters.put(path, found);
         return found;
+    }
+
+    /** How it talked before; what this program does not know, from a newer one or another hand, is found out anew. */
+    private Optional<String> remembered(String path) {
+        Optional<String> talk = known.at(path).map(kept -> kept.known().talk().toString());
+        try {
+            if (talk.isPresent()) Protocols.named(talk.get());
+            return talk;
+        } catch (Refusal unknown) {
+            err.println("The adapter on " + path + " is remembered as one that talks " + talk.orElseThrow()
+                    + ", which this program does not know. It is found out anew.");
+            return Optional.empty();
+        }
     }
 
     private Adapter heard(String path, Role role) throws Refusal, InterruptedException {

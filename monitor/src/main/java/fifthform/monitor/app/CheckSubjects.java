@@ -69,6 +69,7 @@ final class CheckSubjects {
 
     /** The probe that is to be checked. */
     CheckSubject first(String name) throws Refusal, InterruptedException {
+        if (talk.isPresent()) Protocols.named(talk.get()); // practice has no use for it, and yet a mistake is told
         if (isPractice(name)) return practice("practice", CheckPots.Make.DEMO, 1);
         return name.startsWith(FILE) ? recorded(Path.of(name.substring(FILE.length()))) : real(name, talk);
     }

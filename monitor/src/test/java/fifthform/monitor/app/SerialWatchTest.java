@@ -163,6 +163,27 @@ class SerialWatchTest {
     }
 
     @Test
+    void aWayOfTalkingThatIsNotKnownAnyMoreIsFoundOutAnew() throws Exception {
+        try (SerialPair line = new SerialPair(home)) {
+            Path probes = Files.createDirectories(home.resolve("data/fifthform/probes"));
+            Files.writeString(probes.resolve("odd.jsonl"), """
+                    {"k":"adapter","format":1}
+                    {"k":"used","place":"%s","talk":"by-flags"}
+                    {"k":"probe","channel":0,"role":"bowl","class":"unknown","converter":"unknown"}
+                    """.formatted(line.port()));
+            line.plugIn();
+            line.send(3001, 3400, "0.2");
+            try (Program watch = Program.start(home, "watch", "--screen", "lines", "--probe", line.port())) {
+                watch.await("readings", () -> readingsOfNewest(watch) >= 5);
+                watch.askToEnd();
+                assertEquals(0, watch.exit(), watch.err());
+                assertTrue(watch.err().contains("talks by-flags, which this program does not know"), watch.err());
+                assertTrue(watch.err().contains("It talks text-lines"), watch.err());
+            }
+        }
+    }
+
+    @Test
     void whatAnAskedAdapterComplainsOfIsSaid() throws Exception {
         try (SerialPair line = new SerialPair(home)) {
             line.plugIn();
