@@ -127,7 +127,7 @@ final class Watching {
         readers.forEach(ProbeReader::start);
         session.start();
         try {
-            screens.show(choice, feed(loop, keys, readers), () -> elapsed(loop.snapshot()));
+            screens.show(choice, feed(loop, keys), () -> elapsed(loop.snapshot()));
         } finally {
             // In the order of the flow, so that what has been read is also taken and recorded.
             readers.forEach(ProbeReader::stop);
@@ -163,7 +163,7 @@ final class Watching {
         }
     }
 
-    private ScreenFeed feed(SessionLoop loop, KeyDesk keys, List<ProbeReader> readers) {
+    private ScreenFeed feed(SessionLoop loop, KeyDesk keys) {
         return new ScreenFeed(
                 () -> WatchModel.picture(loop.snapshot(), look(keys)),
                 () -> loop.snapshot().publishedNanos(),
