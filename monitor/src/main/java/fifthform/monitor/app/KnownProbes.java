@@ -52,14 +52,18 @@ final class KnownProbes {
         String named = new PortName(place, port.channel()).toString();
         Optional<KnownProbe> known = at(place).flatMap(adapter -> on(adapter, role, channel));
         return known.map(k -> Setups.probe(
-                        id, talk, named, new KnownProbe(k.channel(), role, k.sensor(), k.correction(), k.lagSeconds())))
-                .orElseGet(() -> unknown(id, role, spoken, named));
+                        id,
+                        talk,
+                        named,
+                        new KnownProbe(k.channel(), role, sensor(k, spoken), k.correction(), k.lagSeconds())))
+                .orElseGet(() -> Setups.unchecked(id, role, spoken, named));
     }
 
-    private static ProbeSetup unknown(ProbeId id, Role role, Spoken spoken, String place) {
-        Sensor sensor = spoken.protocol().sensor();
-        ProbeSetup plain = Setups.probe(id, role, spoken.talk().toString(), place);
-        return new ProbeSetup(id, role, plain.talk(), place, plain.correction(), plain.lagSeconds(), sensor);
+    /** What is kept comes first: a correction holds only for the arithmetic with which it was found. */
+    private static Sensor sensor(KnownProbe known, Spoken spoken) {
+        boolean free =
+                known.sensor().equals(Sensor.UNKNOWN) && !known.correction().isChecked();
+        return free ? spoken.protocol().sensor() : known.sensor();
     }
 
     /** A channel by its number; where nobody named one, the one with that role, else the only one. */

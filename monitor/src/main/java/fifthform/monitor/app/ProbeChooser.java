@@ -4,6 +4,7 @@ import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.probe.Spoken;
 import fifthform.probe.find.FoundPort;
 import fifthform.probe.find.KnownAdapter;
 import fifthform.probe.find.Matches;
@@ -75,8 +76,9 @@ final class ProbeChooser {
         Optional<String> bowl = wishes.port(Role.BOWL);
         if (bowl.filter(ProbeChooser::isPractice).isPresent()) return practice(bowl.get());
         if (bowl.filter(name -> name.startsWith(FILE)).isPresent()) {
-            String talk = wishes.talk(Role.BOWL).orElse(Protocols.TEXT);
-            return new TapeProbe(Path.of(bowl.get().substring(FILE.length())), talk, wishes.interval(), wishes.speed());
+            Spoken spoken = Protocols.named(wishes.talk(Role.BOWL).orElse(Protocols.TEXT));
+            return new TapeProbe(
+                    Path.of(bowl.get().substring(FILE.length())), spoken, wishes.interval(), wishes.speed());
         }
         if (wishes.speed().factor().isPresent()) {
             throw new Refusal(

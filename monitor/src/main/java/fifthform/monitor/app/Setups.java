@@ -9,6 +9,7 @@ import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
+import fifthform.probe.Spoken;
 import fifthform.probe.find.KnownProbe;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +35,18 @@ final class Setups {
 
     static ProbeSetup probe(ProbeId id, Role role, String talk, String place) {
         return new ProbeSetup(id, role, talk, place, Correction.UNCHECKED, ProbeSetup.USUAL_LAG_SECONDS);
+    }
+
+    /** A probe of which nothing is remembered: what its adapter's talk tells of thermocouple and converter holds. */
+    static ProbeSetup unchecked(ProbeId id, Role role, Spoken spoken, String place) {
+        return new ProbeSetup(
+                id,
+                role,
+                spoken.talk().toString(),
+                place,
+                Correction.UNCHECKED,
+                ProbeSetup.USUAL_LAG_SECONDS,
+                spoken.protocol().sensor());
     }
 
     /** A probe of which something is remembered: thermocouple, correction of its last check, lag of its tip. */

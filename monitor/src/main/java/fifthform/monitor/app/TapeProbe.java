@@ -7,6 +7,7 @@ import fifthform.curves.setup.Role;
 import fifthform.monitor.intake.LiveSource.Ticking;
 import fifthform.monitor.intake.PacedSource;
 import fifthform.monitor.intake.SessionClock;
+import fifthform.probe.Spoken;
 import fifthform.probe.link.LinkSource;
 import fifthform.probe.link.TapeSource;
 import fifthform.probe.reader.ProbeLine;
@@ -25,18 +26,19 @@ final class TapeProbe implements ProbeChoice {
     private static final double FASTEST = 60;
 
     private final Path file;
-    private final String talk;
+    private final Spoken spoken;
     private final Duration interval;
     private final WatchSpeed speed;
 
     /**
      * Recorded bytes.
      *
+     * @param spoken how the adapter talked; what it tells of its converter holds for its bytes too
      * @param interval between the lines of a plain text file
      */
-    TapeProbe(Path file, String talk, Duration interval, WatchSpeed speed) {
+    TapeProbe(Path file, Spoken spoken, Duration interval, WatchSpeed speed) {
         this.file = Objects.requireNonNull(file, "file");
-        this.talk = Objects.requireNonNull(talk, "talk");
+        this.spoken = Objects.requireNonNull(spoken, "spoken");
         this.interval = Objects.requireNonNull(interval, "interval");
         this.speed = Objects.requireNonNull(speed, "speed");
     }
@@ -48,7 +50,7 @@ final class TapeProbe implements ProbeChoice {
 
     @Override
     public List<ProbeSetup> probes() {
-        return List.of(Setups.probe(Setups.BOWL, Role.BOWL, talk, PLACE + file.getFileName()));
+        return List.of(Setups.unchecked(Setups.BOWL, Role.BOWL, spoken, PLACE + file.getFileName()));
     }
 
     @Override
@@ -61,8 +63,8 @@ final class TapeProbe implements ProbeChoice {
         TapeSource tape = Answers.orRefuse(TapeSource.read(file, clock.instant(), interval), Exit.FILE);
         boolean paced = !speed.asFastAsPossible();
         LinkSource source = paced ? new PacedSource(tape, clock) : tape;
-        ProbeLine line = new ProbeLine(
-                "bowl", source, Protocols.named(talk).protocol(), Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL));
+        ProbeLine line =
+                new ProbeLine("bowl", source, spoken.protocol(), Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL));
         return new Wiring(List.of(line), List.of(), keys(clock), Ticking.BY_THE_DATA);
     }
 

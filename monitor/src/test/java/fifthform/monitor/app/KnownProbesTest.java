@@ -77,8 +77,26 @@ class KnownProbesTest {
         assertEquals(ProbeSetup.USUAL_LAG_SECONDS, stranger.lagSeconds());
     }
 
+    /** What was kept while it spoke plain lines must not hide what its frames tell; a check made so must not be mixed. */
+    @Test
+    void whatTheTalkTellsHoldsWhereNothingBetterIsKept() throws Exception {
+        assertEquals(
+                Converter.MAX31855,
+                setup("max31855", Optional.of(DEMO), Role.BATH, 0).sensor().converter());
+        adapters.keep(
+                adapters.load().at("/dev/ttyUSB0", Optional.of(DEMO)).orElseThrow(),
+                new KeptCheck(CHECKED.checkedAt().orElseThrow(), 0, List.of(), Optional.of(CHECKED), "passed"));
+        assertEquals(
+                Sensor.UNKNOWN,
+                setup("max31855", Optional.of(DEMO), Role.BATH, 0).sensor());
+    }
+
     private ProbeSetup setup(Optional<UsbIdentity> usb, Role role, int channel) throws Exception {
+        return setup(Protocols.TEXT, usb, role, channel);
+    }
+
+    private ProbeSetup setup(String talk, Optional<UsbIdentity> usb, Role role, int channel) throws Exception {
         return new KnownProbes(adapters.load(), port -> usb)
-                .setup(Setups.BOWL, role, Protocols.named(Protocols.TEXT), PortName.parse("/dev/ttyUSB7"), channel);
+                .setup(Setups.BOWL, role, Protocols.named(talk), PortName.parse("/dev/ttyUSB7"), channel);
     }
 }
