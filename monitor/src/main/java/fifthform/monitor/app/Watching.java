@@ -192,7 +192,7 @@ final class Watching {
                 .findFirst();
     }
 
-    private static final String KEYS = "Space seen · Enter step done · B bowl on or off · M mark · U undo · Q Q stop";
+    private static final String KEYS = "Space seen · Enter done · B bowl · P probe out · O other · H help · Q Q stop";
 
     private static Duration elapsed(SessionSnapshot snapshot) {
         return Duration.between(snapshot.state().started(), snapshot.state().at());

@@ -2,18 +2,46 @@ package fifthform.monitor.model;
 
 import java.util.Optional;
 
-/** What the keys are for, in place of the standing notice while the maker asks for it. */
-public final class Help {
-    static final String WORDS =
+/** What takes the place of the standing notice while the maker asks: H turns from one page to the next. */
+public enum Help {
+    /** The notice itself. */
+    CLOSED {
+        @Override
+        public WatchPicture over(WatchPicture picture) {
+            return picture;
+        }
+    },
+    /** What the keys are for. */
+    KEYS {
+        @Override
+        public WatchPicture over(WatchPicture picture) {
+            return noticed(picture, KEY_WORDS);
+        }
+    },
+    /** What the figure beside the reading is made of. */
+    TRUST {
+        @Override
+        public WatchPicture over(WatchPicture picture) {
+            String words = String.join(" ", picture.numeral().trust());
+            return noticed(picture, words.isEmpty() ? "Nothing was read yet. H: hide this." : words + " H: hide this.");
+        }
+    };
+
+    private static final String KEY_WORDS =
             "Space: I have seen it, be quiet. Enter: the step is done. B: I moved the bowl on or off"
                     + " the bath. M: mark this moment. N: note it for later. U: take the last key back. P: the probe is out of"
                     + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. L L: let go of the probe's port, L takes it back. + and –: speed of practice. Q: end and keep the session."
-                    + " H: hide this.";
+                    + " H: how far the reading can be trusted.";
 
-    private Help() {}
+    /** The same picture with this page as its notice. */
+    public abstract WatchPicture over(WatchPicture picture);
 
-    /** The same picture with the help as its notice. */
-    public static WatchPicture over(WatchPicture picture) {
+    /** The page after this one. */
+    public Help next() {
+        return values()[(ordinal() + 1) % values().length];
+    }
+
+    private static WatchPicture noticed(WatchPicture picture, String words) {
         return new WatchPicture(
                 picture.simulated(),
                 picture.heading(),
@@ -31,6 +59,6 @@ public final class Help {
                 picture.alarms(),
                 picture.keys(),
                 picture.undo(),
-                Optional.of(WORDS));
+                Optional.of(words));
     }
 }

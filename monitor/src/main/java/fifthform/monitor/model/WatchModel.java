@@ -15,6 +15,8 @@ import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Role;
 import fifthform.curves.signal.Doubt;
+import fifthform.curves.signal.Judgement;
+import fifthform.curves.signal.Lag;
 import fifthform.curves.signal.Track;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.WatchPicture.Band;
@@ -39,6 +41,9 @@ public final class WatchModel {
 
     /** Slower than this is called steady; a rate of noise is no news. */
     private static final double STEADY_KELVIN_PER_MINUTE = 0.05;
+
+    /** What a dip showed stands at the foot for so long; later H tells it. */
+    private static final Duration NEWS = Duration.ofMinutes(1);
 
     private final SessionSnapshot snapshot;
     private final State state;
@@ -119,7 +124,7 @@ public final class WatchModel {
         if (snapshot.fault().isPresent() && snapshot.rawCelsius().isPresent()) {
             return number(snapshot.rawCelsius().getAsDouble(), Optional.of("raw reading"));
         }
-        if (state.estimate().isEmpty()) return new Numeral("–", "", units.symbol(), Optional.empty(), "");
+        if (state.estimate().isEmpty()) return new Numeral("–", "", units.symbol(), Optional.empty(), "", List.of());
         Estimate e = state.estimate().get();
         Optional<String> stale = Optional.empty();
         if (state.probe() == ProbePlace.OUT) stale = Optional.of("probe is out");
@@ -146,7 +151,8 @@ public final class WatchModel {
                 text.substring(text.length() - 1),
                 units.symbol(),
                 stale,
-                doubt());
+                doubt(),
+                trust());
     }
 
     private String doubt() {
@@ -155,6 +161,17 @@ public final class WatchModel {
                 .map(budget -> "within ±" + units.difference(budget.expandedKelvin()))
                 .map(size -> size + CheckAge.words(snapshot.setup().origin(), correction, state.at()))
                 .orElse("");
+    }
+
+    private List<String> trust() {
+        return state.budget(snapshot.setup())
+                .map(budget ->
+                        TrustWords.all(budget, units, lag(), snapshot.setup().bowlProbe()))
+                .orElse(List.of());
+    }
+
+    private Optional<Lag> lag() {
+        return state.tracks().judgementOf(snapshot.setup().bowlProbe().id()).flatMap(Judgement::lag);
     }
 
     private String rate() {
@@ -237,9 +254,11 @@ public final class WatchModel {
         String learned = state.coasting().coast().liftsSeen() > 0
                 ? "your bowl coasts about " + units.difference(coast) + " at " + units.difference(1) + " a minute"
                 : "coast of this bowl not seen yet: a guess from its material";
-        String first = state.otherReadings().stream()
-                .findFirst()
-                .map(other -> OtherWords.of(other, units, look.zone()))
+        String first = lag().filter(lag -> lag.at().plus(NEWS).isAfter(state.at()))
+                .map(TrustWords::dip)
+                .or(() -> state.otherReadings().stream()
+                        .findFirst()
+                        .map(other -> OtherWords.of(other, units, look.zone())))
                 .orElse(learned);
         return first + " · temperature does not prove temper: prove a sample";
     }

@@ -107,8 +107,14 @@ public record WatchPicture(
      * @param unit {@code °C} or {@code °F}
      * @param stale the age in words, where the number is not good any more
      * @param doubt uncertainty in words, for example {@code ±1.0 °C, probe not checked}; may be empty
+     * @param trust what that uncertainty is made of, and how slow the tip is, in sentences; may be empty
      */
-    public record Numeral(String whole, String hundredths, String unit, Optional<String> stale, String doubt) {}
+    public record Numeral(
+            String whole, String hundredths, String unit, Optional<String> stale, String doubt, List<String> trust) {
+        public Numeral {
+            trust = List.copyOf(trust);
+        }
+    }
 
     /** One line of outlook, for example {@code lifted now, it turns at · 31.1 · 30.8 to 31.5, in 50 s}. */
     public record Outlook(String label, String value, String detail) {}

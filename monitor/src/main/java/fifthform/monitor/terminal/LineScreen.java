@@ -59,15 +59,14 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         said.add("Watching " + picture.subject() + ".");
         said.add("A line with “do now” is the step to do at once; other lines tell where the batch stands.");
         headline(picture.band(), said);
-        trust(picture.numeral(), said);
         picture.alarms().forEach(alarm -> said.add(alarm(alarm)));
+        said.addAll(picture.numeral().trust());
     }
 
     private static void changes(WatchPicture was, WatchPicture is, List<String> said) {
         if (!phase(was).equals(phase(is))) said.add("phase: " + phase(is));
         boolean sameTone = was.band().tone() == is.band().tone();
         if (!sameTone || !steady(was.band().headline()).equals(steady(is.band().headline()))) headline(is.band(), said);
-        if (!steady(was.numeral().doubt()).equals(steady(is.numeral().doubt()))) trust(is.numeral(), said);
         List<String> known = was.alarms().stream().map(LineScreen::steady).toList();
         for (AlarmRow alarm : is.alarms()) if (!known.contains(steady(alarm))) said.add(alarm(alarm));
         List<String> left =
@@ -77,6 +76,9 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         for (Mark mark : is.marks())
             if (!mark.good() && !was.marks().contains(mark)) said.add("attention: " + mark.word());
         if (!was.foot().equals(is.foot()) && is.foot().startsWith(OtherWords.BEGINNING)) said.add(is.foot());
+        List<String> trusted =
+                was.numeral().trust().stream().map(LineScreen::steady).toList();
+        for (String words : is.numeral().trust()) if (!trusted.contains(steady(words))) said.add(words);
         if (!was.undo().equals(is.undo())) is.undo().ifPresent(said::add);
         if (!was.banner().equals(is.banner())) is.banner().ifPresent(said::add);
     }
@@ -93,11 +95,6 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
                 });
     }
 
-    /** How far the number can be trusted; said when it is first known, for it hardly changes within a batch. */
-    private static void trust(Numeral numeral, List<String> said) {
-        if (numeral.stale().isEmpty() && !numeral.doubt().isEmpty()) said.add("The reading is good " + numeral.doubt());
-    }
-
     private static String alarm(AlarmRow alarm) {
         String loudness = alarm.tone() == Tone.CALM || alarm.tone() == Tone.CUE
                 ? ""
@@ -112,6 +109,8 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         words.append(numeral.stale()
                 .map(age -> "no true temperature; the last was " + value + ", " + age)
                 .orElse(value));
+        if (numeral.stale().isEmpty() && !numeral.doubt().isEmpty())
+            words.append(" ").append(numeral.doubt());
         if (!picture.rate().isEmpty()) words.append(", ").append(picture.rate());
         for (Outlook outlook : picture.outlooks())
             words.append("; ")

@@ -29,6 +29,9 @@ public record TerminalLayout(Ink ink, Letters letters) {
 
     private static final int LEAST_TRACE_ROWS = 5;
 
+    /** Columns from which on more fits beside the numeral. */
+    private static final int WIDE = 110;
+
     public TerminalLayout {
         Objects.requireNonNull(ink, "ink");
         Objects.requireNonNull(letters, "letters");
@@ -148,15 +151,13 @@ public record TerminalLayout(Ink ink, Letters letters) {
                 rows >= MAIN_ROWS + LEAST_TRACE_ROWS ? Math.max(LEAST_TRACE_ROWS, (rows - MAIN_ROWS) * 3 / 4) : 0;
         if (rows - MAIN_ROWS < 10) traceRows = rows - MAIN_ROWS >= LEAST_TRACE_ROWS - 1 ? rows - MAIN_ROWS : 0;
         int high = rows - traceRows;
-        boolean wide = sheet.columns() >= 110;
+        boolean wide = sheet.columns() >= WIDE;
         int ladderAt = wide ? sheet.columns() * 6 / 10 : Math.max(36, sheet.columns() - 46);
         int start = from + (high - MAIN_ROWS) / 2;
         int row = numeral(sheet, picture.numeral(), start);
         rate(sheet, picture, row);
         outlooks(sheet, picture, row + 1);
-        // How far the number can be trusted stands beside its rate, and there needs the whole width.
-        int ladderRows = wide ? high : start - from + BigDigits.ROWS;
-        LadderText.draw(sheet, ink, letters, picture.ladder(), from, ladderRows, ladderAt);
+        LadderText.draw(sheet, ink, letters, picture.ladder(), from, high, ladderAt);
         TraceText.draw(sheet, ink, letters, picture.trace(), end - traceRows, traceRows);
     }
 
@@ -165,6 +166,7 @@ public record TerminalLayout(Ink ink, Letters letters) {
         List<String> lines = new ArrayList<>();
         lines.add(spoken(picture.numeral()));
         lines.add(picture.rate());
+        if (!picture.numeral().doubt().isEmpty()) lines.add(picture.numeral().doubt());
         for (Outlook outlook : picture.outlooks())
             lines.add(outlook.label() + " " + outlook.value() + ", " + outlook.detail());
         for (int i = 0; i < lines.size() && from + i < end; i++)
@@ -192,7 +194,7 @@ public record TerminalLayout(Ink ink, Letters letters) {
 
     private void rate(Sheet sheet, WatchPicture picture, int row) {
         int after = sheet.put(row, 1, picture.rate(), ink.plain());
-        sheet.put(row, after + 2, picture.numeral().doubt(), ink.quiet());
+        if (sheet.columns() >= WIDE) sheet.put(row, after + 2, picture.numeral().doubt(), ink.quiet());
     }
 
     private void outlooks(Sheet sheet, WatchPicture picture, int row) {
@@ -208,12 +210,14 @@ public record TerminalLayout(Ink ink, Letters letters) {
             sheet.put(at, after + 2, outlook.detail(), ink.quiet());
             at++;
         }
-        if (at < row + 3) slow(sheet, picture.tiles(), at);
+        if (at < row + 3) slow(sheet, picture, at);
     }
 
-    private void slow(Sheet sheet, List<Tile> tiles, int row) {
-        int at = 1;
-        for (Tile tile : tiles) {
+    /** Where there is no room beside the rate, what the number is worth stands before the slow values. */
+    private void slow(Sheet sheet, WatchPicture picture, int row) {
+        String doubt = sheet.columns() >= WIDE ? "" : picture.numeral().doubt();
+        int at = doubt.isEmpty() ? 1 : sheet.put(row, 1, doubt, ink.quiet()) + 3;
+        for (Tile tile : picture.tiles()) {
             boolean outside = tile.value() < tile.low() || tile.value() > tile.high();
             String words = String.format(
                     Locale.ROOT, "%s %." + tile.decimals() + "f %s", tile.title(), tile.value(), tile.unit());

@@ -32,7 +32,7 @@ public final class TerminalScreen {
     private final Keystrokes keystrokes = new Keystrokes();
     private final AtomicBoolean restored = new AtomicBoolean();
     private Size size = new Size(0, 0);
-    private boolean helping;
+    private Help help = Help.CLOSED;
 
     private TerminalScreen(Terminal terminal, ScreenFeed feed, TerminalLayout layout) {
         this.terminal = terminal;
@@ -136,7 +136,7 @@ public final class TerminalScreen {
     }
 
     private void take(Key key) {
-        if (key == Key.HELP) helping = !helping;
+        if (key == Key.HELP) help = help.next();
         feed.keys().accept(key);
     }
 
@@ -149,7 +149,7 @@ public final class TerminalScreen {
             display.resize(rows, columns);
             display.clear();
         }
-        WatchPicture picture = helping ? Help.over(feed.pictureNow()) : feed.pictureNow();
+        WatchPicture picture = help.over(feed.pictureNow());
         display.update(layout.lay(picture, columns, rows), 0);
         terminal.flush();
     }

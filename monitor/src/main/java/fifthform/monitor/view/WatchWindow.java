@@ -33,7 +33,7 @@ public final class WatchWindow {
     private final Pace charts = new Pace(CHARTS);
     private final AtomicReference<String> trouble = new AtomicReference<>("");
     private final WatchScreen screen;
-    private boolean helping;
+    private Help help = Help.CLOSED;
 
     private WatchWindow(ScreenFeed feed, Theme theme) {
         this.feed = feed;
@@ -127,7 +127,7 @@ public final class WatchWindow {
         long now = feed.nanoClock().getAsLong();
         boolean lit = Math.floorMod(now / HALF_BLINK, 2) == 0;
         if (figures.due(now)) {
-            WatchPicture picture = helping ? Help.over(feed.pictureNow()) : feed.pictureNow();
+            WatchPicture picture = help.over(feed.pictureNow());
             screen.showWords(picture);
             if (charts.due(now)) screen.showCharts(picture);
             boolean blinking = picture.band().blinking();
@@ -143,7 +143,7 @@ public final class WatchWindow {
         switch (key) {
             case THEME -> screen.wear(screen.theme().other());
             case FULL_SCREEN -> toggleFullScreen();
-            case HELP -> helping = !helping;
+            case HELP -> help = help.next();
             case SEEN,
                     STEP_DONE,
                     BOWL_MOVED,

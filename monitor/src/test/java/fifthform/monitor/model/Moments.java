@@ -59,7 +59,7 @@ public final class Moments {
                 GOOD,
                 "13:32",
                 new Band(Tone.CALM, Direction.NONE, "Let it melt, stir now and then", "47 °C in about 3 min", false),
-                new Numeral("46.0", "1", "°C", Optional.empty(), "±0.3 °C"),
+                new Numeral("46.0", "1", "°C", Optional.empty(), "±0.3 °C", List.of()),
                 "rising 0.5 °C a minute",
                 List.of(new Outlook("left on the bath", "46.9", "in three minutes")),
                 new Ladder(
@@ -106,7 +106,7 @@ public final class Moments {
                 "13:46",
                 new Band(
                         Tone.CALM, Direction.NONE, "Keep it in the cold water, stir", "out in about 3 min 40 s", false),
-                new Numeral("33.5", "3", "°C", Optional.empty(), "±1.0 °C, probe not checked"),
+                new Numeral("33.5", "3", "°C", Optional.empty(), "±1.0 °C, probe not checked", List.of()),
                 "falling 1.6 °C a minute",
                 List.of(
                         new Outlook("taken out now, it sinks to", "32.6", "32.2 to 33.0, in 60 s"),
@@ -154,7 +154,7 @@ public final class Moments {
                 GOOD,
                 "14:01",
                 new Band(Tone.CUE, Direction.NONE, "Lift the bowl now", "then stir and wipe the bottom", false),
-                new Numeral("31.2", "4", "°C", Optional.empty(), "±0.3 °C"),
+                new Numeral("31.2", "4", "°C", Optional.empty(), "±0.3 °C", List.of()),
                 "rising 1.0 °C a minute",
                 List.of(
                         new Outlook("lifted now, it turns at", "31.7", "31.4 to 32.0, in 50 s"),
@@ -179,7 +179,7 @@ public final class Moments {
                 GOOD,
                 "14:02",
                 new Band(Tone.PROMPT, Direction.UP, "Too hot soon: lift the bowl now", "cool cloth, stir", true),
-                new Numeral("31.9", "4", "°C", Optional.empty(), "±0.3 °C"),
+                new Numeral("31.9", "4", "°C", Optional.empty(), "±0.3 °C", List.of()),
                 "rising 1.0 °C a minute",
                 List.of(
                         new Outlook("lifted now, it turns at", "32.4", "32.1 to 32.8, in 50 s"),
@@ -231,7 +231,7 @@ public final class Moments {
                         new Mark("no probe", false)),
                 "14:01",
                 new Band(Tone.URGENT, Direction.NONE, "No reading for 6 s", "lift the bowl, check the plug", true),
-                new Numeral("31.2", "4", "°C", Optional.of("6 s old"), ""),
+                new Numeral("31.2", "4", "°C", Optional.of("6 s old"), "", List.of()),
                 "no forecast from an old reading",
                 List.of(),
                 ladder,
@@ -277,7 +277,8 @@ public final class Moments {
                         "8",
                         "°F",
                         Optional.of("1 h 12 min old"),
-                        "±1.8 °F, probe not checked since it was plugged in"),
+                        "±1.8 °F, probe not checked since it was plugged in",
+                        List.of()),
                 over.rate(),
                 List.of(
                         new Outlook("lifted now, it turns at", "102.9", "102.1 to 103.4, in 1 min 50 s"),

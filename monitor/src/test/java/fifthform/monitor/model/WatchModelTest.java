@@ -17,6 +17,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.OtherThermometer;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.input.Sample;
 import fifthform.curves.input.Tick;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Correction;
@@ -108,6 +109,64 @@ class WatchModelTest {
         assertEquals("Probe is out: nothing is watched", picture(out).band().headline());
         assertEquals("for 1 min 35 s · P puts it back", picture(out).band().aside());
         assertEquals(Optional.of("probe is out"), picture(out).numeral().stale());
+    }
+
+    /** What "within ±" is made of can be asked for, and what is known of the tip's lag. */
+    @Test
+    void theFigureBesideTheReadingIsTakenApart() {
+        SessionSnapshot good =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().forecast().isPresent());
+        List<String> trust = picture(good).numeral().trust();
+        assertTrue(
+                trust.get(0)
+                        .matches(
+                                "Within ±[0-9.]+ °C \\(95 in 100\\): .* wire [0-9.]+, converter and its junction [0-9.]+,"
+                                        + " last digit [0-9.]+, noise [0-9.]+ °C\\."),
+                trust.get(0));
+        assertEquals(
+                "The tip lags 4.0 s: assumed until it is dipped into melted chocolate; what it lags by is taken off.",
+                trust.get(1));
+        assertEquals(
+                Optional.of(String.join(" ", trust) + " H: hide this."),
+                Help.KEYS.next().over(picture(good)).banner());
+        assertEquals(picture(good), Help.TRUST.next().over(picture(good)));
+    }
+
+    @Test
+    void aLagIsToldInTheMinuteAfterTheDipAndStaysToBeAskedFor() {
+        SessionSnapshot cold = Tapes.start(Tapes.UNPLUGGED);
+        Instant start = cold.state().at();
+        SessionSnapshot dipped = cold;
+        for (int i = 1; i <= 60; i++) {
+            // In the air for 5 s, then in chocolate of 46 °C with a tip of 5 s.
+            double tip = i < 25 ? 22 : 46 - 24 * Math.exp(-(i - 25) * 0.2 / 5);
+            dipped = reading(dipped, start.plusMillis(200L * i), tip);
+        }
+        for (int i = 61; i <= 400 && !picture(dipped).foot().contains("dip"); i++) {
+            double tip = 46 - 24 * Math.exp(-(i - 25) * 0.2 / 5);
+            dipped = reading(dipped, start.plusMillis(200L * i), tip);
+        }
+        assertTrue(
+                picture(dipped).foot().matches("The dip shows that the tip lags (4\\.9|5\\.[01]) s \\(±.*"),
+                picture(dipped).foot());
+        String kept = picture(dipped).numeral().trust().get(1);
+        assertTrue(kept.startsWith("The dip shows that the tip lags "), kept);
+        SessionSnapshot later = after(dipped, new Tick(dipped.state().at().plusSeconds(61)));
+        assertFalse(picture(later).foot().contains("dip"), picture(later).foot());
+        assertEquals(kept, picture(later).numeral().trust().get(1));
+    }
+
+    private static SessionSnapshot reading(SessionSnapshot before, Instant at, double celsius) {
+        double read = Math.round(celsius * 100) / 100.0;
+        return after(
+                before,
+                new Sample(
+                        at,
+                        before.setup().bowlProbe().id(),
+                        read,
+                        0.003,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()));
     }
 
     private static SessionSnapshot after(SessionSnapshot before, Input input) {

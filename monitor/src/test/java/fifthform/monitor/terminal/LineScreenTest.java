@@ -7,6 +7,7 @@ import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
+import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.terminal.LineScreen.Printed;
 import java.time.Duration;
@@ -43,6 +44,38 @@ class LineScreenTest {
         assertEquals("0:00:04  phase: rewarm", lines.get(0));
         assertEquals("0:00:04  DO NOW: Lift the bowl now; then stir and wipe the bottom", lines.get(1));
         assertEquals(List.of("0:00:14"), times(lines.subList(lines.size() - 1, lines.size())));
+    }
+
+    /** A number is never without what it is worth, and its parts are told when they change, not with each flicker of the noise. */
+    @Test
+    void whatTheReadingIsWorthIsTold() {
+        List<String> lines =
+                lines(30, second -> trusted(second < 20 ? "noise 0.0" + second % 3 : "what the check left 0.2"));
+        assertEquals(1, lines.stream().filter(line -> line.contains("made of")).count(), lines.toString());
+        assertTrue(lines.get(lines.size() - 1).contains("31.24 °C ±0.3 °C, rising"), lines.toString());
+    }
+
+    private static WatchPicture trusted(String part) {
+        WatchPicture p = Moments.liftNow();
+        Numeral n = p.numeral();
+        return new WatchPicture(
+                p.simulated(),
+                p.heading(),
+                p.subject(),
+                p.marks(),
+                p.clock(),
+                p.band(),
+                new Numeral(n.whole(), n.hundredths(), n.unit(), n.stale(), n.doubt(), List.of("made of " + part)),
+                p.rate(),
+                p.outlooks(),
+                p.ladder(),
+                p.trace(),
+                p.tiles(),
+                p.foot(),
+                p.alarms(),
+                p.keys(),
+                p.undo(),
+                p.banner());
     }
 
     @Test
