@@ -34,6 +34,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** A session's snapshot as the picture that every screen draws: a pure function. */
 public final class WatchModel {
@@ -132,7 +133,18 @@ public final class WatchModel {
         else if (e.freshness() == Freshness.OLD) {
             stale = Optional.of(Spans.words(Duration.between(e.at(), state.at())) + " old");
         }
-        return number(e.chocolateCelsius(), stale);
+        // In doubt, the way to where the chocolate would be has no ground: what the tip itself says is all that is
+        // known.
+        return number(
+                e.freshness() == Freshness.DOUBTFUL ? tip().orElse(e.chocolateCelsius()) : e.chocolateCelsius(), stale);
+    }
+
+    private Optional<Double> tip() {
+        return state.tracks()
+                .of(snapshot.setup(), Role.BOWL)
+                .map(Track::lastCelsius)
+                .filter(OptionalDouble::isPresent)
+                .map(OptionalDouble::getAsDouble);
     }
 
     /** Just dipped: nothing is wrong, but the number is still on its way. */
