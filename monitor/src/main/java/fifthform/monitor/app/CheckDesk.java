@@ -6,13 +6,15 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
 /** Where a check speaks with the maker: lines, one value that changes in place on a terminal, and the Enter key. */
 final class CheckDesk {
     private static final Duration EVERY = Duration.ofSeconds(5);
-    private static final int LIVE_WIDTH = 76;
+    private static final int WIDTH = 76;
 
     private final PrintWriter out;
     private final InputStream keys;
@@ -53,13 +55,29 @@ final class CheckDesk {
     void say(String line) {
         if (live) out.println();
         live = false;
-        out.println(line);
+        if (manner == Manner.AT_A_TERMINAL) wrapped(line).forEach(out::println);
+        else out.println(line);
+    }
+
+    /** At words, as wide as any terminal is; further lines keep the first one's indent. */
+    static List<String> wrapped(String line) {
+        List<String> lines = new ArrayList<>();
+        String indent = line.substring(0, line.length() - line.stripLeading().length());
+        String rest = line;
+        while (rest.length() > WIDTH) {
+            int at = rest.lastIndexOf(' ', WIDTH);
+            if (at <= indent.length()) break;
+            lines.add(rest.substring(0, at));
+            rest = indent + rest.substring(at + 1);
+        }
+        lines.add(rest);
+        return lines;
     }
 
     /** The present value: rewritten in place on a terminal, else a line every 5 s of the probe's time. */
     void value(Instant at, String text) {
         if (manner == Manner.AT_A_TERMINAL) {
-            out.print("\r  " + text + " ".repeat(Math.max(0, LIVE_WIDTH - text.length())));
+            out.print("\r  " + text + " ".repeat(Math.max(0, WIDTH - text.length())));
             out.flush();
             live = true;
             return;
