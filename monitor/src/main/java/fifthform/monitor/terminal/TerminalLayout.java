@@ -54,7 +54,6 @@ public record TerminalLayout(Ink ink, Letters letters) {
         sheet.put(0, at, picture.heading(), ink.plain());
         sheet.putBefore(0, sheet.columns(), " " + picture.clock(), ink.plain());
         if (sheet.rows() < 14) return 1;
-        sheet.put(1, 0, picture.subject(), ink.quiet());
         int end = sheet.columns();
         List<Mark> marks = picture.marks();
         for (int i = marks.size() - 1; i >= 0; i--) {
@@ -62,6 +61,9 @@ public record TerminalLayout(Ink ink, Letters letters) {
             String words = mark.good() ? mark.word() + " ok" : "x " + mark.word();
             end = sheet.putBefore(1, end, words, mark.good() ? ink.quiet() : ink.warning()) - 2;
         }
+        // What does not fit beside the marks goes, rather than run into them.
+        List<String> subject = sheet.wrapped(picture.subject(), Math.max(1, end));
+        if (!subject.isEmpty()) sheet.put(1, 0, subject.get(0), ink.quiet());
         return 2;
     }
 
