@@ -159,7 +159,9 @@ public record TerminalLayout(Ink ink, Letters letters) {
         int row = numeral(sheet, picture.numeral(), start);
         rate(sheet, picture, row);
         outlooks(sheet, picture, row + 1);
-        LadderText.draw(sheet, ink, letters, picture.ladder(), from, high, ladderAt);
+        // What the next minutes bring needs the whole width of a narrow terminal.
+        int ladderRows = wide ? high : start - from + BigDigits.ROWS;
+        LadderText.draw(sheet, ink, letters, picture.ladder(), from, ladderRows, ladderAt);
         TraceText.draw(sheet, ink, letters, picture.trace(), end - traceRows, traceRows);
     }
 

@@ -93,26 +93,6 @@ class LineScreenTest {
     }
 
     @Test
-    void howFarTheNumberCanBeTrustedIsSaidOnceAndAgainWhenItIsKnownAnew() {
-        List<String> first =
-                LineScreen.START.next(Moments.melting(), Duration.ZERO).lines();
-        assertTrue(first.contains("0:00:00  The reading is good ±0.3 °C"), first.toString());
-        assertEquals(
-                0,
-                lines(60, second -> Moments.cooling()).stream()
-                        .filter(line -> line.contains("good"))
-                        .count());
-        List<String> lines = lines(8, second -> second < 4 ? Moments.unplugged() : Moments.liftNow());
-        assertEquals(
-                1,
-                lines.stream()
-                        .filter(line -> line.contains("The reading is good"))
-                        .count(),
-                lines.toString());
-        assertTrue(lines.contains("0:00:04  The reading is good ±0.3 °C"), lines.toString());
-    }
-
-    @Test
     void aCountdownIsNoNews() {
         List<String> lines = lines(9, second -> counting("No reading for " + (6 + second) + " s"));
         assertEquals(List.of(), lines);
