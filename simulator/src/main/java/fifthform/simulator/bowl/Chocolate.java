@@ -3,8 +3,7 @@ package fifthform.simulator.bowl;
 import fifthform.curves.check.Require;
 
 /**
- * A mass of chocolate whose crystals melt once, between two temperatures, and take up latent heat while they do. What
- * has melted stays melted: the heat of the few crystals that form again while it is tempered is left out here.
+ * A mass of chocolate and the range between two temperatures in which its crystals melt.
  *
  * <p>Specific heat 1590 J/kgK up to 40 °C and 1670 J/kgK above; latent heat of dark chocolate 46 kJ/kg, of milk
  * 44 kJ/kg. Source: Beckett ed., Industrial Chocolate Manufacture and Use, 4th ed. 2009, pp. 667–668. The melting range
@@ -36,10 +35,11 @@ public record Chocolate(
 
     /**
      * Area of the bowl's wall that the chocolate wets, m²: 0.042 m^(2/3) with m in kg, a spherical cap between flat and
-     * half a sphere. This project's own estimate.
+     * half a sphere. This project's own estimate; the bowl's shape multiplies it.
      */
     public double wettedSquareMetres() {
-        return 0.042 * StrictMath.pow(kilograms, 2.0 / 3.0);
+        double root = StrictMath.cbrt(kilograms);
+        return 0.042 * root * root;
     }
 
     /** Fraction that must still be solid at this temperature at the least, if none had melted before. */
@@ -48,29 +48,27 @@ public record Chocolate(
         return Math.max(0, Math.min(1, 1 - melted));
     }
 
-    /** Heat content above solid chocolate at 0 °C, J/kg. */
-    double joulesPerKilogram(double celsius, double unmeltedFraction) {
-        return sensibleJoulesPerKilogram(celsius) + latentJoulesPerKilogram * (1 - unmeltedFraction);
-    }
-
-    /** Temperature at this heat content, °C, when {@code unmeltedFraction} was solid before; see {@link #joulesPerKilogram}. */
-    double celsius(double joulesPerKilogram, double unmeltedFraction) {
-        double withoutMelting =
-                celsiusFromSensible(joulesPerKilogram - latentJoulesPerKilogram * (1 - unmeltedFraction));
-        if (unmeltedAt(withoutMelting) >= unmeltedFraction) return withoutMelting;
+    /** Temperature of a portion with this heat content (sensible above 0 °C less bound) that is just melting, °C. */
+    double celsiusWhileMelting(double joulesPerKilogram) {
         double slope = latentJoulesPerKilogram / (meltsToCelsius - meltsFromCelsius);
-        double onTheSlope = (joulesPerKilogram + slope * meltsFromCelsius) / (COOL_JOULES_PER_KILOGRAM_KELVIN + slope);
-        if (onTheSlope <= meltsToCelsius) return onTheSlope;
-        return celsiusFromSensible(joulesPerKilogram - latentJoulesPerKilogram);
+        double onTheSlope = (joulesPerKilogram + slope * meltsToCelsius) / (COOL_JOULES_PER_KILOGRAM_KELVIN + slope);
+        return onTheSlope <= meltsToCelsius ? onTheSlope : celsiusOfSensible(joulesPerKilogram);
     }
 
-    private static double sensibleJoulesPerKilogram(double celsius) {
+    /** Sensible heat above 0 °C, J/kg. */
+    static double sensible(double celsius) {
         if (celsius <= KNEE_CELSIUS) return COOL_JOULES_PER_KILOGRAM_KELVIN * celsius;
         return KNEE_JOULES_PER_KILOGRAM + WARM_JOULES_PER_KILOGRAM_KELVIN * (celsius - KNEE_CELSIUS);
     }
 
-    private static double celsiusFromSensible(double joulesPerKilogram) {
+    /** The inverse of {@link #sensible}, °C. */
+    static double celsiusOfSensible(double joulesPerKilogram) {
         if (joulesPerKilogram <= KNEE_JOULES_PER_KILOGRAM) return joulesPerKilogram / COOL_JOULES_PER_KILOGRAM_KELVIN;
         return KNEE_CELSIUS + (joulesPerKilogram - KNEE_JOULES_PER_KILOGRAM) / WARM_JOULES_PER_KILOGRAM_KELVIN;
+    }
+
+    /** Specific heat at this temperature, J/kgK. */
+    static double joulesPerKilogramKelvin(double celsius) {
+        return celsius <= KNEE_CELSIUS ? COOL_JOULES_PER_KILOGRAM_KELVIN : WARM_JOULES_PER_KILOGRAM_KELVIN;
     }
 }

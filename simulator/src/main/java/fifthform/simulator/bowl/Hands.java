@@ -9,8 +9,10 @@ import java.util.Objects;
  * @param spot where the bowl stands
  * @param stirVigourFraction 0 left alone, 1 stirred well
  * @param towel whether the outside is being wiped
+ * @param blower whether hot air is blown at the chocolate
+ * @param probe where the chocolate's probe is
  */
-public record Hands(Spot spot, double stirVigourFraction, Towel towel) {
+public record Hands(Spot spot, double stirVigourFraction, Towel towel, Blower blower, ProbePlace probe) {
     /** Whether the outside of the bowl is being wiped. */
     public enum Towel {
         LEFT,
@@ -21,6 +23,13 @@ public record Hands(Spot spot, double stirVigourFraction, Towel towel) {
         Objects.requireNonNull(spot, "spot");
         Require.within(stirVigourFraction, 0, 1, "stirVigourFraction");
         Objects.requireNonNull(towel, "towel");
+        Objects.requireNonNull(blower, "blower");
+        Objects.requireNonNull(probe, "probe");
+    }
+
+    /** Nothing blown, the probe in the chocolate. */
+    public Hands(Spot spot, double stirVigourFraction, Towel towel) {
+        this(spot, stirVigourFraction, towel, Blower.OFF, ProbePlace.IN_CHOCOLATE);
     }
 
     /** The bowl stands there, stirred well. */
@@ -31,5 +40,15 @@ public record Hands(Spot spot, double stirVigourFraction, Towel towel) {
     /** The bowl stands there, left alone. */
     public static Hands leaving(Spot spot) {
         return new Hands(spot, 0, Towel.LEFT);
+    }
+
+    /** The same with hot air, or without. */
+    public Hands blowing(Blower with) {
+        return new Hands(spot, stirVigourFraction, towel, with, probe);
+    }
+
+    /** The same with the probe there. */
+    public Hands probeAt(ProbePlace place) {
+        return new Hands(spot, stirVigourFraction, towel, blower, place);
     }
 }

@@ -11,5 +11,9 @@ public enum Spot {
     /** In cold tap water. */
     COLD_WATER,
     /** Set down on a cloth wrung out of the cold water. */
-    COOL_CLOTH
+    COOL_CLOTH,
+    /** Wrapped in a cloth wrung out of the warm water. */
+    WARM_CLOTH,
+    /** On a shelf of the fridge. */
+    FRIDGE
 }

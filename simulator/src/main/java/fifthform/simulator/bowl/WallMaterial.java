@@ -9,21 +9,24 @@ import java.util.Optional;
  */
 public enum WallMaterial {
     /** Stainless steel, 18 % chromium and 8 % nickel. */
-    STEEL(7900, 500, 16),
+    STEEL(7900, 500, 16, 0.2),
     /** Glass as in kitchen bowls. */
-    GLASS(2400, 840, 1.1),
+    GLASS(2400, 840, 1.1, 0.92),
     /** Polypropylene. */
-    PLASTIC(905, 1900, 0.2),
-    ALUMINIUM(2700, 900, 200);
+    PLASTIC(905, 1900, 0.2, 0.93),
+    ALUMINIUM(2700, 900, 200, 0.1);
 
     private final double densityKilogramsPerCubicMetre;
     private final double heatCapacityJoulesPerKilogramKelvin;
     private final double conductivityWattsPerMetreKelvin;
 
-    WallMaterial(double density, double heatCapacity, double conductivity) {
+    private final double emissivity;
+
+    WallMaterial(double density, double heatCapacity, double conductivity, double emissivity) {
         this.densityKilogramsPerCubicMetre = density;
         this.heatCapacityJoulesPerKilogramKelvin = heatCapacity;
         this.conductivityWattsPerMetreKelvin = conductivity;
+        this.emissivity = emissivity;
     }
 
     public double densityKilogramsPerCubicMetre() {
@@ -36,6 +39,11 @@ public enum WallMaterial {
 
     public double conductivityWattsPerMetreKelvin() {
         return conductivityWattsPerMetreKelvin;
+    }
+
+    /** Of the dry outside, 0 to 1; metal as it comes from the dishwasher. */
+    public double emissivity() {
+        return emissivity;
     }
 
     /** The name in files: {@code steel}, … */

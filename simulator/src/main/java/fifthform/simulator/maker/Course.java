@@ -89,7 +89,7 @@ final class Course {
 
     private static Place place(Spot spot) {
         return switch (spot) {
-            case TABLE, COOL_CLOTH -> Place.TABLE;
+            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE -> Place.TABLE;
             case HOT_BATH, WARM_BATH -> Place.BATH;
             case COLD_WATER -> Place.COLD_WATER;
         };

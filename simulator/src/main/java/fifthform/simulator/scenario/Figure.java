@@ -10,16 +10,25 @@ enum Figure {
     WALL("wall", "mm", 0.2, 12, 0.8),
     /** Mass of the whole bowl over that of its wetted part; a guess. */
     RIM("rim", "x", 1, 4, 1.3),
+    /** Wetted area over that of the usual bowl: below 1 deep, above 1 wide. */
+    SHAPE("shape", "x", 0.5, 2, 1),
     /** Water that clings outside; a guess. */
-    FILM("film", "mm", 0.1, 1, 0.2),
+    FILM("film", "mm", 0.05, 1, 0.2),
     ROOM("room", "C", 5, 40, 21),
+    HUMIDITY("humidity", "%", 5, 100, 50),
+    FRIDGE("fridge", "C", -5, 20, 5),
+    SPOON("spoon", "J/K", 2, 200, 20),
     HOT_BATH("hot bath", "C", 40, 98, 70),
-    /** Where the burner is turned down to. */
-    HELD("hot bath held", "C", 30, 98, 52),
+    /** Where the burner is turned down to; from 103 on it never is, and the water boils. */
+    HELD("hot bath held", "C", 30, 110, 52),
     HOT_WATER("hot water", "kg", 0.1, 20, 1.5),
     BURNER("burner", "W", 0, 5000, 900),
-    /** From the pot to the bowl: about 550 for water, 120 for moist air over it; guesses. */
-    HOT_CONTACT("hot contact", "W/m2K", 10, 1500, 250),
+    /** From the water to what of the bowl stands in it: about 550; a guess. */
+    HOT_CONTACT("hot contact", "W/m2K", 10, 1500, 550),
+    /** How much of the bowl stands in the water, 0 to 1; steam heats the rest. */
+    HOT_DIP("hot dip", "x", 0, 1, 0.3),
+    /** Metal of the pot. A thick one is warmer than its water and goes on heating. */
+    POT("pot", "J/K", 50, 5000, 400),
     WARM_BATH("warm bath", "C", 25, 80, 46),
     WARM_WATER("warm water", "kg", 0.1, 20, 2),
     COLD_BATH("cold bath", "C", 0, 30, 16),
@@ -36,6 +45,7 @@ enum Figure {
     WARM_AT("warm at", "C", 25, 36, 31.5),
     POUR("pour", "min", 0, 60, 6),
     PROBE_LAG("probe lag", "s", 0.2, 120, 4),
+    PROBE_DEPTH("probe depth", "mm", 2, 150, 30),
     RESOLUTION("resolution", "K", 0.001, 5, 0.05),
     NOISE("noise", "K", 0, 5, 0.03),
     OFFSET("offset", "K", -10, 10, 0),

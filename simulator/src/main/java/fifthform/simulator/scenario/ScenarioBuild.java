@@ -7,6 +7,8 @@ import fifthform.simulator.bowl.Chocolate;
 import fifthform.simulator.bowl.Exchange;
 import fifthform.simulator.bowl.Kitchen;
 import fifthform.simulator.bowl.KitchenState.Baths;
+import fifthform.simulator.bowl.Room;
+import fifthform.simulator.bowl.Spoon;
 import fifthform.simulator.bowl.Tip;
 import fifthform.simulator.bowl.Vessel;
 import fifthform.simulator.bowl.WallMaterial;
@@ -23,8 +25,16 @@ import java.util.Optional;
 final class ScenarioBuild {
     /** A kitchen pot of about 0.8 kg steel; a guess. */
     private static final double POT_JOULES_PER_KELVIN = 400;
-    /** Open water of a pot loses about 1–2 W/K by convection and evaporation at these temperatures; a guess. */
-    private static final double POT_LOSS_WATTS_PER_KELVIN = 1.5;
+    /** The sides of a pot: 0.09 m² at 10 W/m²K; its open water loses more by itself. A guess. */
+    private static final double POT_LOSS_WATTS_PER_KELVIN = 0.9;
+    /** A wider basin; a guess. */
+    private static final double BASIN_LOSS_WATTS_PER_KELVIN = 1.2;
+    /** A pot 20 cm and a basin 30 cm across. */
+    private static final double POT_SQUARE_METRES = 0.031;
+
+    private static final double BASIN_SQUARE_METRES = 0.07;
+    /** The bottom of a pot, 0.031 m², at 2000 W/m²K; a guess. */
+    private static final double POT_TO_WATER_WATTS_PER_KELVIN = 60;
     /** The warm water waits under a lid; a guess. */
     private static final double COVERED_LOSS_WATTS_PER_KELVIN = 0.4;
     /** Water moving freely around a bowl; the middle of the method page's range. */
@@ -94,21 +104,34 @@ final class ScenarioBuild {
                         of(Figure.LATENT_HEAT) * 1000,
                         of(Figure.MELTS_FROM),
                         of(Figure.MELTS_TO)),
-                new BowlWall(material, of(Figure.WALL), of(Figure.RIM), of(Figure.FILM)),
+                new BowlWall(material, of(Figure.WALL), of(Figure.RIM), of(Figure.FILM), of(Figure.SHAPE)),
                 Exchange.USUAL,
-                new Vessel(
-                        of(Figure.HOT_WATER),
-                        POT_JOULES_PER_KELVIN,
-                        of(Figure.HOT_CONTACT),
-                        POT_LOSS_WATTS_PER_KELVIN,
-                        of(Figure.BURNER),
-                        of(Figure.HELD)),
+                hotBath(),
                 Vessel.offTheHeat(
                         of(Figure.WARM_WATER), POT_JOULES_PER_KELVIN, WATER_CONTACT, COVERED_LOSS_WATTS_PER_KELVIN),
                 Vessel.offTheHeat(
-                        of(Figure.COLD_WATER), POT_JOULES_PER_KELVIN, WATER_CONTACT, POT_LOSS_WATTS_PER_KELVIN),
-                of(Figure.ROOM),
-                new Tip(of(Figure.PROBE_LAG), STILL_TIP_FACTOR));
+                                of(Figure.COLD_WATER),
+                                POT_JOULES_PER_KELVIN,
+                                WATER_CONTACT,
+                                BASIN_LOSS_WATTS_PER_KELVIN)
+                        .open(BASIN_SQUARE_METRES),
+                new Room(of(Figure.ROOM), of(Figure.HUMIDITY) / 100, of(Figure.FRIDGE)),
+                new Tip(of(Figure.PROBE_LAG), STILL_TIP_FACTOR, 0.15, of(Figure.PROBE_DEPTH), 5, 0.4),
+                new Spoon(
+                        of(Figure.SPOON), Spoon.STEEL.toChocolateWattsPerKelvin(), Spoon.STEEL.toAirWattsPerKelvin()));
+    }
+
+    private Vessel hotBath() {
+        return new Vessel(
+                of(Figure.HOT_WATER),
+                of(Figure.POT),
+                of(Figure.HOT_CONTACT),
+                POT_LOSS_WATTS_PER_KELVIN,
+                of(Figure.BURNER),
+                of(Figure.HELD),
+                POT_SQUARE_METRES,
+                of(Figure.HOT_DIP),
+                POT_TO_WATER_WATTS_PER_KELVIN);
     }
 
     private Habits habits() {

@@ -15,7 +15,7 @@ final class Kitchens {
                 Chocolate.dark(kilograms),
                 new BowlWall(material, millimetres, 1.3, 0.2),
                 Exchange.USUAL,
-                new Vessel(2, 400, 550, 2, 1500, 70),
+                new Vessel(2, 400, 550, 1.5, 1500, 70, 0.03, 0.5, 60),
                 Vessel.offTheHeat(2, 400, 550, 1.5),
                 Vessel.offTheHeat(4, 300, 550, 1),
                 21,
@@ -35,25 +35,65 @@ final class Kitchens {
                 Vessel.offTheHeat(2, 0, 550, 0),
                 Vessel.offTheHeat(2, 0, 550, 0),
                 coldWater,
-                21,
-                new Tip(4, 1.5));
+                Room.at(21),
+                new Tip(4, 1.5),
+                Spoon.NONE);
     }
 
-    /** Goes on until the condition holds, an hour at most. */
+    static Kitchen with(Kitchen k, Exchange exchange) {
+        return new Kitchen(
+                k.chocolate(),
+                k.bowl(),
+                exchange,
+                k.hotBath(),
+                k.warmBath(),
+                k.coldWater(),
+                k.room(),
+                k.tip(),
+                k.spoon());
+    }
+
+    static Kitchen with(Kitchen k, Spoon spoon) {
+        return new Kitchen(
+                k.chocolate(),
+                k.bowl(),
+                k.exchange(),
+                k.hotBath(),
+                k.warmBath(),
+                k.coldWater(),
+                k.room(),
+                k.tip(),
+                spoon);
+    }
+
+    static Kitchen with(Kitchen k, Tip tip) {
+        return new Kitchen(
+                k.chocolate(),
+                k.bowl(),
+                k.exchange(),
+                k.hotBath(),
+                k.warmBath(),
+                k.coldWater(),
+                k.room(),
+                tip,
+                k.spoon());
+    }
+
+    /** Goes on until the condition holds, two hours at most. */
     static KitchenState until(Kitchen kitchen, KitchenState from, Hands hands, Predicate<KitchenState> enough) {
         KitchenState state = from;
-        for (int eighths = 0; eighths < 8 * 3600; eighths++) {
+        for (int quarters = 0; quarters < 4 * 7200; quarters++) {
             if (enough.test(state)) return state;
             state = kitchen.advance(state, hands, Kitchen.LONGEST_STEP);
         }
-        throw new AssertionError("not within an hour; " + state);
+        throw new AssertionError("not within two hours; " + state);
     }
 
     /** The highest the bulk gets within five minutes. */
     static double highestCelsius(Kitchen kitchen, KitchenState from, Hands hands) {
         KitchenState state = from;
         double highest = state.bulkCelsius();
-        for (int eighths = 0; eighths < 8 * 300; eighths++) {
+        for (int quarters = 0; quarters < 4 * 300; quarters++) {
             state = kitchen.advance(state, hands, Kitchen.LONGEST_STEP);
             highest = Math.max(highest, state.bulkCelsius());
         }
