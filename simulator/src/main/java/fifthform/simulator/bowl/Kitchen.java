@@ -34,7 +34,7 @@ public record Kitchen(
         Tip tip,
         Spoon spoon) {
     /** The longest step of the integration; halving it moves a peak by less than 0.02 K (tested). */
-    public static final Duration LONGEST_STEP = Duration.ofMillis(250);
+    public static final Duration LONGEST_STEP = Duration.ofMillis(500);
 
     /** A kitchen towel that holds 140 g of water; a guess. */
     static final double CLOTH_JOULES_PER_KELVIN = 600;
