@@ -1,5 +1,6 @@
 package fifthform.simulator;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
@@ -74,8 +75,23 @@ class BoundariesTest {
             .resideInAnyPackage(
                     "fifthform.curves.forecast..",
                     "fifthform.curves.estimate..",
+                    "fifthform.curves.signal..",
+                    "fifthform.curves.phase..",
+                    "fifthform.curves.situation..",
                     "fifthform.curves.cue..",
                     "fifthform.curves.alarm..",
-                    "fifthform.curves.engine..")
+                    "fifthform.curves.engine..",
+                    "fifthform.curves.review..")
             .because("a forecast tried on its own physics proves nothing");
+
+    /** Whatever room of the engine is built next: the physics gets its kinetics from {@code curves.crystal}, no more. */
+    @ArchTest
+    static final ArchRule thePhysicsTakesNothingButChecksAndKinetics = classes()
+            .that()
+            .resideInAPackage("fifthform.simulator.bowl..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "java..", "fifthform.simulator.bowl..", "fifthform.curves.check..", "fifthform.curves.crystal..")
+            .because("the simulator must be able to be wrong in other ways than the engine");
 }

@@ -15,7 +15,8 @@ import fifthform.curves.check.Require;
  * @param junctionFraction the junction's part of the lag, 0.01 to 0.45; the sheath has the rest
  * @param depthMillimetres how deep it dips into the chocolate, 2 to 150 mm
  * @param stemMillimetres λ of the stem, 1 to 30 mm
- * @param wallFraction how much of the wall it feels while it rests there, 0 to 1
+ * @param wallFraction how much of the wall it feels while somebody holds it there, 0 to 1
+ * @param restingFraction how much of the wall it feels where it rests in the bowl, 0 (hangs free) to 1
  */
 public record Tip(
         double lagSeconds,
@@ -23,7 +24,8 @@ public record Tip(
         double junctionFraction,
         double depthMillimetres,
         double stemMillimetres,
-        double wallFraction) {
+        double wallFraction,
+        double restingFraction) {
     /** Air takes heat about a tenth as well as chocolate, and chocolate clings; a guess (no source). */
     private static final double AIR_FACTOR = 12;
 
@@ -37,11 +39,12 @@ public record Tip(
         Require.within(depthMillimetres, 2, 150, "depthMillimetres");
         Require.within(stemMillimetres, 1, 30, "stemMillimetres");
         Require.within(wallFraction, 0, 1, "wallFraction");
+        Require.within(restingFraction, 0, 1, "restingFraction");
     }
 
     /** A steel-sheathed probe dipped 30 mm; λ of about 5 mm (3 mm sheath, 0.3 mm wall, 16 W/mK, 150 W/m²K). */
     public Tip(double lagSeconds, double stillFactor) {
-        this(lagSeconds, stillFactor, 0.15, 30, 5, 0.4);
+        this(lagSeconds, stillFactor, 0.15, 30, 5, 0.4, 0);
     }
 
     double sheathSeconds(double vigourFraction, ProbePlace place) {
@@ -64,13 +67,11 @@ public record Tip(
 
     /** What surrounds the sheath, °C. */
     double around(ProbePlace place, double bulkCelsius, double layerCelsius, double wallCelsius, double airCelsius) {
+        double wall = WALL_IN_CONTACT * wallCelsius + (1 - WALL_IN_CONTACT) * layerCelsius;
         return switch (place) {
             case OUT -> airCelsius;
-            case IN_CHOCOLATE -> bulkCelsius;
-            case AT_WALL ->
-                bulkCelsius
-                        + wallFraction
-                                * (WALL_IN_CONTACT * wallCelsius + (1 - WALL_IN_CONTACT) * layerCelsius - bulkCelsius);
+            case IN_CHOCOLATE -> bulkCelsius + restingFraction * (wall - bulkCelsius);
+            case AT_WALL -> bulkCelsius + wallFraction * (wall - bulkCelsius);
         };
     }
 }

@@ -14,6 +14,14 @@ enum Figure {
     SHAPE("shape", "x", 0.5, 2, 1),
     /** Water that clings outside; a guess. */
     FILM("film", "mm", 0.05, 1, 0.2),
+    /** From the wall to the chocolate at it, from there to the bulk when stirred well and left alone; guesses. */
+    WALL_CONTACT("wall contact", "W/m2K", 20, 1000, 200),
+    STIRRED("stirred exchange", "W/m2K", 30, 2000, 260),
+    STILL("still exchange", "W/m2K", 1, 200, 26),
+    /** Share of the chocolate that makes up the layer at the wall; a guess. */
+    LAYER("layer", "%", 2, 40, 8),
+    /** Convection to the room, without radiation and evaporation; a guess. */
+    DRAUGHT("draught", "W/m2K", 0, 50, 5),
     ROOM("room", "C", 5, 40, 21),
     HUMIDITY("humidity", "%", 5, 100, 50),
     FRIDGE("fridge", "C", -5, 20, 5),
@@ -46,6 +54,8 @@ enum Figure {
     POUR("pour", "min", 0, 60, 6),
     PROBE_LAG("probe lag", "s", 0.2, 120, 4),
     PROBE_DEPTH("probe depth", "mm", 2, 150, 30),
+    /** How much of the wall the probe feels where it rests: 0 hangs free, 0.4 leans on it. */
+    PROBE_WALL("probe wall", "x", 0, 1, 0),
     RESOLUTION("resolution", "K", 0.001, 5, 0.05),
     NOISE("noise", "K", 0, 5, 0.03),
     OFFSET("offset", "K", -10, 10, 0),

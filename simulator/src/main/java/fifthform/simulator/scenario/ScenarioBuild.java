@@ -105,7 +105,7 @@ final class ScenarioBuild {
                         of(Figure.MELTS_FROM),
                         of(Figure.MELTS_TO)),
                 new BowlWall(material, of(Figure.WALL), of(Figure.RIM), of(Figure.FILM), of(Figure.SHAPE)),
-                Exchange.USUAL,
+                exchange(),
                 hotBath(),
                 Vessel.offTheHeat(
                         of(Figure.WARM_WATER), POT_JOULES_PER_KELVIN, WATER_CONTACT, COVERED_LOSS_WATTS_PER_KELVIN),
@@ -116,9 +116,29 @@ final class ScenarioBuild {
                                 BASIN_LOSS_WATTS_PER_KELVIN)
                         .open(BASIN_SQUARE_METRES),
                 new Room(of(Figure.ROOM), of(Figure.HUMIDITY) / 100, of(Figure.FRIDGE)),
-                new Tip(of(Figure.PROBE_LAG), STILL_TIP_FACTOR, 0.15, of(Figure.PROBE_DEPTH), 5, 0.4),
+                new Tip(
+                        of(Figure.PROBE_LAG),
+                        STILL_TIP_FACTOR,
+                        0.15,
+                        of(Figure.PROBE_DEPTH),
+                        5,
+                        0.4,
+                        of(Figure.PROBE_WALL)),
                 new Spoon(
                         of(Figure.SPOON), Spoon.STEEL.toChocolateWattsPerKelvin(), Spoon.STEEL.toAirWattsPerKelvin()));
+    }
+
+    private Exchange exchange() {
+        double draught = of(Figure.DRAUGHT);
+        return new Exchange(
+                of(Figure.LAYER) / 100,
+                of(Figure.WALL_CONTACT),
+                of(Figure.STIRRED),
+                of(Figure.STILL),
+                draught,
+                draught,
+                draught,
+                Exchange.USUAL.clothToWall());
     }
 
     private Vessel hotBath() {

@@ -113,7 +113,7 @@ class ScheduleTest {
     /** Prints how far the whole physics is from the rows; each ratio lies where the reasons below put it. */
     @Test
     void withEverythingOnTheRatiosAreExplained() {
-        System.out.println("kg   wall   quantity, condition: row, all on, ratio");
+        System.out.println("row: its value, with everything on, ratio");
         coastsAndRates().forEach(row -> {
             double ours = row.coast() ? coast(row, allOn(row)) : rate(row, allOn(row));
             double ratio = ours / row.value;

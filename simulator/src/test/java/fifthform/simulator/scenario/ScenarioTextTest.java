@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.curves.setup.BowlMaterial;
+import fifthform.simulator.bowl.Exchange;
+import fifthform.simulator.bowl.Kitchen;
+import fifthform.simulator.bowl.Room;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.device.PlannedFault;
 import fifthform.simulator.device.Trouble;
@@ -45,6 +48,42 @@ class ScenarioTextTest {
                 Trouble.UNPLUGGED, Optional.of(Spot.WARM_BATH), Duration.ofMillis(10_500), Duration.ofSeconds(25));
         PlannedFault mute = new PlannedFault(Trouble.SILENT, Optional.empty(), Duration.ZERO, Duration.ofSeconds(3));
         assertEquals(List.of(gone, mute), scenario.bowlAdapter().faults());
+    }
+
+    /** Every figure of the kitchen reaches it. */
+    @Test
+    void theKitchensOwnWordsReachTheKitchen() {
+        Kitchen kitchen = accepted(ScenarioText.parse("test", """
+                demo = invented for a test
+                title = A test
+                about = Nothing much.
+                chocolate = dark
+                bowl = glass
+                maker = own-way
+                shape = 1.2 x
+                humidity = 80 %
+                fridge = 7 C
+                spoon = 60 J/K
+                hot dip = 0 x
+                hot bath held = 105 C
+                pot = 2000 J/K
+                wall contact = 150 W/m2K
+                stirred exchange = 300 W/m2K
+                still exchange = 20 W/m2K
+                layer = 10 %
+                draught = 8 W/m2K
+                probe depth = 12 mm
+                probe wall = 0.4 x
+                """)).kitchen();
+        assertEquals(1.2, kitchen.bowl().shapeFactor());
+        assertEquals(new Room(21, 0.8, 7), kitchen.room());
+        assertEquals(60, kitchen.spoon().joulesPerKelvin());
+        assertEquals(0, kitchen.hotBath().dippedFraction());
+        assertEquals(105, kitchen.hotBath().heldAtCelsius());
+        assertEquals(2000, kitchen.hotBath().potJoulesPerKelvin());
+        assertEquals(new Exchange(0.1, 150, 300, 20, 8, 8, 8, 60), kitchen.exchange());
+        assertEquals(12, kitchen.tip().depthMillimetres());
+        assertEquals(0.4, kitchen.tip().restingFraction());
     }
 
     @ParameterizedTest
