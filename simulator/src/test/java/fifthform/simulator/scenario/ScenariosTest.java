@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.check.Parsed;
+import fifthform.simulator.bowl.HeatLedger;
+import fifthform.simulator.device.RunningKitchen;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Set;
 import java.util.jar.JarEntry;
@@ -37,6 +41,23 @@ class ScenariosTest {
         });
         assertEquals(id, scenario.id());
         assertTrue(scenario.demo().contains("invented"));
+    }
+
+    /** What is stored changes by what crossed the border, within a thousandth, whatever the scenario does. */
+    @ParameterizedTest
+    @MethodSource("ids")
+    void theHeatOfEveryOneIsAccountedFor(String id) {
+        Scenario scenario = Scenarios.builtIn().find(id).fold(s -> s, problems -> {
+            throw new AssertionError(problems);
+        });
+        Instant begins = Instant.parse("2026-01-10T09:00:00Z");
+        RunningKitchen running = scenario.start(begins);
+        double before = scenario.kitchen().storedJoules(running.state());
+        running.advanceTo(begins.plus(Duration.ofHours(2)));
+        double stored = scenario.kitchen().storedJoules(running.state()) - before;
+        HeatLedger ledger = running.state().ledger();
+        assertTrue(running.done() && ledger.movedJoules() > 100_000, "nothing happened: " + ledger);
+        assertEquals(stored, ledger.netJoules(), 0.001 * ledger.movedJoules());
     }
 
     @Test
