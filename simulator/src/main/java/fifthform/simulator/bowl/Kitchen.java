@@ -105,7 +105,11 @@ public record Kitchen(
      * @param celsius its temperature
      */
     public KitchenState seeded(KitchenState state, double kilograms, double celsius) {
-        Portion seed = new Portion(celsius, Melting.SOLID);
+        return seeded(state, kilograms, new Portion(celsius, Melting.SOLID));
+    }
+
+    /** As {@link #seeded(KitchenState, double, double)} with crystals of the seed's own, of the bulk's kind. */
+    public KitchenState seeded(KitchenState state, double kilograms, Portion seed) {
         double before = chocolate.kilograms() * (1 - exchange.layerFraction() - exchange.surfaceFraction())
                 + state.seedKilograms();
         double share = kilograms / (before + kilograms);

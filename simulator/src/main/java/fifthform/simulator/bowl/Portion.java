@@ -6,12 +6,12 @@ import java.util.Objects;
 /**
  * One of the three portions of the chocolate.
  *
- * @param celsius its temperature
+ * @param celsius its temperature, −40 to 300 °C
  * @param crystals what is solid in it
  */
 public record Portion(double celsius, Crystals crystals) {
     public Portion {
-        Require.within(celsius, -40, 150, "celsius");
+        Require.within(celsius, -40, 300, "celsius"); // unstirred under a heat gun it scorches
         Objects.requireNonNull(crystals, "crystals");
     }
 

@@ -122,4 +122,27 @@ class BalanceTest {
         Hands wiping = new Hands(Spot.TABLE, 1, Hands.Towel.WIPING);
         assertTrue(kitchen.advance(wet, wiping, minutes(10)).bulkCelsius() > later.bulkCelsius() + 0.1);
     }
+
+    /** Seed at 20 °C cools what it comes to by its own warming and melting: calorimetry with Beckett's values. */
+    @Test
+    void seedCoolsTheBulk() {
+        Kitchen kitchen = usual(WallMaterial.STEEL, 0.8, 1);
+        KitchenState before = KitchenState.melted(39.9, BATHS);
+        KitchenState after = kitchen.seeded(before, 0.1, 20);
+        double bulk = 1 - 0.08 - 0.05;
+        double allMelted = (bulk * 1590 * 39.9 + 0.1 * (1590 * 20 - 46_000)) / (1590 * (bulk + 0.1));
+        assertEquals(allMelted, after.bulkCelsius(), 1e-9);
+        assertEquals(0, after.bulkUnmeltedFraction());
+        KitchenState cool = kitchen.seeded(KitchenState.melted(31, BATHS), 0.1, 20);
+        assertTrue(cool.bulkUnmeltedFraction() > 0.05, "seed that is not too warm must stay: " + cool);
+    }
+
+    /** Forgotten under a heat gun the top scorches; the kitchen goes on. */
+    @Test
+    void whatIsLeftUnderAHeatGunScorches() {
+        Kitchen kitchen = usual(WallMaterial.PLASTIC, 3, 0.2);
+        Hands forgotten = Hands.leaving(Spot.TABLE).blowing(Blower.HEAT_GUN);
+        KitchenState later = kitchen.advance(KitchenState.melted(31, BATHS), forgotten, minutes(30));
+        assertTrue(later.surfaceCelsius() > 100, "surface " + later.surfaceCelsius());
+    }
 }
