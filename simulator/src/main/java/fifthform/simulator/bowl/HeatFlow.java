@@ -76,7 +76,11 @@ final class HeatFlow {
     private final int[] chain = new int[6];
     private final double[] links = new double[5];
     private int chained;
+    private int inside;
 
+    private Crystals layer = Melting.MELTED;
+    private Crystals bulk = Melting.MELTED;
+    private Crystals surface = Melting.MELTED;
     private int outer = WALL;
     private double directToWall;
     private double outerToAir;
@@ -115,8 +119,7 @@ final class HeatFlow {
     }
 
     /** Sets everything that is held still during a step. */
-    void freeze(double[] heat, Crystals layer, Crystals bulk, Crystals surface) {
-        keep(layer, bulk, surface);
+    void freeze(double[] heat) {
         freezeCapacities(heat);
         temperatures(heat);
         for (int i = LAYER; i <= SURFACE; i++) {
@@ -127,21 +130,47 @@ final class HeatFlow {
         outerToAir = 0;
         directToWall = 0;
         outside(heat[FILM_KILOGRAMS] / (Water.KILOGRAMS_PER_CUBIC_METRE * area));
-        double lumps = Exchange.throughLumps(layer.solidFraction());
-        link(WALL, area * bowl.throughHalf(exchange.wallToLayer()) * lumps);
-        double lumpsInside = Exchange.throughLumps(bulk.solidFraction());
-        link(LAYER, area * stirring * lumpsInside);
-        link(BULK, TOP_FRACTION * area * stirring * lumpsInside);
+        inside = chained;
+        chain[chained++] = WALL;
+        chain[chained++] = LAYER;
+        chain[chained++] = BULK;
         chain[chained++] = SURFACE;
+        inside(layer, bulk);
         above();
         vessels(heat);
     }
 
-    /** The crystals that temperatures are reckoned with. */
-    void keep(Crystals layer, Crystals bulk, Crystals surface) {
+    /** The crystals that temperatures are reckoned with from now on. */
+    void keep(Crystals inLayer, Crystals inBulk, Crystals inSurface) {
+        layer = inLayer;
+        bulk = inBulk;
+        surface = inSurface;
         bound[LAYER] = layer.boundJoulesPerKilogram(chocolate);
         bound[BULK] = bulk.boundJoulesPerKilogram(chocolate);
         bound[SURFACE] = surface.boundJoulesPerKilogram(chocolate);
+    }
+
+    /** As {@link #keep} with what will have melted or formed after a while at these heats: keeps a step second order. */
+    void lookAhead(double[] heat, double seconds) {
+        Crystals layerThen = ahead(layer, LAYER, heat, seconds);
+        Crystals bulkThen = ahead(bulk, BULK, heat, seconds);
+        bound[LAYER] = layerThen.boundJoulesPerKilogram(chocolate);
+        bound[BULK] = bulkThen.boundJoulesPerKilogram(chocolate);
+        bound[SURFACE] = ahead(surface, SURFACE, heat, seconds).boundJoulesPerKilogram(chocolate);
+        inside(layerThen, bulkThen);
+    }
+
+    private Crystals ahead(Crystals crystals, int part, double[] heat, double seconds) {
+        return crystals.settled(chocolate, heat[part] / kilograms[part], seconds, hands.stirVigourFraction());
+    }
+
+    /** From the wall to the layer, on to the bulk and to the surface. */
+    private void inside(Crystals inLayer, Crystals inBulk) {
+        double lumps = Exchange.throughLumps(inBulk.solidFraction());
+        links[inside] =
+                area * bowl.throughHalf(exchange.wallToLayer()) * Exchange.throughLumps(inLayer.solidFraction());
+        links[inside + 1] = area * stirring * lumps;
+        links[inside + 2] = TOP_FRACTION * area * stirring * lumps;
     }
 
     /** The capacities of everything but the chocolate at these amounts of water. */

@@ -27,6 +27,7 @@ final class ImplicitStep {
         flow.rates(heat, first);
         solve(flow, first);
         for (int i = 0; i < DIMENSION; i++) between[i] = heat[i] + seconds * first[i];
+        flow.lookAhead(between, seconds);
         flow.rates(between, second);
         for (int i = 0; i < DIMENSION; i++) second[i] -= 2 * first[i];
         solve(flow, second);

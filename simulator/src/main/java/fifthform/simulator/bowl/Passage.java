@@ -116,7 +116,8 @@ final class Passage {
 
     KitchenState after(long steps, Duration elapsed) {
         for (long step = 0; step < steps; step++) {
-            flow.freeze(heat, layer, bulk, surface);
+            flow.keep(layer, bulk, surface);
+            flow.freeze(heat);
             if (step == 0) lookAround(flow.celsius(heat));
             method.step(flow, heat, stepSeconds);
             crystals();

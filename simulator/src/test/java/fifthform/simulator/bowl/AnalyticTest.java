@@ -233,7 +233,7 @@ class AnalyticTest {
 
             @Override
             public void computeDerivatives(double t, double[] y, double[] rate) {
-                flow.freeze(y, Melting.MELTED, Melting.MELTED, Melting.MELTED);
+                flow.freeze(y);
                 flow.rates(y, rate);
             }
         };
