@@ -11,8 +11,10 @@ import fifthform.simulator.bowl.KitchenState;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.KitchenView;
 import fifthform.simulator.maker.Maker;
+import fifthform.simulator.maker.Next;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -35,11 +37,12 @@ public final class RunningKitchen {
     private static final long BATH_WAITS_MILLISECONDS = 200;
 
     private final Kitchen kitchen;
-    private final Maker maker;
     private final Adapter bowlAdapter;
     private final Adapter bathAdapter;
     private final Map<Spot, Instant> firstAt = new EnumMap<>(Spot.class);
+    private final List<MakerAction> presses = new ArrayList<>();
     private KitchenState state;
+    private Maker maker;
     private Hands hands = Hands.leaving(Spot.TABLE);
     private Instant now;
 
@@ -76,12 +79,14 @@ public final class RunningKitchen {
 
     /** The program says something to the maker. */
     public synchronized void told(Event event) {
-        maker.told(event);
+        maker = maker.told(event);
     }
 
     /** The keys the maker pressed since this was last asked, oldest first. */
     public synchronized List<MakerAction> takePresses() {
-        return maker.presses();
+        List<MakerAction> taken = List.copyOf(presses);
+        presses.clear();
+        return taken;
     }
 
     /** Lets time pass up to this moment, or until the maker is done; never goes back. */
@@ -142,7 +147,10 @@ public final class RunningKitchen {
     }
 
     private void tick() {
-        hands = maker.next(new KitchenView(now, bowlAdapter.shownCelsius()));
+        Next next = maker.next(new KitchenView(now, bowlAdapter.shownCelsius()));
+        maker = next.after();
+        presses.addAll(next.acts().presses());
+        hands = next.acts().hands();
         firstAt.putIfAbsent(hands.spot(), now);
         state = kitchen.advance(state, hands, TICK);
         now = now.plus(TICK);

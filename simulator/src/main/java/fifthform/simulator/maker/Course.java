@@ -1,45 +1,36 @@
 package fifthform.simulator.maker;
 
-import fifthform.curves.input.MakerAction;
-import fifthform.curves.input.MakerAction.BowlMoved;
-import fifthform.curves.input.MakerAction.Place;
-import fifthform.simulator.bowl.Hands;
-import fifthform.simulator.bowl.Hands.Towel;
 import fifthform.simulator.bowl.Spot;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
-/** A batch in somebody's hands: which stage, where the bowl stands, what is being done to it, and the keys pressed. */
-final class Course {
-    /** The outside is wiped so long after the bowl left the water, so that nothing drips into the moulds. */
-    private static final Duration WIPED_AFTER = Duration.ofSeconds(20);
+/**
+ * A batch in somebody's hands: which stage, and where the bowl stands.
+ *
+ * @param stage how far it is
+ * @param stageSince since when; empty before anything was done
+ * @param spot where the bowl stands
+ * @param movedAt when it was last moved
+ * @param backOnTableAt when a visit to some water or cloth ends
+ */
+record Course(
+        Stage stage,
+        Optional<Instant> stageSince,
+        Spot spot,
+        Optional<Instant> movedAt,
+        Optional<Instant> backOnTableAt) {
+    /** Nothing done yet; the bowl stands on the table. */
+    static final Course BEFORE =
+            new Course(Stage.MELTING, Optional.empty(), Spot.TABLE, Optional.empty(), Optional.empty());
 
-    private final StirRhythm rhythm;
-    private final Duration stirredAfterAMove;
-    private final List<MakerAction> presses = new ArrayList<>();
-    private Stage stage = Stage.MELTING;
-    private Spot spot = Spot.TABLE;
-    private Optional<Instant> stageSince = Optional.empty();
-    private Optional<Instant> backOnTableAt = Optional.empty();
-    private Optional<Instant> wipeAt = Optional.empty();
-
-    /**
-     * @param stirredAfterAMove a bowl just put somewhere else is stirred without a pause for so long
-     */
-    Course(StirRhythm rhythm, Duration stirredAfterAMove) {
-        this.rhythm = rhythm;
-        this.stirredAfterAMove = stirredAfterAMove;
-    }
-
-    Stage stage() {
-        return stage;
-    }
-
-    Spot spot() {
-        return spot;
+    Course {
+        Objects.requireNonNull(stage, "stage");
+        Objects.requireNonNull(stageSince, "stageSince");
+        Objects.requireNonNull(spot, "spot");
+        Objects.requireNonNull(movedAt, "movedAt");
+        Objects.requireNonNull(backOnTableAt, "backOnTableAt");
     }
 
     /** How long the present stage has lasted. */
@@ -48,54 +39,27 @@ final class Course {
     }
 
     /** Begins this stage, or goes back to its beginning without a new patience: the bowl goes where it belongs. */
-    void begin(Instant at, Stage next) {
-        if (stage != next || stageSince.isEmpty()) stageSince = Optional.of(at);
-        stage = next;
-        backOnTableAt = Optional.empty();
-        move(at, next.spot());
+    Course begin(Instant at, Stage next) {
+        Optional<Instant> since = stage == next && stageSince.isPresent() ? stageSince : Optional.of(at);
+        return new Course(next, since, spot, movedAt, Optional.empty()).moved(at, next.spot());
     }
 
     /** Puts the bowl somewhere for a while; then it stands on the table again. The stage stays. */
-    void visit(Instant at, Spot visited, Duration time) {
-        move(at, visited);
-        backOnTableAt = Optional.of(at.plus(time));
+    Course visit(Instant at, Spot visited, Duration time) {
+        return new Course(stage, stageSince, spot, movedAt, Optional.of(at.plus(time))).moved(at, visited);
     }
 
-    /** What the hands do at this moment. */
-    Hands hands(Instant at) {
-        if (stageSince.isEmpty()) begin(at, Stage.MELTING);
-        if (due(backOnTableAt, at)) {
-            backOnTableAt = Optional.empty();
-            move(at, Spot.TABLE);
-        }
-        Towel towel = due(wipeAt, at) ? Towel.WIPING : Towel.LEFT;
-        if (towel == Towel.WIPING) wipeAt = Optional.empty();
-        return new Hands(spot, rhythm.vigourFraction(at), towel);
+    /** Ends a visit at once. */
+    Course backOnTable(Instant at) {
+        return new Course(stage, stageSince, spot, movedAt, Optional.empty()).moved(at, Spot.TABLE);
     }
 
-    List<MakerAction> takePresses() {
-        List<MakerAction> taken = List.copyOf(presses);
-        presses.clear();
-        return taken;
+    /** Ends a visit whose time is over. */
+    Course visitOver(Instant at) {
+        return backOnTableAt.isPresent() && !at.isBefore(backOnTableAt.get()) ? backOnTable(at) : this;
     }
 
-    private void move(Instant at, Spot to) {
-        if (to == spot) return;
-        if (place(to) != place(spot)) presses.add(new BowlMoved(at, place(to)));
-        spot = to;
-        rhythm.keepOn(at, stirredAfterAMove);
-        wipeAt = to == Spot.TABLE ? Optional.of(at.plus(WIPED_AFTER)) : Optional.empty();
-    }
-
-    private static Place place(Spot spot) {
-        return switch (spot) {
-            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE -> Place.TABLE;
-            case HOT_BATH, WARM_BATH -> Place.BATH;
-            case COLD_WATER -> Place.COLD_WATER;
-        };
-    }
-
-    private static boolean due(Optional<Instant> when, Instant at) {
-        return when.isPresent() && !at.isBefore(when.get());
+    private Course moved(Instant at, Spot to) {
+        return to == spot ? this : new Course(stage, stageSince, to, Optional.of(at), backOnTableAt);
     }
 }

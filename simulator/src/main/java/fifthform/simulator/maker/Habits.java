@@ -15,6 +15,7 @@ import java.util.Objects;
  * @param hold stirred in the cool range for so long
  * @param warmCelsius off the warm water, 25 to 36 °C
  * @param pouring how long the pouring takes
+ * @param plan what else is settled beforehand
  */
 public record Habits(
         Duration reaction,
@@ -23,7 +24,8 @@ public record Habits(
         double coolCelsius,
         Duration hold,
         double warmCelsius,
-        Duration pouring) {
+        Duration pouring,
+        Plan plan) {
     public Habits {
         Objects.requireNonNull(reaction, "reaction");
         Require.within(reaction.toMillis() / 1000.0, 0.2, 30, "reaction in seconds");
@@ -33,5 +35,6 @@ public record Habits(
         Require.notNegative(hold, "hold");
         Require.within(warmCelsius, 25, 36, "warmCelsius");
         Require.notNegative(pouring, "pouring");
+        Objects.requireNonNull(plan, "plan");
     }
 }

@@ -1,23 +1,18 @@
 package fifthform.simulator.maker;
 
 import fifthform.curves.engine.Event;
-import fifthform.curves.input.MakerAction;
-import fifthform.simulator.bowl.Hands;
-import java.util.List;
 
 /**
- * Somebody who tempers a batch. Sees the thermometer and hears the program, moves the bowl, and comes to an end by
- * itself whatever is or is not said. Not safe for several threads: whoever runs the kitchen asks.
+ * Somebody who tempers a batch, at one moment. Sees the thermometer and hears the program, moves the bowl, and comes to
+ * an end by itself whatever is or is not said. A value: asked twice, it answers twice the same, and any moment can be
+ * gone on from in two ways.
  */
 public interface Maker {
-    /** The program says something; makers may take no notice. */
-    void told(Event event);
+    /** The same somebody once the program has said this; makers may take no notice. */
+    Maker told(Event event);
 
-    /** What the hands do from now on until asked again, about eight times a second. */
-    Hands next(KitchenView view);
-
-    /** The keys pressed since this was last asked, oldest first: what a maker who tells everything would press. */
-    List<MakerAction> presses();
+    /** What is done from now on until asked again, two to eight times a second, and who does it then. */
+    Next next(KitchenView view);
 
     /** Whether the batch is poured and the maker has gone. */
     boolean done();

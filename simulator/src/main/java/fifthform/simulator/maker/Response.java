@@ -6,12 +6,12 @@ import java.time.Instant;
 import java.util.EnumSet;
 import java.util.Set;
 
-/** What somebody does about a cue or an alarm, in the stages in which it makes sense. */
+/** What somebody does about a cue, an alarm or the thermometer, in the stages in which it makes sense. */
 sealed interface Response {
-    /** The stages in which the hands obey; in others the maker has already done it or thinks it odd. */
+    /** The stages in which the hands do it; in others the maker has already done it or thinks it odd. */
     Set<Stage> stages();
 
-    void carryOut(Course course, Instant at);
+    Course carryOut(Course course, Instant at);
 
     /** On to this stage. */
     record GoOn(Stage next, Set<Stage> stages) implements Response {
@@ -20,20 +20,28 @@ sealed interface Response {
         }
 
         @Override
-        public void carryOut(Course course, Instant at) {
-            course.begin(at, next);
+        public Course carryOut(Course course, Instant at) {
+            return course.begin(at, next);
         }
     }
 
-    /** The bowl stands there for a while, then on the table again. */
-    record Visit(Spot spot, Duration time, Set<Stage> stages) implements Response {
-        static Visit of(Spot spot, Duration time) {
-            return new Visit(spot, time, EnumSet.of(Stage.SETTLING, Stage.POURING));
+    /** Out of the water: on to the next stage from the stage that is spent in it, else the end of a visit. */
+    record OutOfTheWater(Stage spentIn, Set<Stage> stages) implements Response {
+        static OutOfTheWater of(Stage spentIn, Stage first, Stage... others) {
+            return new OutOfTheWater(spentIn, EnumSet.of(first, others));
         }
 
         @Override
-        public void carryOut(Course course, Instant at) {
-            course.visit(at, spot, time);
+        public Course carryOut(Course course, Instant at) {
+            return course.stage() == spentIn ? course.begin(at, spentIn.following()) : course.backOnTable(at);
+        }
+    }
+
+    /** Back into the water for a while: cold while crystals are made, warm when the rewarm fell short. */
+    record PutBack(Duration time, Set<Stage> stages) implements Response {
+        @Override
+        public Course carryOut(Course course, Instant at) {
+            return course.visit(at, course.stage() == Stage.HOLDING ? Spot.COLD_WATER : Spot.WARM_BATH, time);
         }
     }
 
@@ -45,9 +53,9 @@ sealed interface Response {
         }
 
         @Override
-        public void carryOut(Course course, Instant at) {
-            if (course.stage() == Stage.WARMING) course.begin(at, Stage.SETTLING);
-            else course.visit(at, Spot.COOL_CLOTH, time);
+        public Course carryOut(Course course, Instant at) {
+            if (course.stage() == Stage.WARMING) return course.begin(at, Stage.SETTLING);
+            return course.visit(at, Spot.COOL_CLOTH, time);
         }
     }
 }

@@ -16,17 +16,18 @@ import fifthform.curves.engine.Event.ProbeLost;
 import fifthform.curves.engine.Event.ReadingDoubted;
 import fifthform.curves.engine.Event.Turned;
 import fifthform.curves.input.AlarmId;
-import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Response.CoolDown;
 import fifthform.simulator.maker.Response.GoOn;
-import fifthform.simulator.maker.Response.Visit;
+import fifthform.simulator.maker.Response.OutOfTheWater;
+import fifthform.simulator.maker.Response.PutBack;
 import java.time.Duration;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What a maker who follows the program does when it says something. */
 final class Training implements Event.Cases<Optional<Response>> {
-    /** Seconds back over warm water when the program names none. */
+    /** Seconds back in the water when the program names none. */
     private static final double USUAL_DIP_SECONDS = 5;
 
     private static final double LONGEST_DIP_SECONDS = 60;
@@ -40,18 +41,18 @@ final class Training implements Event.Cases<Optional<Response>> {
     private static Optional<Response> toCue(CueId cue, OptionalDouble figure) {
         return switch (cue) {
             case MELTED -> Optional.of(GoOn.to(Stage.COOLING, Stage.MELTING));
-            case STOP_COOLING -> Optional.of(GoOn.to(Stage.HOLDING, Stage.COOLING));
+            case STOP_COOLING -> Optional.of(OutOfTheWater.of(Stage.COOLING, Stage.COOLING, Stage.HOLDING));
             case CRYSTALS_ENOUGH -> Optional.of(GoOn.to(Stage.WARMING, Stage.HOLDING, Stage.COOLING));
-            case LIFT_NOW -> Optional.of(GoOn.to(Stage.SETTLING, Stage.WARMING, Stage.SETTLING));
-            case PUT_BACK -> Optional.of(dip(figure));
+            case LIFT_NOW -> Optional.of(OutOfTheWater.of(Stage.WARMING, Stage.WARMING, Stage.SETTLING, Stage.POURING));
+            case PUT_BACK -> Optional.of(dip(figure, Stage.HOLDING, Stage.SETTLING, Stage.POURING));
             case IN_RANGE -> Optional.of(GoOn.to(Stage.POURING, Stage.SETTLING));
             case STIR_ON, GET_READY -> Optional.empty();
         };
     }
 
-    private static Response dip(OptionalDouble seconds) {
+    private static Response dip(OptionalDouble seconds, Stage first, Stage... others) {
         double asked = Math.max(1, Math.min(LONGEST_DIP_SECONDS, seconds.orElse(USUAL_DIP_SECONDS)));
-        return Visit.of(Spot.WARM_BATH, Duration.ofMillis(Math.round(1000 * asked)));
+        return new PutBack(Duration.ofMillis(Math.round(1000 * asked)), EnumSet.of(first, others));
     }
 
     @Override
@@ -63,7 +64,7 @@ final class Training implements Event.Cases<Optional<Response>> {
         return switch (alarm) {
             case HEADING_OVER, OVER_RANGE, NEAR_MELT_OUT, MELT_OUT -> Optional.of(new CoolDown(ON_THE_CLOTH));
             case HEADING_UNDER, OVER_COOLED -> Optional.of(GoOn.to(Stage.HOLDING, Stage.COOLING));
-            case TOO_COOL -> Optional.of(dip(OptionalDouble.empty()));
+            case TOO_COOL -> Optional.of(dip(OptionalDouble.empty(), Stage.SETTLING, Stage.POURING));
             case MELT_TOO_HOT -> Optional.of(GoOn.to(Stage.COOLING, Stage.MELTING));
             case BATH_HOT, PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING, PROBE_OUT -> Optional.empty();
         };

@@ -52,6 +52,12 @@ enum Figure {
     HOLD("hold", "min", 0, 30, 5),
     WARM_AT("warm at", "C", 25, 36, 31.5),
     POUR("pour", "min", 0, 60, 6),
+    /** How much of their usual vigour the hands put into stirring; 0 is a spoon that stays away. */
+    STIRRING("stirring", "x", 0, 1, 1),
+    /** None unless the scenario says so. */
+    SEED_ADDED("seed added", "g", 0, 2000, 0),
+    /** Just below where seed melts; common practice, no source. */
+    SEED_AT("seed at", "C", 20, 40, 33.5),
     PROBE_LAG("probe lag", "s", 0.2, 120, 4),
     PROBE_DEPTH("probe depth", "mm", 2, 150, 30),
     /** How much of the wall the probe feels where it rests: 0 hangs free, 0.4 leans on it. */

@@ -8,6 +8,7 @@ import fifthform.simulator.bowl.KitchenState.Baths;
 import fifthform.simulator.device.AdapterSettings;
 import fifthform.simulator.device.RunningKitchen;
 import fifthform.simulator.maker.Habits;
+import fifthform.simulator.maker.Luck;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -65,11 +66,16 @@ public record Scenario(
         return new RunningKitchen(
                 kitchen,
                 KitchenState.solid(kitchen.roomCelsius(), baths),
-                maker.with(habits, random.split()),
+                maker.with(habits, new Luck(random.split().nextLong())),
                 bowlAdapter,
                 AdapterSettings.USUAL_BATH,
                 at,
                 random.split());
+    }
+
+    /** The same kitchen and habits in the hands of somebody else. */
+    public Scenario madeBy(MakerKind other) {
+        return new Scenario(id, title, about, demo, chocolate, seed, kitchen, baths, other, habits, bowlAdapter);
     }
 
     /** What a maker would tell the program of this bowl: its material and the amount, nothing learned. */

@@ -15,6 +15,8 @@ import fifthform.simulator.bowl.WallMaterial;
 import fifthform.simulator.device.AdapterSettings;
 import fifthform.simulator.device.RunningKitchen;
 import fifthform.simulator.maker.Habits;
+import fifthform.simulator.maker.Interruption;
+import fifthform.simulator.maker.Plan;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,24 +48,27 @@ final class ScenarioBuild {
     private final Map<Wording, String> words;
     private final Map<Wording, Integer> wordLines;
     private final List<FaultText> faults;
+    private final List<Interruption> interruptions;
     private final List<Problem> problems = new ArrayList<>();
 
     ScenarioBuild(
             Map<Figure, Double> figures,
             Map<Wording, String> words,
             Map<Wording, Integer> wordLines,
-            List<FaultText> faults) {
+            List<FaultText> faults,
+            List<Interruption> interruptions) {
         this.figures = figures;
         this.words = words;
         this.wordLines = wordLines;
         this.faults = faults;
+        this.interruptions = interruptions;
     }
 
     Parsed<Scenario> build(String id) {
         Optional<WallMaterial> material = WallMaterial.fromWord(words.get(Wording.BOWL));
         Optional<MakerKind> maker = MakerKind.fromWord(words.get(Wording.MAKER));
         if (material.isEmpty()) refuse(Wording.BOWL, "Use steel, glass, plastic or aluminium.");
-        if (maker.isEmpty()) refuse(Wording.MAKER, "Use follows-cues or own-way.");
+        if (maker.isEmpty()) refuse(Wording.MAKER, "Use " + MakerKind.words() + ".");
         if (!words.get(Wording.CHOCOLATE).matches("[a-z0-9][a-z0-9-]*")) {
             refuse(Wording.CHOCOLATE, "Use a recipe's id, for example dark.");
         }
@@ -162,7 +167,8 @@ final class ScenarioBuild {
                 of(Figure.COOL_AT),
                 NumberText.duration(60 * of(Figure.HOLD)),
                 of(Figure.WARM_AT),
-                NumberText.duration(60 * of(Figure.POUR)));
+                NumberText.duration(60 * of(Figure.POUR)),
+                new Plan(of(Figure.STIRRING), of(Figure.SEED_ADDED), of(Figure.SEED_AT), interruptions));
     }
 
     private AdapterSettings adapter() {

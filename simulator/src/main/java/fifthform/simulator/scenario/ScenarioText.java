@@ -3,6 +3,7 @@ package fifthform.simulator.scenario;
 import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
+import fifthform.simulator.maker.Interruption;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -20,6 +21,7 @@ public final class ScenarioText {
     private final Map<Wording, String> words = new EnumMap<>(Wording.class);
     private final Map<Wording, Integer> wordLines = new EnumMap<>(Wording.class);
     private final List<FaultText> faults = new ArrayList<>();
+    private final List<Interruption> interruptions = new ArrayList<>();
 
     private ScenarioText() {}
 
@@ -34,7 +36,9 @@ public final class ScenarioText {
         for (int i = 0; i < lines.size(); i++) reading.line(i + 1, lines.get(i));
         reading.requireWords(lines.size());
         if (!reading.problems.isEmpty()) return Parsed.refused(reading.problems);
-        return new ScenarioBuild(reading.figures, reading.words, reading.wordLines, reading.faults).build(id);
+        return new ScenarioBuild(
+                        reading.figures, reading.words, reading.wordLines, reading.faults, reading.interruptions)
+                .build(id);
     }
 
     private void line(int number, String whole) {
@@ -80,6 +84,8 @@ public final class ScenarioText {
     private void word(int number, Wording wording, String value) {
         if (wording == Wording.FAULT) {
             FaultText.parse(number, value).fold(faults::add, problems::addAll);
+        } else if (wording == Wording.INTERRUPTED) {
+            InterruptionText.parse(number, value).fold(interruptions::add, problems::addAll);
         } else if (value.isEmpty()) {
             problem(number, "\"" + wording.word() + "\" says nothing.", "Write something after the =.");
         } else if (words.putIfAbsent(wording, value) != null) {
@@ -91,7 +97,7 @@ public final class ScenarioText {
 
     private void requireWords(int lastLine) {
         for (Wording wording : Wording.values()) {
-            if (wording == Wording.FAULT || words.containsKey(wording)) continue;
+            if (wording.anyNumber() || words.containsKey(wording)) continue;
             boolean tried = problems.stream().anyMatch(p -> p.what().startsWith("\"" + wording.word() + "\""));
             if (!tried) {
                 problem(Math.max(1, lastLine), "\"" + wording.word() + "\" is missing.", "Add a line for it.");

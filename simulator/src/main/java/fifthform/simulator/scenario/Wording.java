@@ -2,7 +2,7 @@ package fifthform.simulator.scenario;
 
 import java.util.Optional;
 
-/** The words a scenario says; each must stand in the file, faults excepted. */
+/** The words a scenario says; each must stand in the file, faults and interruptions excepted. */
 enum Wording {
     /** That it is invented; without this no scenario is accepted. */
     DEMO("demo"),
@@ -12,7 +12,9 @@ enum Wording {
     BOWL("bowl"),
     MAKER("maker"),
     /** May be missing, or stand several times. */
-    FAULT("fault");
+    FAULT("fault"),
+    /** May be missing, or stand several times. */
+    INTERRUPTED("interrupted");
 
     private final String word;
 
@@ -22,6 +24,11 @@ enum Wording {
 
     String word() {
         return word;
+    }
+
+    /** Whether it may be missing, or stand several times. */
+    boolean anyNumber() {
+        return this == FAULT || this == INTERRUPTED;
     }
 
     static Optional<Wording> fromWord(String word) {

@@ -1,0 +1,36 @@
+package fifthform.simulator.maker;
+
+import fifthform.curves.check.Require;
+import fifthform.curves.input.MakerAction;
+import fifthform.simulator.bowl.Hands;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What somebody does in one short while.
+ *
+ * @param hands where the bowl stands, how it is stirred, whether it is wiped
+ * @param probe whether the probe is in the chocolate
+ * @param seedGrams seed thrown in at the beginning of this while, 0 to 20 000 g
+ * @param presses the keys pressed, oldest first
+ */
+public record Acts(Hands hands, Probe probe, double seedGrams, List<MakerAction> presses) {
+    /** Where the probe is. */
+    public enum Probe {
+        IN_THE_CHOCOLATE,
+        /** In the air of the kitchen: taken out to scrape or to see, or never put back. */
+        OUT
+    }
+
+    public Acts {
+        Objects.requireNonNull(hands, "hands");
+        Objects.requireNonNull(probe, "probe");
+        Require.within(seedGrams, 0, 20_000, "seedGrams");
+        presses = List.copyOf(presses);
+    }
+
+    /** Only the hands; nothing else happens. */
+    public static Acts of(Hands hands) {
+        return new Acts(hands, Probe.IN_THE_CHOCOLATE, 0, List.of());
+    }
+}

@@ -1,0 +1,24 @@
+package fifthform.simulator.maker;
+
+import fifthform.curves.check.Require;
+import java.util.List;
+
+/**
+ * What is settled about the hands before a batch begins, whoever they belong to.
+ *
+ * @param stirringShare how much of their usual vigour they put into stirring, 0 (the spoon stays away) to 1
+ * @param seedGrams seed thrown in once while it cools, 0 for none
+ * @param seedAtCelsius when the thermometer has come down to this, 20 to 40 °C
+ * @param interruptions what comes between
+ */
+public record Plan(double stirringShare, double seedGrams, double seedAtCelsius, List<Interruption> interruptions) {
+    /** Nothing out of the ordinary. Seed at 33.5 °C: just below where seed melts; common practice, no source. */
+    public static final Plan USUAL = new Plan(1, 0, 33.5, List.of());
+
+    public Plan {
+        Require.within(stirringShare, 0, 1, "stirringShare");
+        Require.within(seedGrams, 0, 2000, "seedGrams");
+        Require.within(seedAtCelsius, 20, 40, "seedAtCelsius");
+        interruptions = List.copyOf(interruptions);
+    }
+}
