@@ -223,11 +223,9 @@ final class HandsAtWork {
                 luck);
     }
 
+    /** What a key can say of it: wherever no water touches the bowl counts as the table. */
     private static Place place(Spot spot) {
-        return switch (spot) {
-            case TABLE, COOL_CLOTH -> Place.TABLE;
-            case HOT_BATH, WARM_BATH -> Place.BATH;
-            case COLD_WATER -> Place.COLD_WATER;
-        };
+        if (spot == Spot.HOT_BATH || spot == Spot.WARM_BATH) return Place.BATH;
+        return spot == Spot.COLD_WATER ? Place.COLD_WATER : Place.TABLE;
     }
 }

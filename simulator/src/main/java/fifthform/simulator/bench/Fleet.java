@@ -1,0 +1,192 @@
+package fifthform.simulator.bench;
+
+import fifthform.curves.check.Parsed;
+import fifthform.curves.check.Problem;
+import fifthform.curves.recipe.Recipe;
+import fifthform.simulator.maker.Luck;
+import fifthform.simulator.scenario.Scenario;
+import fifthform.simulator.scenario.ScenarioText;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.LongStream;
+
+/**
+ * Many kitchens and makers, each drawn from stated distributions. The batch of a number depends on that number and the
+ * fleet's text only, so batches may be run in any order and on any number of cores.
+ */
+public final class Fleet {
+    /** The one that comes with the program. */
+    public static final String HOME = "home";
+
+    private static final String SEED = "seed";
+
+    /** Luck for the kitchen and for the batch in it. */
+    private static final int KITCHEN = 0;
+
+    private static final int BATCH = 1;
+
+    private final String id;
+    private final long seed;
+    private final List<DrawnLine> lines;
+
+    private Fleet(String id, long seed, List<DrawnLine> lines) {
+        this.id = id;
+        this.seed = seed;
+        this.lines = lines;
+    }
+
+    public String id() {
+        return id;
+    }
+
+    /** Same seed, same batches. */
+    public long seed() {
+        return seed;
+    }
+
+    /** The same distributions with other luck. */
+    public Fleet withSeed(long other) {
+        return new Fleet(id, other, lines);
+    }
+
+    /**
+     * The fleet in this text, or everything that is not acceptable about it. Both ends of every distribution are tried
+     * on a scenario.
+     */
+    public static Parsed<Fleet> parse(String id, String text) {
+        return FleetText.parse(text).fold(lines -> tried(new Fleet(id, seed(lines), lines)), Parsed::refused);
+    }
+
+    private static long seed(List<DrawnLine> lines) {
+        return lines.stream()
+                .filter(line -> line.key().equals(SEED))
+                .mapToLong(line -> Long.parseLong(line.distribution().ends().get(0)))
+                .findFirst()
+                .orElse(1);
+    }
+
+    /** The fleet of this name that comes with the program. */
+    public static Fleet builtIn(String id) {
+        try (InputStream in = Fleet.class.getResourceAsStream("/fleets/" + id + ".txt")) {
+            if (in == null) throw new IllegalArgumentException("there is no fleet " + id);
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            return parse(id, text).fold(fleet -> fleet, problems -> {
+                throw new IllegalStateException("the program's own fleet is not acceptable: " + problems);
+            });
+        } catch (IOException e) {
+            throw new UncheckedIOException("the program's own fleet cannot be read", e);
+        }
+    }
+
+    private static Parsed<Fleet> tried(Fleet fleet) {
+        Map<String, String> middle = fleet.values(new Luck(fleet.seed()));
+        for (DrawnLine line : fleet.lines) {
+            for (String end : line.distribution().ends()) {
+                Map<String, String> values = new LinkedHashMap<>(middle);
+                values.put(line.key(), line.written(end));
+                List<Problem> problems = ScenarioText.parse(fleet.id(), String.join("\n", values.values()))
+                        .fold(scenario -> List.of(), List::copyOf);
+                if (!problems.isEmpty()) {
+                    Problem first = problems.get(0);
+                    return Parsed.refused("line " + line.number(), first.what(), first.whatToDo());
+                }
+            }
+        }
+        return Parsed.accepted(fleet);
+    }
+
+    /** The text of the scenario with this number: kitchen, maker and habits, to be kept or gone through by itself. */
+    public String text(long number) {
+        return String.join(
+                        "\n",
+                        values(new Luck(seed).branch(number).branch(KITCHEN)).values()) + "\n";
+    }
+
+    /** The scenario with this number. */
+    public Scenario draw(long number) {
+        String name = id + "-" + number;
+        return ScenarioText.parse(name, text(number)).fold(scenario -> scenario, problems -> {
+            throw new IllegalStateException(name + " is not acceptable: " + problems);
+        });
+    }
+
+    /** Each key's own luck, so that a line more in the text changes no other. */
+    private Map<String, String> values(Luck luck) {
+        Map<String, String> words = new LinkedHashMap<>();
+        Map<String, String> written = new LinkedHashMap<>();
+        for (DrawnLine line : lines) {
+            boolean counts = line.onlyIf().map(c -> c.holds(words)).orElse(!words.containsKey(line.key()));
+            if (!counts) continue;
+            String value = line.distribution().draw(luck.branch(line.key().hashCode()));
+            words.put(line.key(), value);
+            written.put(line.key(), line.written(value));
+        }
+        return written;
+    }
+
+    /** Whose recipe a batch follows and what advises its maker. */
+    public interface Advice {
+        Recipe recipe(Scenario scenario);
+
+        Program program(Scenario scenario, Recipe recipe);
+
+        /** The engine, with the recipe that the scenario names. */
+        static Advice engine(Function<String, Recipe> recipes) {
+            return new Advice() {
+                @Override
+                public Recipe recipe(Scenario scenario) {
+                    return recipes.apply(scenario.chocolate());
+                }
+
+                @Override
+                public Program program(Scenario scenario, Recipe recipe) {
+                    return EngineProgram.beginning(scenario, recipe, BatchRun.BEGINS);
+                }
+            };
+        }
+
+        /** Nobody advises; the batch is judged by the recipe that the scenario names. */
+        static Advice none(Function<String, Recipe> recipes) {
+            return new Advice() {
+                @Override
+                public Recipe recipe(Scenario scenario) {
+                    return recipes.apply(scenario.chocolate());
+                }
+
+                @Override
+                public Program program(Scenario scenario, Recipe recipe) {
+                    return Program.SILENT;
+                }
+            };
+        }
+    }
+
+    /** The first moment of the batch with this number, for going through it step by step. */
+    public Moment beginning(long number, Advice advice) {
+        Scenario scenario = draw(number);
+        Program program = advice.program(scenario, advice.recipe(scenario));
+        return Batch.beginning(scenario, new Luck(seed).branch(number).branch(BATCH), program);
+    }
+
+    /** Goes through the batch with this number, readings without bytes. */
+    public Ending run(long number, Advice advice) {
+        Scenario scenario = draw(number);
+        Recipe recipe = advice.recipe(scenario);
+        Luck luck = new Luck(seed).branch(number).branch(BATCH);
+        Moment first = Batch.beginning(scenario, luck, advice.program(scenario, recipe));
+        return new Batch(scenario.kitchen()).run(first, recipe);
+    }
+
+    /** Goes through the first batches, one after the other. */
+    public List<Ending> runFirst(long batches, Advice advice) {
+        return LongStream.range(0, batches)
+                .mapToObj(number -> run(number, advice))
+                .toList();
+    }
+}

@@ -1,0 +1,116 @@
+package fifthform.simulator.bench;
+
+import fifthform.curves.check.Require;
+import fifthform.simulator.bowl.Hands;
+import fifthform.simulator.bowl.Hands.Towel;
+import fifthform.simulator.bowl.Kitchen;
+import fifthform.simulator.bowl.KitchenState;
+import fifthform.simulator.bowl.Spot;
+import java.time.Duration;
+import java.util.Objects;
+
+/**
+ * Goes on from a moment in ways that did not happen, and says what would have come of them: the truth against which a
+ * forecast of that moment is held. The moment itself is not touched.
+ *
+ * @param kitchen the physics
+ */
+public record WhatIf(Kitchen kitchen) {
+    /** How far a bowl that is left where it stands is followed, as far as the engine's forecasts reach. */
+    public static final Duration LEFT_FOR = Duration.ofSeconds(180);
+
+    /** After a lift every bowl has turned within this; thick glass takes about two minutes. Our own choice. */
+    private static final Duration LONGEST_COAST = Duration.ofMinutes(6);
+
+    /** So long after the furthest point, and so far from it, it will not be passed again. Our own choice. */
+    private static final Duration TURNED_FOR = Duration.ofSeconds(30);
+
+    private static final double TURNED_KELVIN = 0.01;
+
+    public WhatIf {
+        Objects.requireNonNull(kitchen, "kitchen");
+    }
+
+    /** Which way the chocolate is going. */
+    private enum Way {
+        UP {
+            @Override
+            double further(double celsius) {
+                return celsius;
+            }
+        },
+        DOWN {
+            @Override
+            double further(double celsius) {
+                return -celsius;
+            }
+        };
+
+        /** Grows with how far it has gone. */
+        abstract double further(double celsius);
+    }
+
+    /**
+     * The furthest point of a way that was tried.
+     *
+     * @param celsius the bulk of the chocolate there, °C
+     * @param after how long after the moment
+     */
+    public record Furthest(double celsius, Duration after) {
+        public Furthest {
+            Require.finite(celsius, "celsius");
+            Require.notNegative(after, "after");
+        }
+    }
+
+    /**
+     * Both answers for one moment.
+     *
+     * @param ifLifted where it turns if the bowl leaves the water now
+     * @param ifLeft the furthest within {@link #LEFT_FOR} if nothing changes
+     */
+    public record Labels(Furthest ifLifted, Furthest ifLeft) {
+        public Labels {
+            Objects.requireNonNull(ifLifted, "ifLifted");
+            Objects.requireNonNull(ifLeft, "ifLeft");
+        }
+    }
+
+    public Labels labels(Moment moment) {
+        return new Labels(ifLifted(moment.kitchen(), moment.hands()), ifLeft(moment.kitchen(), moment.hands()));
+    }
+
+    /**
+     * Where the chocolate turns if the bowl is put on the table now and stirred well, not wiped: the highest after warm
+     * water, the lowest after cold.
+     */
+    public Furthest ifLifted(KitchenState state, Hands now) {
+        return furthest(state, Hands.stirringAt(Spot.TABLE), way(now), LONGEST_COAST);
+    }
+
+    /** The furthest the chocolate gets within {@link #LEFT_FOR} if the hands go on as they do. */
+    public Furthest ifLeft(KitchenState state, Hands now) {
+        Hands unwiped = new Hands(now.spot(), now.stirVigourFraction(), Towel.LEFT);
+        return furthest(state, unwiped, way(now), LEFT_FOR);
+    }
+
+    private static Way way(Hands now) {
+        return now.spot() == Spot.COLD_WATER || now.spot() == Spot.COOL_CLOTH ? Way.DOWN : Way.UP;
+    }
+
+    private Furthest furthest(KitchenState from, Hands hands, Way way, Duration horizon) {
+        KitchenState state = from;
+        Furthest furthest = new Furthest(from.bulkCelsius(), Duration.ZERO);
+        Duration gone = Duration.ZERO;
+        while (gone.compareTo(horizon) < 0) {
+            state = kitchen.advance(state, hands, Batch.STEP);
+            gone = gone.plus(Batch.STEP);
+            double celsius = state.bulkCelsius();
+            double behind = way.further(furthest.celsius()) - way.further(celsius);
+            if (behind < 0) furthest = new Furthest(celsius, gone);
+            boolean longAgo = gone.minus(furthest.after()).compareTo(TURNED_FOR) >= 0;
+            if (hands.spot() == Spot.TABLE && longAgo && behind > TURNED_KELVIN) break;
+        }
+        return furthest;
+    }
+}
