@@ -10,10 +10,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 
 /**
@@ -85,20 +87,32 @@ public final class Fleet {
     }
 
     private static Parsed<Fleet> tried(Fleet fleet) {
-        Map<String, String> middle = fleet.values(new Luck(fleet.seed()));
+        Map<String, DrawnLine> usual = fleet.drawnFrom(new Luck(fleet.seed));
         for (DrawnLine line : fleet.lines) {
+            Map<String, DrawnLine> counting = new LinkedHashMap<>(usual);
+            counting.put(line.key(), line);
             for (String end : line.distribution().ends()) {
-                Map<String, String> values = new LinkedHashMap<>(middle);
-                values.put(line.key(), line.written(end));
-                List<Problem> problems = ScenarioText.parse(fleet.id(), String.join("\n", values.values()))
-                        .fold(scenario -> List.of(), List::copyOf);
+                List<String> text = new ArrayList<>();
+                counting.forEach((key, each) -> text.add(each.written(
+                        each == line ? end : each.distribution().ends().get(0))));
+                List<Problem> problems =
+                        ScenarioText.parse(fleet.id, String.join("\n", text)).fold(scenario -> List.of(), List::copyOf);
                 if (!problems.isEmpty()) {
-                    Problem first = problems.get(0);
-                    return Parsed.refused("line " + line.number(), first.what(), first.whatToDo());
+                    return Parsed.refused(located(problems.get(0), List.copyOf(counting.values()), line));
                 }
             }
         }
         return Parsed.accepted(fleet);
+    }
+
+    /** A problem of the scenario's text as one of the fleet's; what is of no line is of the one being tried. */
+    private static List<Problem> located(Problem problem, List<DrawnLine> counting, DrawnLine tried) {
+        int number = IntStream.rangeClosed(1, counting.size())
+                .filter(i -> problem.where().equals("line " + i))
+                .map(i -> counting.get(i - 1).number())
+                .findFirst()
+                .orElse(tried.number());
+        return List.of(new Problem("line " + number, problem.what(), problem.whatToDo()));
     }
 
     /** The text of the scenario with this number: kitchen, maker and habits, to be kept or gone through by itself. */
@@ -116,18 +130,28 @@ public final class Fleet {
         });
     }
 
-    /** Each key's own luck, so that a line more in the text changes no other. */
     private Map<String, String> values(Luck luck) {
-        Map<String, String> words = new LinkedHashMap<>();
         Map<String, String> written = new LinkedHashMap<>();
+        drawnFrom(luck).forEach((key, line) -> written.put(key, line.written(value(line, luck))));
+        return written;
+    }
+
+    /** The lines that count with this luck, by key. */
+    private Map<String, DrawnLine> drawnFrom(Luck luck) {
+        Map<String, String> words = new LinkedHashMap<>();
+        Map<String, DrawnLine> counting = new LinkedHashMap<>();
         for (DrawnLine line : lines) {
             boolean counts = line.onlyIf().map(c -> c.holds(words)).orElse(!words.containsKey(line.key()));
             if (!counts) continue;
-            String value = line.distribution().draw(luck.branch(line.key().hashCode()));
-            words.put(line.key(), value);
-            written.put(line.key(), line.written(value));
+            words.put(line.key(), value(line, luck));
+            counting.put(line.key(), line);
         }
-        return written;
+        return counting;
+    }
+
+    /** Each key's own luck, so that a line more in the text changes no other. */
+    private static String value(DrawnLine line, Luck luck) {
+        return line.distribution().draw(luck.branch(line.key().hashCode()));
     }
 
     /** Whose recipe a batch follows and what advises its maker. */
