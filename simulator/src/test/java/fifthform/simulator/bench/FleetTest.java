@@ -146,6 +146,17 @@ class FleetTest {
         assertTrue(problems.get(0).toString().contains(told), problems.toString());
     }
 
+    /** Pinned: another machine or JDK that draws another kitchen is noticed. */
+    @Test
+    void theSameKitchenOnEveryJdk() {
+        assertEquals(
+                List.of("amount = 609.04 g", "room = 18.262 C", "offset = -0.15898 K", "maker = careful"),
+                HOME.text(3)
+                        .lines()
+                        .filter(l -> l.matches("(amount|room|maker|offset) =.*"))
+                        .toList());
+    }
+
     @Test
     void theSameEndingsInAnyOrderAndOnAnyNumberOfCores() {
         List<Ending> oneAfterTheOther = HOME.runFirst(6, ENGINE);
