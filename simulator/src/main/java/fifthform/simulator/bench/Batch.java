@@ -65,7 +65,7 @@ public record Batch(Kitchen kitchen) {
     public Passed next(Moment before) {
         Next next = before.maker().next(new KitchenView(before.at(), before.shownCelsius()));
         Acts acts = next.acts();
-        KitchenState kitchenAfter = kitchen.advance(before.kitchen(), acts.hands(), STEP);
+        KitchenState kitchenAfter = acts.on(kitchen, before.kitchen(), STEP);
         Instant at = before.at().plus(STEP);
         double shownCelsius = before.bowl().shows(kitchenAfter.tipCelsius());
         boolean bathRead = before.steps() % BATH_STEPS == BATH_STEPS - 1;

@@ -152,7 +152,7 @@ public final class RunningKitchen {
         presses.addAll(next.acts().presses());
         hands = next.acts().hands();
         firstAt.putIfAbsent(hands.spot(), now);
-        state = kitchen.advance(state, hands, TICK);
+        state = next.acts().on(kitchen, state, TICK);
         now = now.plus(TICK);
         bowlAdapter.tick(now, state.tipCelsius(), firstAt);
         bathAdapter.tick(now, state.bathTipCelsius(), firstAt);

@@ -3,6 +3,10 @@ package fifthform.simulator.maker;
 import fifthform.curves.check.Require;
 import fifthform.curves.input.MakerAction;
 import fifthform.simulator.bowl.Hands;
+import fifthform.simulator.bowl.Kitchen;
+import fifthform.simulator.bowl.KitchenState;
+import fifthform.simulator.bowl.ProbePlace;
+import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 
@@ -27,6 +31,13 @@ public record Acts(Hands hands, Probe probe, double seedGrams, List<MakerAction>
         Objects.requireNonNull(probe, "probe");
         Require.within(seedGrams, 0, 20_000, "seedGrams");
         presses = List.copyOf(presses);
+    }
+
+    /** The kitchen after {@code time} of these acts; seed is as warm as the room. */
+    public KitchenState on(Kitchen kitchen, KitchenState state, Duration time) {
+        KitchenState seeded = seedGrams > 0 ? kitchen.seeded(state, seedGrams / 1000, kitchen.roomCelsius()) : state;
+        ProbePlace place = probe == Probe.OUT ? ProbePlace.OUT : hands.probe();
+        return kitchen.advance(seeded, hands.probeAt(place), time);
     }
 
     /** Only the hands; nothing else happens. */

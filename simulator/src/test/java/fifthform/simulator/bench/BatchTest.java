@@ -136,7 +136,9 @@ class BatchTest {
                         .toSeconds()
                 / 60.0;
         assertEquals(bytes.outcome().lasted().toSeconds() / 60.0, minutes, 3);
-        assertEquals(bytes.outcome().highestMeltCelsius(), plain.outcome().highestMeltCelsius(), 1);
+        // The pot is turned down by what is read, and half a second between two ways of reading is some tenths of a
+        // kelvin.
+        assertEquals(bytes.outcome().highestMeltCelsius(), plain.outcome().highestMeltCelsius(), 1.5);
     }
 
     /** Streamed, the outcome is what the whole record gives. */
