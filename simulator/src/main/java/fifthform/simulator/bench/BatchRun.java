@@ -9,6 +9,7 @@ import fifthform.probe.ProbeProtocol;
 import fifthform.probe.link.Arrival;
 import fifthform.probe.link.ByteLink;
 import fifthform.probe.link.LinkException;
+import fifthform.simulator.device.Language;
 import fifthform.simulator.device.RunningKitchen;
 import fifthform.simulator.device.Truth;
 import fifthform.simulator.scenario.Scenario;
@@ -17,7 +18,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.ServiceLoader;
 import java.util.function.Function;
 
 /**
@@ -34,8 +34,7 @@ public final class BatchRun {
     /** The program is told that time passes when nothing else came for so long, as in a live session. */
     private static final Duration QUIET = Duration.ofMillis(250);
 
-    private static final String TALK = "text-lines";
-
+    private final Language language;
     private final RunningKitchen kitchen;
     private final Function<Input, List<Event>> program;
     private final Presses presses;
@@ -52,7 +51,8 @@ public final class BatchRun {
         FORGOTTEN
     }
 
-    private BatchRun(RunningKitchen kitchen, Function<Input, List<Event>> program, Presses presses) {
+    private BatchRun(Language language, RunningKitchen kitchen, Function<Input, List<Event>> program, Presses presses) {
+        this.language = language;
         this.kitchen = kitchen;
         this.program = program;
         this.presses = presses;
@@ -69,7 +69,7 @@ public final class BatchRun {
 
     /** The same batch with other luck. */
     public static BatchRecord run(Scenario scenario, long seed, Function<Input, List<Event>> program, Presses presses) {
-        BatchRun run = new BatchRun(scenario.start(BEGINS, seed), program, presses);
+        BatchRun run = new BatchRun(scenario.bowlAdapter().language(), scenario.start(BEGINS, seed), program, presses);
         try {
             run.wholeBatch();
         } catch (InterruptedException e) {
@@ -101,19 +101,26 @@ public final class BatchRun {
 
     /** Until the line is gone or the batch is over. */
     private void listen(ByteLink line, BathLine bath) throws InterruptedException {
-        ProbeProtocol.Decoder decoder = textLines().newDecoder();
+        ProbeProtocol.Decoder decoder = language.protocol().newDecoder();
         bowlJudge.opened(kitchen.now());
         try (line) {
             Optional<Arrival> arrival = line.read();
             while (arrival.isPresent()) {
                 passTime();
                 bytes(arrival.get(), bowlJudge, decoder);
+                ask(arrival.get().at(), line, decoder);
                 for (Arrival fromBath : bath.waiting()) bytes(fromBath, bathJudge, bath.decoder());
                 arrival = line.read();
             }
         } catch (LinkException gone) {
             gone();
         }
+    }
+
+    /** As the reader of a real line: after each arrival, be it a silence. */
+    private void ask(Instant at, ByteLink line, ProbeProtocol.Decoder decoder) throws LinkException {
+        Optional<byte[]> question = decoder.ask(at, signal -> bowlJudge.heard(at, signal));
+        if (question.isPresent()) line.write(question.get());
     }
 
     private void gone() {
@@ -150,13 +157,5 @@ public final class BatchRun {
             events.add(event);
             kitchen.told(event);
         }
-    }
-
-    static ProbeProtocol textLines() {
-        return ServiceLoader.load(ProbeProtocol.class).stream()
-                .map(ServiceLoader.Provider::get)
-                .filter(protocol -> protocol.id().equals(TALK))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("no protocol " + TALK + " on the class path"));
     }
 }

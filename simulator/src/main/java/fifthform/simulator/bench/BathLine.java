@@ -4,6 +4,7 @@ import fifthform.probe.ProbeProtocol;
 import fifthform.probe.link.Arrival;
 import fifthform.probe.link.ByteLink;
 import fifthform.probe.link.LinkException;
+import fifthform.simulator.device.AdapterSettings;
 import fifthform.simulator.device.RunningKitchen;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,8 @@ import java.util.List;
 final class BathLine implements AutoCloseable {
     private final RunningKitchen kitchen;
     private final ByteLink line;
-    private final ProbeProtocol.Decoder decoder = BatchRun.textLines().newDecoder();
+    private final ProbeProtocol.Decoder decoder =
+            AdapterSettings.USUAL_BATH.language().protocol().newDecoder();
 
     BathLine(RunningKitchen kitchen) {
         this.kitchen = kitchen;

@@ -7,9 +7,11 @@ import fifthform.curves.input.Input;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
+import fifthform.simulator.device.AdapterSettings;
 import fifthform.simulator.scenario.Scenario;
 import java.time.Instant;
 import java.util.List;
@@ -39,10 +41,8 @@ public record EngineProgram(Setup setup, State state) implements Program {
 
     private static Setup setup(Scenario scenario, Recipe recipe) {
         List<ProbeSetup> probes = List.of(
-                new ProbeSetup(
-                        BatchRun.BOWL, Role.BOWL, "text-lines", "bench", Correction.UNCHECKED, USUAL_LAG_SECONDS),
-                new ProbeSetup(
-                        BatchRun.BATH, Role.BATH, "text-lines", "bench", Correction.UNCHECKED, USUAL_LAG_SECONDS));
+                probe(BatchRun.BOWL, Role.BOWL, scenario.bowlAdapter()),
+                probe(BatchRun.BATH, Role.BATH, AdapterSettings.USUAL_BATH));
         return new Setup(
                 recipe,
                 scenario.bowl(),
@@ -51,6 +51,17 @@ public record EngineProgram(Setup setup, State state) implements Program {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Origin.SIMULATED);
+    }
+
+    private static ProbeSetup probe(ProbeId id, Role role, AdapterSettings adapter) {
+        return new ProbeSetup(
+                id,
+                role,
+                adapter.language().talk().toString(),
+                "bench",
+                Correction.UNCHECKED,
+                USUAL_LAG_SECONDS,
+                adapter.language().protocol().sensor());
     }
 
     @Override

@@ -9,7 +9,8 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * A probe and its adapter without the bytes, at one moment: noise, offset and rounding of its numbers, no faults.
+ * A probe and its adapter without the bytes, at one moment: noise, gain, offset and rounding of its numbers; no
+ * drift, no faults.
  *
  * @param probe whose numbers they are
  * @param settings how it measures
@@ -27,7 +28,7 @@ public record Gauge(ProbeId probe, AdapterSettings settings, Luck luck) {
 
     /** The number it shows for this tip, °C. */
     double shows(double tipCelsius) {
-        double noisy = tipCelsius + settings.offsetKelvin();
+        double noisy = settings.gain() * tipCelsius + settings.offsetKelvin();
         if (settings.noiseKelvin() > 0) noisy += settings.noiseKelvin() * luck.normal();
         return settings.resolutionKelvin() * Math.round(noisy / settings.resolutionKelvin());
     }

@@ -31,11 +31,7 @@ public final class CheckPots {
     /** Bubbles at a rolling boil. */
     private static final double BOIL_UNREST_KELVIN = 0.08;
 
-    private static final AdapterSettings ADAPTER =
-            new AdapterSettings(0.01, 0.02, 0, RunningKitchen.TICK.multipliedBy(2), List.of());
-
     private final Adapter adapter;
-    private final Make make;
     private final SplittableRandom unrest;
     private Instant now;
     private double aroundCelsius;
@@ -59,12 +55,21 @@ public final class CheckPots {
             Require.within(offsetKelvin, -10, 10, "offsetKelvin");
             Require.within(roomCelsius, 5, 40, "roomCelsius");
         }
+
+        private AdapterSettings adapter(Language language) {
+            Duration interval = RunningKitchen.TICK.multipliedBy(2);
+            return new AdapterSettings(language, 0.01, 0.02, gain, offsetKelvin, 0, roomCelsius, interval, List.of());
+        }
     }
 
-    /** The probe lies on the table at first. */
+    /** The probe lies on the table at first, and its adapter speaks in text lines. */
     public CheckPots(Make make, Instant startsAt, SplittableRandom random) {
-        this.make = Objects.requireNonNull(make, "make");
-        this.adapter = new Adapter("practice pots", ADAPTER, startsAt, random.split());
+        this(make, Language.TEXT_LINES, startsAt, random);
+    }
+
+    /** The same with an adapter that speaks {@code language}. */
+    public CheckPots(Make make, Language language, Instant startsAt, SplittableRandom random) {
+        this.adapter = new Adapter("practice pots", make.adapter(language), startsAt, random.split());
         this.unrest = random.split();
         this.now = Objects.requireNonNull(startsAt, "startsAt");
         this.aroundCelsius = make.roomCelsius();
@@ -113,7 +118,7 @@ public final class CheckPots {
         double seconds = seconds(RunningKitchen.TICK);
         double around = aroundCelsius + unrestKelvin * StandardNormal.draw(unrest);
         tipCelsius = around + (tipCelsius - around) * StrictMath.exp(-seconds / lagSeconds);
-        adapter.tick(now, make.gain() * tipCelsius + make.offsetKelvin(), Map.of());
+        adapter.tick(now, tipCelsius, Map.of());
         return adapter.poll().orElse(Arrival.silence(now));
     }
 
@@ -121,7 +126,7 @@ public final class CheckPots {
         return duration.toNanos() / 1e9;
     }
 
-    /** An open line to the pots' adapter, which talks unasked. */
+    /** An open line to the pots' adapter. */
     private final class Line implements ByteLink {
         private boolean closed;
 
@@ -134,6 +139,7 @@ public final class CheckPots {
         @Override
         public void write(byte[] bytes) throws LinkException {
             requireOpen();
+            adapter.hear(bytes);
         }
 
         @Override

@@ -31,11 +31,12 @@ final class KitchenLink implements ByteLink {
         return reading.read(this);
     }
 
-    /** The adapter talks unasked and takes no notice of what it is told. */
+    /** An adapter that is asked answers within a tick of the kitchen's time; one that talks unasked takes no notice. */
     @Override
     public void write(byte[] bytes) throws LinkException {
         synchronized (kitchen) {
             requireAlive();
+            adapter.hear(bytes);
         }
     }
 

@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One fault of a scenario, as {@code unplugged for 25 s, 10 s after warm-bath}.
@@ -18,6 +20,8 @@ record FaultText(int line, PlannedFault fault) {
     private static final Pattern FORM =
             Pattern.compile("([a-z-]+) for ([0-9.]+) s, ([0-9.]+) s after ([a-z-]+)", Pattern.CASE_INSENSITIVE);
     private static final String START = "start";
+    private static final String TROUBLES =
+            Stream.of(Trouble.values()).map(Trouble::word).collect(Collectors.joining(", "));
 
     static Parsed<FaultText> parse(int line, String text) {
         String where = "line " + line;
@@ -33,7 +37,7 @@ record FaultText(int line, PlannedFault fault) {
             return Parsed.refused(
                     where,
                     "\"" + form.group(1) + "\" is no trouble an adapter can have.",
-                    "Use unplugged, open-circuit, silent or garbage.");
+                    "Use one of: " + TROUBLES + ".");
         }
         Optional<Optional<Spot>> since = since(form.group(4).toLowerCase(Locale.ROOT));
         if (since.isEmpty()) {

@@ -1,5 +1,6 @@
 package fifthform.simulator.scenario;
 
+import fifthform.simulator.device.AdapterSettings;
 import java.util.Optional;
 
 /** The numbers a scenario may set: word, unit, range, and the value where the file says nothing. */
@@ -65,6 +66,9 @@ enum Figure {
     RESOLUTION("resolution", "K", 0.001, 5, 0.05),
     NOISE("noise", "K", 0, 5, 0.03),
     OFFSET("offset", "K", -10, 10, 0),
+    GAIN("gain", "x", 0.9, 1.1, 1),
+    DRIFT("drift", "K/h", -10, 10, 0),
+    JUNCTION("junction", "C", 0, 60, AdapterSettings.USUAL_JUNCTION_CELSIUS),
     INTERVAL("interval", "s", 0.125, 10, 0.5);
 
     private final String word;

@@ -1,11 +1,14 @@
 package fifthform.simulator.scenario;
 
+import fifthform.curves.check.Parsed;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.simulator.bowl.Kitchen;
 import fifthform.simulator.bowl.KitchenState;
 import fifthform.simulator.bowl.KitchenState.Baths;
 import fifthform.simulator.device.AdapterSettings;
+import fifthform.simulator.device.Language;
+import fifthform.simulator.device.PlannedFault;
 import fifthform.simulator.device.RunningKitchen;
 import fifthform.simulator.maker.Habits;
 import fifthform.simulator.maker.Luck;
@@ -76,6 +79,25 @@ public record Scenario(
     /** The same kitchen and habits in the hands of somebody else. */
     public Scenario madeBy(MakerKind other) {
         return new Scenario(id, title, about, demo, chocolate, seed, kitchen, baths, other, habits, bowlAdapter);
+    }
+
+    /**
+     * The same batch with an adapter of another language.
+     *
+     * @return refused where such an adapter cannot have the faults of this scenario
+     */
+    public Parsed<Scenario> speaking(Language other) {
+        for (PlannedFault fault : bowlAdapter.faults()) {
+            if (other.troubles().contains(fault.trouble())) continue;
+            return Parsed.refused(
+                    "scenario \"" + id + "\"",
+                    "An adapter that speaks " + other.talk().protocol() + " cannot have the fault \""
+                            + fault.trouble().word() + "\" of this scenario.",
+                    "Take another scenario or another --talk.");
+        }
+        AdapterSettings adapter = bowlAdapter.speaking(other);
+        return Parsed.accepted(
+                new Scenario(id, title, about, demo, chocolate, seed, kitchen, baths, maker, habits, adapter));
     }
 
     /** What a maker would tell the program of this bowl: its material and the amount, nothing learned. */

@@ -2,6 +2,7 @@ package fifthform.simulator.scenario;
 
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
+import fifthform.probe.Talk;
 import fifthform.simulator.bowl.BowlWall;
 import fifthform.simulator.bowl.Chocolate;
 import fifthform.simulator.bowl.Exchange;
@@ -13,7 +14,9 @@ import fifthform.simulator.bowl.Tip;
 import fifthform.simulator.bowl.Vessel;
 import fifthform.simulator.bowl.WallMaterial;
 import fifthform.simulator.device.AdapterSettings;
+import fifthform.simulator.device.Language;
 import fifthform.simulator.device.RunningKitchen;
+import fifthform.simulator.device.Trouble;
 import fifthform.simulator.maker.Habits;
 import fifthform.simulator.maker.Interruption;
 import fifthform.simulator.maker.Plan;
@@ -83,11 +86,13 @@ final class ScenarioBuild {
             problems.add(
                     new Problem(id, "\"interval\" is not a multiple of " + step + ".", "Use 0.125, 0.25, 0.5, 1 …"));
         }
+        Optional<Language> language = language();
+        language.ifPresent(this::checkFaults);
         if (!problems.isEmpty()) return Parsed.refused(problems);
-        return Parsed.accepted(scenario(id, material.orElseThrow(), maker.orElseThrow()));
+        return Parsed.accepted(scenario(id, material.orElseThrow(), maker.orElseThrow(), language.orElseThrow()));
     }
 
-    private Scenario scenario(String id, WallMaterial material, MakerKind maker) {
+    private Scenario scenario(String id, WallMaterial material, MakerKind maker, Language language) {
         return new Scenario(
                 id,
                 words.get(Wording.TITLE),
@@ -99,7 +104,7 @@ final class ScenarioBuild {
                 new Baths(of(Figure.HOT_BATH), of(Figure.WARM_BATH), of(Figure.COLD_BATH)),
                 maker,
                 habits(),
-                adapter());
+                adapter(language));
     }
 
     private Kitchen kitchen(WallMaterial material) {
@@ -171,11 +176,38 @@ final class ScenarioBuild {
                 new Plan(of(Figure.STIRRING), of(Figure.SEED_ADDED), of(Figure.SEED_AT), interruptions));
     }
 
-    private AdapterSettings adapter() {
+    private Optional<Language> language() {
+        if (!words.containsKey(Wording.ADAPTER)) return Optional.of(Language.TEXT_LINES);
+        String where = "line " + wordLines.get(Wording.ADAPTER);
+        return Talk.parse(words.get(Wording.ADAPTER))
+                .fold(Language::of, Parsed::<Language>refused)
+                .fold(Optional::of, refused -> {
+                    refused.forEach(p -> problems.add(new Problem(where, p.what(), p.whatToDo())));
+                    return Optional.empty();
+                });
+    }
+
+    private void checkFaults(Language language) {
+        for (FaultText fault : faults) {
+            Trouble trouble = fault.fault().trouble();
+            if (language.troubles().contains(trouble)) continue;
+            problems.add(new Problem(
+                    "line " + fault.line(),
+                    "An adapter that speaks " + language.talk().protocol() + " cannot have the fault \""
+                            + trouble.word() + "\".",
+                    "Take another fault, or another adapter."));
+        }
+    }
+
+    private AdapterSettings adapter(Language language) {
         return new AdapterSettings(
+                language,
                 of(Figure.RESOLUTION),
                 of(Figure.NOISE),
+                of(Figure.GAIN),
                 of(Figure.OFFSET),
+                of(Figure.DRIFT),
+                of(Figure.JUNCTION),
                 interval(),
                 faults.stream().map(FaultText::fault).toList());
     }

@@ -97,7 +97,7 @@ public final class ScenarioText {
 
     private void requireWords(int lastLine) {
         for (Wording wording : Wording.values()) {
-            if (wording.anyNumber() || words.containsKey(wording)) continue;
+            if (wording.mayBeMissing() || words.containsKey(wording)) continue;
             boolean tried = problems.stream().anyMatch(p -> p.what().startsWith("\"" + wording.word() + "\""));
             if (!tried) {
                 problem(Math.max(1, lastLine), "\"" + wording.word() + "\" is missing.", "Add a line for it.");

@@ -2,7 +2,7 @@ package fifthform.simulator.scenario;
 
 import java.util.Optional;
 
-/** The words a scenario says; each must stand in the file, faults and interruptions excepted. */
+/** The words a scenario says; each must stand in the file, adapter, faults and interruptions excepted. */
 enum Wording {
     /** That it is invented; without this no scenario is accepted. */
     DEMO("demo"),
@@ -11,6 +11,8 @@ enum Wording {
     CHOCOLATE("chocolate"),
     BOWL("bowl"),
     MAKER("maker"),
+    /** What the adapter speaks, as {@code --talk} has it; may be missing. */
+    ADAPTER("adapter"),
     /** May be missing, or stand several times. */
     FAULT("fault"),
     /** May be missing, or stand several times. */
@@ -29,6 +31,10 @@ enum Wording {
     /** Whether it may be missing, or stand several times. */
     boolean anyNumber() {
         return this == FAULT || this == INTERRUPTED;
+    }
+
+    boolean mayBeMissing() {
+        return anyNumber() || this == ADAPTER;
     }
 
     static Optional<Wording> fromWord(String word) {
