@@ -19,7 +19,7 @@ final class Max31856Frames implements Frames {
 
     @Override
     public long measured(double tipCelsius, double junctionCelsius) {
-        long tip = Frames.bits(Steps.count(tipCelsius, 1 / 128.0, -26_880, 230_400), TIP_BITS);
+        long tip = Frames.bits(Steps.count(tipCelsius, 1 / 128.0, -34_560, 230_400), TIP_BITS);
         return junction(junctionCelsius) | tip << 13;
     }
 

@@ -30,7 +30,7 @@ final class TextWire implements Wire {
 
     @Override
     public Said shortCircuit() {
-        return Said.noNumber(Said.line("T=SHORT"));
+        return Said.noNumber(Said.line("Short to GND"));
     }
 
     /** The converter's zeros come through the program in between as a number like any other. */

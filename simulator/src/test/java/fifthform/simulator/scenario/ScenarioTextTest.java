@@ -10,6 +10,8 @@ import fifthform.simulator.bowl.Exchange;
 import fifthform.simulator.bowl.Kitchen;
 import fifthform.simulator.bowl.Room;
 import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.device.AdapterSettings;
+import fifthform.simulator.device.Language;
 import fifthform.simulator.device.PlannedFault;
 import fifthform.simulator.device.Trouble;
 import java.time.Duration;
@@ -107,6 +109,57 @@ class ScenarioTextTest {
         assertEquals(1, problems.size(), problems.toString());
         assertEquals("line 12", problems.get(0).where());
         assertTrue(problems.get(0).toString().contains(told), problems.toString());
+    }
+
+    @Test
+    void theAdapterIsNamedAsTheDriverIsToldOfIt() {
+        assertEquals(
+                Language.TEXT_LINES,
+                accepted(ScenarioText.parse("test", WHOLE)).bowlAdapter().language());
+        String more = """
+                adapter = modbus-rtu:register=8,baud=9600,parity=none
+                gain = 1.02 x
+                drift = -0.5 K/h
+                junction = 31 C
+                fault = wrong-crc for 3 s, 9 s after start
+                """;
+        AdapterSettings adapter =
+                accepted(ScenarioText.parse("test", WHOLE + more)).bowlAdapter();
+        assertEquals("modbus-rtu", adapter.language().protocol().id());
+        assertEquals(9600, adapter.language().line().baud());
+        assertEquals(1.02, adapter.gain());
+        assertEquals(31, adapter.junctionCelsius());
+        assertEquals(1.02 * 30 - 1, adapter.findsCelsius(30, Duration.ofHours(2)), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "adapter = text-line            | Did you mean text-lines?",
+                "adapter = modbus-rtu           | register",
+                "adapter = max6675:form=binary  | sync=AA55",
+                "fault = wrong-crc for 3 s, 9 s after start | text-lines cannot have the fault \"wrong-crc\"",
+            })
+    void anAdapterThatCannotBeIsNamed(String line, String told) {
+        List<Problem> problems = refused(ScenarioText.parse("test", WHOLE + line + "\n"));
+        assertEquals(1, problems.size(), problems.toString());
+        assertEquals("line 12", problems.get(0).where());
+        assertTrue(problems.get(0).toString().contains(told), problems.toString());
+    }
+
+    @Test
+    void anotherLanguageIsRefusedWhereItsAdapterCannotHaveTheFault() {
+        Scenario modbus = accepted(ScenarioText.parse(
+                "test", WHOLE + "adapter = modbus-rtu:register=8\nfault = wrong-crc for 3 s, 9 s after start\n"));
+        List<Problem> problems = refused(modbus.speaking(Language.TEXT_LINES));
+        assertTrue(problems.toString().contains("wrong-crc"), problems.toString());
+        Scenario text = accepted(ScenarioText.parse("test", WHOLE));
+        assertEquals(
+                modbus.bowlAdapter().language(),
+                accepted(text.speaking(modbus.bowlAdapter().language()))
+                        .bowlAdapter()
+                        .language());
     }
 
     @ParameterizedTest
