@@ -4,11 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.probe.ProbeProtocol;
+import fifthform.probe.Signal;
+import fifthform.probe.Talk;
 import fifthform.probe.link.ByteLink;
 import fifthform.probe.link.LinkException;
 import fifthform.simulator.device.CheckPots.Make;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -32,6 +37,26 @@ class CheckPotsTest {
             pots.dipIntoBath(32);
             assertEquals(1.01 * 32 - 0.8, last(line, 60), 0.1);
         }
+    }
+
+    /** A board at 10 °C: the converter's one slope makes 44.4 °C of 45 °C ({@link CodesTest}), and the program undoes it. */
+    @Test
+    void whatTheConvertersOneSlopeDoesIsUndone() throws Exception {
+        Language language = Tongues.language(Talk.of("max31855"));
+        CheckPots cold = new CheckPots(new Make(1, 0, 10), language, START, new SplittableRandom(4));
+        cold.dipIntoBath(45);
+        List<Signal> signals = new ArrayList<>();
+        ProbeProtocol.Decoder decoder = language.protocol().newDecoder();
+        try (ByteLink line = cold.source().open()) {
+            for (int i = 0; i < 8 * 60; i++)
+                decoder.feed(line.read().orElseThrow().bytes(), signals::add);
+        }
+        Signal.Measured last = (Signal.Measured) signals.get(signals.size() - 1);
+        assertEquals(44.5, last.tipCelsius(), 0.3);
+        double tip = language.protocol()
+                .sensor()
+                .tipCelsius(last.tipCelsius(), last.junctionCelsius(), last.emfMillivolts());
+        assertEquals(0.59, tip - last.tipCelsius(), 0.02);
     }
 
     @Test

@@ -30,7 +30,6 @@ class EveryLanguageTest {
         // Two a second; an instrument that is asked what it measures now and then misses a turn.
         assertTrue(samples.size() > 1.8 * heardSeconds, samples.size() + " readings");
         double most = samples.stream().mapToDouble(batch::offKelvin).max().orElseThrow();
-        System.out.println(talk + ": " + samples.size() + " readings, off by " + most + " K at most");
         assertTrue(most <= Tongues.halfStepKelvin(talk), "off by " + most + " K");
         double warmest = samples.stream().mapToDouble(Sample::tipCelsius).max().orElseThrow();
         assertTrue(warmest > 40, "it went through a batch: " + warmest);

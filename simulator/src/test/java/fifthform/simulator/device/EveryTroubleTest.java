@@ -63,7 +63,6 @@ class EveryTroubleTest {
         batch.inputs().forEach(heard::take);
         String story = talk + " " + trouble + ": causes " + causes + ", doubts " + heard.doubts + ", false "
                 + heard.falseOnes + ", believed " + heard.believedFalse;
-        System.out.println(story);
         boolean told = causes.stream().anyMatch(expected(talk, trouble)::contains)
                 || heard.doubts.stream().anyMatch(doubts(trouble)::contains);
         assertTrue(told || trouble == Trouble.DROP_OUTS, story);
