@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
             AnalyseCommand.class,
             PortsCommand.class,
             CheckProbeCommand.class,
+            PracticeCommand.class,
             RecipesCommand.class
         },
         footer = {"", "Example: fifthform watch --probe practice"})

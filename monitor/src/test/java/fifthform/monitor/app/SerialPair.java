@@ -81,6 +81,11 @@ final class SerialPair implements AutoCloseable {
         return near.toString();
     }
 
+    /** The port that another adapter than the shell may speak through. */
+    String farPort() {
+        return far.toString();
+    }
+
     /** Whether this process has the port open. */
     boolean isHeldBy(long pid) {
         try (Stream<Path> open = Files.list(Path.of("/proc", Long.toString(pid), "fd"))) {
