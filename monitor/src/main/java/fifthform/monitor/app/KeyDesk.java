@@ -6,6 +6,7 @@ import fifthform.curves.engine.State;
 import fifthform.curves.engine.Undoable;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
@@ -15,7 +16,10 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.MakerAction.SampleProved;
+import fifthform.curves.input.MakerAction.SeedAdded;
 import fifthform.curves.input.MakerAction.SetupChanged;
+import fifthform.curves.input.MakerAction.StirringSaid;
+import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
 import fifthform.curves.input.MakerAction.Undone;
 import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
@@ -23,6 +27,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.NumberEntry;
+import fifthform.monitor.practice.OwnHands;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
 import java.time.Instant;
@@ -47,6 +52,9 @@ final class KeyDesk implements Consumer<Key> {
     /** A number that nobody goes on typing must not swallow the next Enter. */
     private static final long TYPING_SECONDS = 20;
 
+    /** Where nobody has said how much is in the bowl. Our own choice. */
+    private static final double MOST_SEED_GRAMS = 1000;
+
     private final Supplier<SessionSnapshot> session;
     private final Consumer<Input> intake;
     private final InstantSource sessionClock;
@@ -60,7 +68,13 @@ final class KeyDesk implements Consumer<Key> {
     /** A number that is being typed, until when it waits for the next digit. */
     private final AtomicReference<Optional<Typing>> typing = new AtomicReference<>(Optional.empty());
 
-    private record Typing(NumberEntry entry, Instant until) {}
+    private record Typing(NumberEntry entry, Instant until, Number number) {}
+
+    /** Which number is being typed. */
+    private enum Number {
+        OTHER_THERMOMETER,
+        SEED_GRAMS
+    }
 
     /** What practice and recorded bytes let a key change. */
     interface Speed {
@@ -83,12 +97,19 @@ final class KeyDesk implements Consumer<Key> {
      *
      * @param grip empty where there is no port: practice and recorded bytes
      * @param stop ends the session
+     * @param hands what the keys move in training; empty where the bowl is in other hands
      */
-    record Levers(Speed speed, Optional<Grip> grip, Runnable stop) {
+    record Levers(Speed speed, Optional<Grip> grip, Runnable stop, Optional<OwnHands> hands) {
         Levers {
             Objects.requireNonNull(speed, "speed");
             Objects.requireNonNull(grip, "grip");
             Objects.requireNonNull(stop, "stop");
+            Objects.requireNonNull(hands, "hands");
+        }
+
+        /** Where the bowl is in other hands. */
+        Levers(Speed speed, Optional<Grip> grip, Runnable stop) {
+            this(speed, grip, stop, Optional.empty());
         }
     }
 
@@ -120,8 +141,13 @@ final class KeyDesk implements Consumer<Key> {
     Optional<String> line() {
         Optional<Typing> open = typingNow();
         if (open.isPresent()) {
-            return Optional.of("Other thermometer: " + open.get().entry().text() + "_ " + units.symbol()
-                    + " · Enter keeps it, Esc leaves it");
+            String text = open.get().entry().text();
+            return Optional.of(
+                    switch (open.get().number()) {
+                        case OTHER_THERMOMETER ->
+                            "Other thermometer: " + text + "_ " + units.symbol() + " · Enter keeps it, Esc leaves it";
+                        case SEED_GRAMS -> "Seed: " + text + "_ g · Enter throws it in, Esc leaves it";
+                    });
         }
         Said now = said.get();
         return handsClock.instant().isBefore(now.until()) ? Optional.of(now.words()) : Optional.empty();
@@ -139,7 +165,10 @@ final class KeyDesk implements Consumer<Key> {
             case NOTE -> act(new Noted(at, "note to write"), "Marked for a note");
             case UNDO -> undo(state, at);
             case PROBE_OUT -> probe(state, at);
-            case OTHER -> typing(NumberEntry.EMPTY);
+            case OTHER -> typing(NumberEntry.EMPTY, Number.OTHER_THERMOMETER);
+            case COLD_WATER, STIR, SEED, DRY ->
+                levers.hands()
+                        .ifPresentOrElse(hands -> train(key, hands, at), () -> say("That key is for training only"));
             case CHOCOLATE -> chocolate(at);
             case LET_GO -> letGo();
             case FASTER -> levers.speed().faster();
@@ -150,14 +179,31 @@ final class KeyDesk implements Consumer<Key> {
         }
     }
 
+    private void train(Key key, OwnHands hands, Instant at) {
+        switch (key) {
+            case COLD_WATER -> moved(Place.COLD_WATER, at);
+            case SEED -> typing(NumberEntry.EMPTY, Number.SEED_GRAMS);
+            case STIR -> {
+                Stirring now = hands.otherStirring();
+                act(new StirringSaid(at, now), now == Stirring.STIRRED ? "Stirring" : "Left alone");
+            }
+            case DRY -> {
+                hands.wipe();
+                say("Drying the bowl");
+            }
+            default -> throw new IllegalArgumentException(key + " is no key of training");
+        }
+    }
+
     /** A character for the number that is being typed; answers whether it was one. */
     boolean typed(char character) {
         Optional<Typing> open = typingNow();
         if (open.isEmpty() || !NumberEntry.takes(character)) return false;
         NumberEntry entry = open.get().entry();
         if (character == NumberEntry.LEAVE) typing.set(Optional.empty());
-        else if (character == NumberEntry.DONE || character == '\n') keep(entry);
-        else typing(entry.with(character));
+        else if (character == NumberEntry.DONE || character == '\n')
+            keep(entry, open.get().number());
+        else typing(entry.with(character), open.get().number());
         return true;
     }
 
@@ -165,14 +211,27 @@ final class KeyDesk implements Consumer<Key> {
         return typing.get().filter(open -> handsClock.instant().isBefore(open.until()));
     }
 
-    private void typing(NumberEntry entry) {
-        typing.set(Optional.of(new Typing(entry, handsClock.instant().plusSeconds(TYPING_SECONDS))));
+    private void typing(NumberEntry entry, Number number) {
+        typing.set(Optional.of(new Typing(entry, handsClock.instant().plusSeconds(TYPING_SECONDS), number)));
     }
 
-    private void keep(NumberEntry entry) {
+    private void keep(NumberEntry entry, Number number) {
         typing.set(Optional.empty());
         if (entry.value().isEmpty()) return;
-        double celsius = units.celsius(entry.value().getAsDouble());
+        switch (number) {
+            case OTHER_THERMOMETER -> compared(units.celsius(entry.value().getAsDouble()));
+            case SEED_GRAMS -> seeded(entry.value().getAsDouble());
+        }
+    }
+
+    private void seeded(double grams) {
+        double most = session.get().setup().bowl().amountGrams().orElse(MOST_SEED_GRAMS);
+        if (grams >= 1 && grams <= most)
+            act(new SeedAdded(sessionClock.instant(), grams), Math.round(grams) + " g of seed thrown in");
+        else say("Not thrown in: seed is 1 to " + Math.round(most) + " g. G to type again");
+    }
+
+    private void compared(double celsius) {
         if (celsius < Sample.LOWEST_CELSIUS || celsius > Sample.HIGHEST_CELSIUS) {
             say("Not kept: a thermometer in a kitchen says " + units.plain(Sample.LOWEST_CELSIUS) + " to "
                     + units.plain(Sample.HIGHEST_CELSIUS) + " " + units.symbol() + ". O to type again");
@@ -243,7 +302,7 @@ final class KeyDesk implements Consumer<Key> {
             say("Nothing to take back");
             return;
         }
-        intake.accept(new Undone(at, last.get().sequence()));
+        tell(new Undone(at, last.get().sequence()));
         say("Taken back");
     }
 
@@ -270,11 +329,21 @@ final class KeyDesk implements Consumer<Key> {
         }
     }
 
-    private void act(Input input, String words) {
-        intake.accept(input);
-        boolean undoable =
-                !(input instanceof Noted || input instanceof SampleProved || input instanceof OtherThermometer);
+    private void act(MakerAction input, String words) {
+        tell(input);
+        boolean undoable = !(input instanceof Noted
+                || input instanceof SampleProved
+                || input instanceof OtherThermometer
+                || input instanceof StirringSaid
+                || input instanceof SeedAdded);
         say(undoable ? words + " · U takes it back" : words);
+    }
+
+    /** In training what is said is also done. */
+    private void tell(MakerAction action) {
+        Phase phase = session.get().state().batch().phase();
+        levers.hands().ifPresent(hands -> hands.did(action, phase));
+        intake.accept(action);
     }
 
     private void say(String words) {

@@ -67,7 +67,7 @@ final class LiveBatch {
     }
 
     /** Watches until the maker stops or the bytes end; answers with how things stood then. {@code ready} runs once the probe is open and the journal begun. */
-    SessionSnapshot watch(Screens screens, Optional<ScreenChoice> screen, List<Recipe> recipes, Runnable ready)
+    SessionSnapshot watch(Showing screens, Optional<ScreenChoice> screen, List<Recipe> recipes, Runnable ready)
             throws Refusal, InterruptedException {
         Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
         Instant start = plan.cutOff().map(s -> s.header().start()).orElse(now);
@@ -75,7 +75,7 @@ final class LiveBatch {
         SessionClock clock = new SessionClock(now, plan.choice().usualSpeed(), System::nanoTime);
         long taken = plan.cutOff().map(s -> s.nextSequence() - 1).orElse(0L);
         Watching watching = new Watching(plan.setup(), clock, plan.choice(), taken, units, zone);
-        watching.notice(Notices.of(plan.setup().origin()));
+        watching.notice(Optional.of(plan.choice().notice()));
         try (StayAwake awake = StayAwake.begin()) {
             if (!awake.isHeld() && !plan.isPractice()) {
                 err.println("This computer may go to sleep during the batch, and then nothing is recorded."

@@ -1,7 +1,6 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.setup.Origin;
-import java.util.Optional;
 
 /** The standing line of a session: what a newcomer must know of practice, and the cautions of a real one. */
 final class Notices {
@@ -10,12 +9,18 @@ final class Notices {
                     + "A filled band says what to do now. + faster, – slower, Q Q stops. "
                     + "With your own probe: fifthform watch --probe PORT (fifthform ports lists them).";
 
+    /** The keys stand below; what they are for stands here. */
+    static final String TRAINING =
+            "Training: an invented bowl in your hands. It stands over hot water and is not stirred. "
+                    + "Do what a filled band says: Enter does the step, or B, K, S, G and D do what their names say. "
+                    + "Q Q ends it; then you see how it really went.";
+
     private static final String REAL = "Hot water and steam scald: tilt the bowl away from you and dry its underside. "
             + "Run the laptop on battery while the probe is in the bowl. More in SAFETY.md.";
 
     private Notices() {}
 
-    static Optional<String> of(Origin origin) {
-        return Optional.of(origin == Origin.SIMULATED ? PRACTICE : REAL);
+    static String of(Origin origin) {
+        return origin == Origin.SIMULATED ? PRACTICE : REAL;
     }
 }

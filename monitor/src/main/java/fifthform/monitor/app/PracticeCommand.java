@@ -24,9 +24,9 @@ import picocli.CommandLine.Spec;
         name = "practice",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {PracticeRunCommand.class, PracticeServeCommand.class},
-        description = "Lists the simulated kitchens and makers, runs batches, or plays the adapter.",
-        footer = {"", "Examples:", "  fifthform practice", "  fifthform practice --json"})
+        subcommands = {PracticeTrainCommand.class, PracticeRunCommand.class, PracticeServeCommand.class},
+        description = "Lists the simulated kitchens and makers; trains you, runs batches, or plays the adapter.",
+        footer = {"", "Examples:", "  fifthform practice", "  fifthform practice train first-light"})
 final class PracticeCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -51,6 +51,10 @@ final class PracticeCommand implements Callable<Integer> {
             out.println("Makers:");
         }
         for (MakerKind kind : MakerKind.values()) out.println(json ? line(kind) : row(kind.word(), kind.about()));
+        if (!json) {
+            out.println();
+            out.println("Your own hands: fifthform practice train " + Scenarios.FIRST);
+        }
         return Exit.DONE.code();
     }
 

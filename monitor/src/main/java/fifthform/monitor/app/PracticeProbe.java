@@ -42,9 +42,14 @@ final class PracticeProbe implements ProbeChoice {
 
     @Override
     public List<ProbeSetup> probes() {
+        return probes(scenario);
+    }
+
+    static List<ProbeSetup> probes(Scenario scenario) {
         String place = "practice: " + scenario.id();
+        String talk = scenario.bowlAdapter().language().talk().toString();
         return List.of(
-                Setups.probe(Setups.BOWL, Role.BOWL, Protocols.TEXT, place),
+                Setups.probe(Setups.BOWL, Role.BOWL, talk, place),
                 Setups.probe(Setups.BATH, Role.BATH, Protocols.TEXT, place));
     }
 
@@ -72,7 +77,39 @@ final class PracticeProbe implements ProbeChoice {
             // This maker tells by key what the hands do, as a maker well may; the curve would show it a little later.
             kitchen.takePresses().forEach(hands);
         };
-        KeyDesk.Speed keys = new KeyDesk.Speed() {
+        return wired(scenario, kitchen, clock, List.of(maker, pace), speed(pace));
+    }
+
+    /** A kitchen's two lines, each at the kitchen's time. */
+    static Wiring wired(
+            Scenario scenario,
+            RunningKitchen kitchen,
+            SessionClock clock,
+            List<SessionListener> listeners,
+            KeyDesk.Speed keys)
+            throws Refusal {
+        return new Wiring(
+                List.of(
+                        new ProbeLine(
+                                "bowl",
+                                new PacedSource(inStep(kitchen, clock), clock),
+                                scenario.bowlAdapter().language().protocol(),
+                                Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL)),
+                        new ProbeLine(
+                                "bath",
+                                new PacedSource(kitchen.bathSource(), clock),
+                                Protocols.named(Protocols.TEXT).protocol(),
+                                Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BATH))),
+                listeners,
+                keys,
+                // At thirty times life a hiccup of this computer is a long silence in the kitchen: let the bytes tell
+                // time.
+                Ticking.BY_THE_DATA);
+    }
+
+    /** The speed keys. */
+    static KeyDesk.Speed speed(PracticePace pace) {
+        return new KeyDesk.Speed() {
             @Override
             public void faster() {
                 pace.faster();
@@ -83,23 +120,6 @@ final class PracticeProbe implements ProbeChoice {
                 pace.slower();
             }
         };
-        return new Wiring(
-                List.of(
-                        new ProbeLine(
-                                "bowl",
-                                new PacedSource(inStep(kitchen, clock), clock),
-                                Protocols.named(Protocols.TEXT).protocol(),
-                                Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BOWL)),
-                        new ProbeLine(
-                                "bath",
-                                new PacedSource(kitchen.bathSource(), clock),
-                                Protocols.named(Protocols.TEXT).protocol(),
-                                Map.of(ProbeLine.FIRST_TO_SPEAK, Setups.BATH))),
-                List.of(maker, pace),
-                keys,
-                // At thirty times life a hiccup of this computer is a long silence in the kitchen: let the bytes tell
-                // time.
-                Ticking.BY_THE_DATA);
     }
 
     /**

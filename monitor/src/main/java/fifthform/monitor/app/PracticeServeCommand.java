@@ -1,15 +1,17 @@
 package fifthform.monitor.app;
 
-import fifthform.monitor.intake.SessionClock;
-import fifthform.monitor.practice.KitchenOnPort;
-import fifthform.probe.Spoken;
+import fifthform.monitor.practice.PracticeServer;
+import fifthform.probe.Talk;
 import fifthform.probe.link.LinkException;
+import fifthform.probe.link.LinkSource;
 import fifthform.probe.link.SerialSource;
+import fifthform.simulator.device.Language;
 import fifthform.simulator.device.RunningKitchen;
 import fifthform.simulator.scenario.MakerKind;
 import fifthform.simulator.scenario.Scenario;
 import java.io.PrintWriter;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.time.temporal.ChronoUnit;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -55,7 +57,7 @@ final class PracticeServeCommand implements Callable<Integer> {
     @Option(names = "--maker", paramLabel = "NAME", description = "who tempers; otherwise own-way")
     private String maker;
 
-    @Option(names = "--speed", paramLabel = "N", defaultValue = "1", description = "1 to 60 times life; default 1")
+    @Option(names = "--speed", paramLabel = "N", defaultValue = "1", description = "1 to 10 times life; default 1")
     private String speed;
 
     @ParentCommand
@@ -67,22 +69,19 @@ final class PracticeServeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal, InterruptedException {
         MakerKind who = maker == null ? MakerKind.OWN_WAY : PracticeCommand.maker(maker);
-        Scenario served = PracticeCommand.named(scenario).madeBy(who);
-        Spoken spoken = spoken();
-        double times = WatchSpeed.parse(speed).factor().orElse(1);
-        Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
-        SessionClock clock = new SessionClock(now, times, System::nanoTime);
-        RunningKitchen kitchen = served.start(clock.instant());
-        SerialSource line = new SerialSource(port, spoken.line(), clock);
-        try (KitchenOnPort serving = new KitchenOnPort(kitchen, line.open(), clock, err()::println)) {
-            StopSignal signal = StopSignal.listen(serving::stop);
+        Language language = language();
+        Scenario served =
+                Answers.orRefuse(PracticeCommand.named(scenario).madeBy(who).speaking(language), Exit.NOT_UNDERSTOOD);
+        double times = speed();
+        RunningKitchen kitchen = served.start(Instant.now().truncatedTo(ChronoUnit.MICROS));
+        try (PracticeServer serving = new PracticeServer(kitchen, opened(language), times)) {
+            StopSignal signal = StopSignal.listen(serving::close);
             Exit how = Exit.FAULT;
             try {
-                err().println("Speaking " + spoken.talk() + " at " + spoken.line() + " through " + port + ": "
+                err().println("Speaking " + language + " at " + language.line() + " through " + port + ": "
                         + served.title() + ", simulated, ×" + Math.round(times) + ". Ctrl-C ends it.");
-                KitchenOnPort.Ended ended = serving.serve();
-                String why = ended == KitchenOnPort.Ended.MAKER_DONE ? "The batch is poured" : "Stopped";
-                out().println(why + " after " + serving.linesSent() + " pieces sent.");
+                serving.serve();
+                out().println(kitchen.done() ? "The batch is poured." : "Stopped before the batch was poured.");
                 how = Exit.DONE;
             } catch (LinkException gone) {
                 // Said before the signal's hook may end the process.
@@ -92,18 +91,34 @@ final class PracticeServeCommand implements Callable<Integer> {
                 signal.ended(how);
             }
             return how.code();
+        }
+    }
+
+    private LinkSource opened(Language language) throws Refusal {
+        SerialSource source = new SerialSource(port, language.line(), InstantSource.system());
+        try {
+            return new OpenedOnce(source, source.open());
         } catch (LinkException e) {
             throw new Refusal(Exit.NO_PROBE, e.getMessage() + " " + e.whatToDo());
         }
     }
 
-    /** The simulated adapter prints text lines. */
-    private Spoken spoken() throws Refusal {
-        Spoken spoken = Protocols.named(talk);
-        if (spoken.protocol().id().equals(Protocols.TEXT)) return spoken;
+    private Language language() throws Refusal {
+        Language language = Answers.orRefuse(
+                Language.of(Answers.orRefuse(Talk.parse(talk), Exit.NOT_UNDERSTOOD)), Exit.NOT_UNDERSTOOD);
+        if (language.comesThroughAPort()) return language;
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "--talk was " + talk + ". Nothing was done. The simulated adapter speaks " + Protocols.TEXT + " only.");
+                "--talk was " + talk + ". Nothing was done. That one does not come through a port; name another.");
+    }
+
+    private double speed() throws Refusal {
+        double times = WatchSpeed.parse(speed).factor().orElse(1);
+        if (times <= PracticeServer.FASTEST) return times;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--speed was " + speed + ". Nothing was done. A serial line carries 1 to "
+                        + Math.round(PracticeServer.FASTEST) + ".");
     }
 
     private PrintWriter out() {

@@ -36,6 +36,11 @@ interface ProbeChoice {
         return Optional.empty();
     }
 
+    /** The standing line of its sessions. */
+    default String notice() {
+        return Notices.of(origin());
+    }
+
     /** How many times faster than life it runs unless somebody says otherwise. */
     default double usualSpeed() {
         return 1;

@@ -17,7 +17,7 @@ import java.util.function.Supplier;
  * Shows a session on the best screen there is: a window where there is a display, else the terminal, else plain lines.
  * Each that refuses says why in one line, and the next is tried; the session goes on meanwhile.
  */
-final class Screens {
+final class Screens implements Showing {
     private static final long LOOK_EVERY_MILLIS = 50;
 
     private final PrintWriter out;
@@ -30,8 +30,9 @@ final class Screens {
         this.theme = Objects.requireNonNull(theme, "theme");
     }
 
-    /** Blocks until the session is over. */
-    void show(Optional<ScreenChoice> wished, ScreenFeed feed, Supplier<Duration> elapsed) throws InterruptedException {
+    @Override
+    public void show(Optional<ScreenChoice> wished, ScreenFeed feed, Supplier<Duration> elapsed)
+            throws InterruptedException {
         ScreenChoice choice = wished.orElseGet(Screens::best);
         if (choice == ScreenChoice.WINDOW) {
             Optional<String> refused = WatchWindow.open(feed, theme);
@@ -63,7 +64,7 @@ final class Screens {
         } while (!last);
     }
 
-    private static ScreenChoice best() {
+    static ScreenChoice best() {
         boolean linux = System.getProperty("os.name").startsWith("Linux");
         // JavaFX 21 speaks X11 only; without DISPLAY trying would only print its own complaints.
         if (!linux || System.getenv("DISPLAY") != null) return ScreenChoice.WINDOW;

@@ -9,10 +9,16 @@ import fifthform.monitor.analyse.BatchFigures;
 import fifthform.monitor.intake.LiveSource;
 import fifthform.monitor.intake.LiveSource.Ticking;
 import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.model.Key;
 import fifthform.monitor.model.Look;
 import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.WatchModel;
+import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.practice.DebriefText;
+import fifthform.monitor.practice.OwnHands;
+import fifthform.monitor.practice.Training;
+import fifthform.monitor.practice.TrainingPicture;
 import fifthform.monitor.session.SessionListener;
 import fifthform.monitor.session.SessionLoop;
 import fifthform.monitor.session.SessionSnapshot;
@@ -92,6 +98,11 @@ final class Watching {
         stopping.set(true);
     }
 
+    /** Training is not over with the batch: the debrief stands on the screen until it has been read. */
+    private void quit() {
+        wiring.training().map(Training::hands).ifPresentOrElse(OwnHands::finish, this::stop);
+    }
+
     /** The loop for this session. */
     SessionLoop loop(Instant start, JournalWriter journal) {
         List<SessionListener> listeners = new ArrayList<>(wiring.listeners());
@@ -106,7 +117,7 @@ final class Watching {
     SessionSnapshot run(
             SessionLoop loop,
             JournalWriter journal,
-            Screens screens,
+            Showing screens,
             Optional<ScreenChoice> choice,
             List<Recipe> recipes,
             UnaryOperator<ProbeLine> tap)
@@ -122,7 +133,11 @@ final class Watching {
                 handsClock,
                 recipes,
                 units,
-                new KeyDesk.Levers(wiring.speed(), grip(readers), this::stop));
+                new KeyDesk.Levers(
+                        wiring.speed(),
+                        grip(readers),
+                        this::quit,
+                        wiring.training().map(Training::hands)));
         reading.set(readers);
         readers.forEach(ProbeReader::start);
         session.start();
@@ -165,22 +180,42 @@ final class Watching {
 
     private ScreenFeed feed(SessionLoop loop, KeyDesk keys) {
         return new ScreenFeed(
-                () -> WatchModel.picture(loop.snapshot(), look(keys)),
-                () -> loop.snapshot().publishedNanos(),
+                () -> picture(loop, keys),
+                () -> isOver() ? System.nanoTime() : loop.snapshot().publishedNanos(),
                 System::nanoTime,
-                keys::typed,
-                keys,
+                typed -> !isOver() && keys.typed(typed),
+                key -> taken(key, keys),
                 this::stop,
-                () -> stopping.get() || over.getCount() == 0,
+                () -> stopping.get() || isOver() && wiring.training().isEmpty(),
                 () -> speaker.state() == Speaker.State.NONE);
+    }
+
+    private boolean isOver() {
+        return over.getCount() == 0;
+    }
+
+    private WatchPicture picture(SessionLoop loop, KeyDesk keys) {
+        WatchPicture picture = WatchModel.picture(loop.snapshot(), look(keys));
+        if (wiring.training().isEmpty()) return picture;
+        if (!isOver()) return TrainingPicture.during(picture);
+        return TrainingPicture.after(
+                picture, new DebriefText(wiring.training().get().debrief(), units));
+    }
+
+    /** Once the batch is over, keys have nothing to do but close the screen. */
+    private void taken(Key key, KeyDesk keys) {
+        if (!isOver()) keys.accept(key);
+        else if (key == Key.QUIT) stop();
     }
 
     private Look look(KeyDesk keys) {
         boolean sound = speaker.state() == Speaker.State.SOUND;
         List<Mark> marks = new ArrayList<>();
+        wiring.training().ifPresent(t -> marks.add(new Mark(t.hands().words(), true)));
         if (setup.origin() == Origin.SIMULATED) marks.add(new Mark("×" + Math.round(clock.speed()), true));
         marks.add(new Mark(sound ? "sound" : speaker.state().words(), sound));
-        return new Look(units, zone, marks, KEYS, keys.line().or(this::complaint), notice.get());
+        String row = wiring.training().isPresent() ? TRAINING_KEYS : KEYS;
+        return new Look(units, zone, marks, row, keys.line().or(this::complaint), notice.get());
     }
 
     /** What only the adapter's own way of talking knows: a wrong register, a damaged answer. A pulled plug has its alarm. */
@@ -191,6 +226,9 @@ final class Watching {
                 .map(trouble -> trouble.place() + ": " + trouble.getMessage() + " " + trouble.whatToDo())
                 .findFirst();
     }
+
+    private static final String TRAINING_KEYS = "Enter do the step · B bowl on or off · K cold water · S stir · G seed"
+            + " · D dry · P probe · U undo · Space seen · Q Q end";
 
     private static final String KEYS = "Space seen · Enter done · B bowl · P probe out · O other · H help · Q Q stop";
 

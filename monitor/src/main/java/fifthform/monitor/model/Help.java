@@ -15,7 +15,8 @@ public enum Help {
     KEYS {
         @Override
         public WatchPicture over(WatchPicture picture) {
-            return noticed(picture, KEY_WORDS);
+            boolean training = picture.kitchen() == WatchPicture.Kitchen.TRAINING;
+            return noticed(picture, training ? TRAINING_WORDS : KEY_WORDS);
         }
     },
     /** What the figure beside the reading is made of. */
@@ -33,6 +34,12 @@ public enum Help {
                     + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. L L: let go of the probe's port, L takes it back. + and –: speed of practice. Q: end and keep the session."
                     + " H: how far the reading can be trusted.";
 
+    private static final String TRAINING_WORDS =
+            "These keys are your hands. B: the bowl on or off the water. K: into cold water. S: stir, or stop. G: throw"
+                    + " seed in, then its grams and Enter. D: dry the bowl. P: the probe out, or in again. Enter: do the"
+                    + " step on the screen. U: take the last key back. Space: I have seen it, be quiet. + and –: speed."
+                    + " Q Q: end, with the debrief. H: how far the reading can be trusted.";
+
     /** The same picture with this page as its notice. */
     public abstract WatchPicture over(WatchPicture picture);
 
@@ -43,7 +50,7 @@ public enum Help {
 
     private static WatchPicture noticed(WatchPicture picture, String words) {
         return new WatchPicture(
-                picture.simulated(),
+                picture.kitchen(),
                 picture.heading(),
                 picture.subject(),
                 picture.marks(),

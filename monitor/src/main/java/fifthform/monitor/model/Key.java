@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.monitor.model.WatchPicture.Kitchen;
 import java.util.Optional;
 
 /**
@@ -10,6 +11,10 @@ public enum Key {
     SEEN(' ', "Space", "seen"),
     STEP_DONE('\r', "Enter", "step done"),
     BOWL_MOVED('b', "B", "bowl moved"),
+    COLD_WATER('k', "K", "cold water"),
+    STIR('s', "S", "stir"),
+    SEED('g', "G", "seed"),
+    DRY('d', "D", "dry"),
     MARK('m', "M", "mark"),
     NOTE('n', "N", "note"),
     UNDO('u', "U", "undo"),
@@ -44,14 +49,18 @@ public enum Key {
         return word;
     }
 
-    /** Whether it stands in the row of keys; the rare one, which nobody should brush by accident, is told by the help. */
-    public boolean isInTheRow() {
-        return this != LET_GO;
-    }
-
-    /** Whether it only changes the speed of practice and recorded bytes. */
-    public boolean changesSpeed() {
-        return this == SLOWER || this == FASTER;
+    /**
+     * Whether it stands in the row of keys. The rare one, which nobody should brush by accident, is told by the help;
+     * training has keys of its own in the place of those that are of no use there.
+     */
+    public boolean isInTheRow(Kitchen kitchen) {
+        return switch (this) {
+            case LET_GO -> false;
+            case COLD_WATER, STIR, SEED, DRY -> kitchen == Kitchen.TRAINING;
+            case MARK, NOTE, OTHER, CHOCOLATE -> kitchen != Kitchen.TRAINING;
+            case SLOWER, FASTER -> kitchen != Kitchen.REAL;
+            case SEEN, STEP_DONE, BOWL_MOVED, UNDO, PROBE_OUT, THEME, FULL_SCREEN, HELP, QUIT -> true;
+        };
     }
 
     /** Whether it changes only how the window looks. */

@@ -26,7 +26,7 @@ final class NotUpdating {
         long seconds = Duration.ofNanos(ageNanos).toSeconds();
         Numeral last = picture.numeral();
         return new WatchPicture(
-                picture.simulated(),
+                picture.kitchen(),
                 picture.heading(),
                 picture.subject(),
                 picture.marks(),

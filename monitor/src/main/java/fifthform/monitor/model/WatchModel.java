@@ -21,6 +21,7 @@ import fifthform.curves.signal.Track;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
+import fifthform.monitor.model.WatchPicture.Kitchen;
 import fifthform.monitor.model.WatchPicture.Mark;
 import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Outlook;
@@ -69,7 +70,7 @@ public final class WatchModel {
     private WatchPicture picture() {
         BandModel band = new BandModel(state, phrases, snapshot.setup().bowl().material());
         return new WatchPicture(
-                snapshot.setup().origin() == Origin.SIMULATED,
+                snapshot.setup().origin() == Origin.SIMULATED ? Kitchen.SIMULATED : Kitchen.REAL,
                 heading(),
                 subject(),
                 marks(),

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * same picture. Temperatures named {@code …Shown} are in the maker's unit, ready to be drawn against {@link Ladder}'s
  * or {@link Trace}'s own scale.
  *
- * @param simulated whether this is practice; shown all the time
+ * @param kitchen whether this is practice; shown all the time
  * @param heading phase and times, for example {@code rewarm · 3 min · 41 min of the batch}
  * @param subject chocolate, amount and bowl, for example {@code dark, 1 kg, steel bowl}
  * @param marks sound, saved, probe
@@ -30,7 +30,7 @@ import java.util.OptionalDouble;
  * @param banner a standing notice, for example that this is practice and how to use a real probe
  */
 public record WatchPicture(
-        boolean simulated,
+        Kitchen kitchen,
         String heading,
         String subject,
         List<Mark> marks,
@@ -47,7 +47,18 @@ public record WatchPicture(
         String keys,
         Optional<String> undo,
         Optional<String> banner) {
+    /** Whose bowl it is. */
+    public enum Kitchen {
+        /** The maker's own. */
+        REAL,
+        /** A simulated one, in the hands of a simulated maker. */
+        SIMULATED,
+        /** A simulated one, in the hands of whoever sits at the keys. */
+        TRAINING
+    }
+
     public WatchPicture {
+        Objects.requireNonNull(kitchen, "kitchen");
         Objects.requireNonNull(heading, "heading");
         Objects.requireNonNull(subject, "subject");
         marks = List.copyOf(marks);
@@ -64,6 +75,11 @@ public record WatchPicture(
         Objects.requireNonNull(keys, "keys");
         Objects.requireNonNull(undo, "undo");
         Objects.requireNonNull(banner, "banner");
+    }
+
+    /** Whether nothing of it was measured. */
+    public boolean simulated() {
+        return kitchen != Kitchen.REAL;
     }
 
     /** How loud something on the screen is; drawn as shape, word and colour together. */

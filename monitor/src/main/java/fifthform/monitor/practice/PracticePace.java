@@ -25,6 +25,7 @@ public final class PracticePace implements SessionListener {
     private static final double LIFE = 1;
     private static final double READABLE = 3;
     private static final double FASTEST = 60;
+    private static final double FASTEST_BY_HAND = 10;
 
     /** Steps that are due now; the others stand for minutes. */
     private static final Set<CueId> DUE_NOW =
@@ -33,6 +34,8 @@ public final class PracticePace implements SessionListener {
     /** How long a step is shown at the speed of life; a maker who takes no notice must not hold up the batch. */
     private static final Duration SHOWN = Duration.ofSeconds(5);
 
+    private static final Duration HANDS_NEED = Duration.ofSeconds(20);
+
     private static final Duration IN_RANGE_SHOWN = Duration.ofSeconds(9);
 
     /** A turning point that is never seen must not hold it up either. */
@@ -40,7 +43,10 @@ public final class PracticePace implements SessionListener {
 
     /** What happens where a cue has to be read. */
     public enum AtCues {
+        /** For somebody who looks on. */
         SLOW_DOWN,
+        /** For somebody whose own hands it takes: they need longer than a simulated maker. */
+        WAIT_FOR_HANDS,
         GO_ON
     }
 
@@ -57,14 +63,18 @@ public final class PracticePace implements SessionListener {
         this.usual = usual;
     }
 
-    /** Twice as fast from now on, up to ×60; a slow passage ends at once. */
+    /** Twice as fast from now on, up to ×60, by hand ×10; a slow passage ends at once. */
     public void faster() {
-        set(Math.min(FASTEST, 2 * clock.speed()));
+        set(Math.min(fastest(), 2 * clock.speed()));
     }
 
     /** Half as fast from now on, down to the speed of life. */
     public void slower() {
         set(Math.max(LIFE, clock.speed() / 2));
+    }
+
+    private double fastest() {
+        return atCues == AtCues.WAIT_FOR_HANDS ? FASTEST_BY_HAND : FASTEST;
     }
 
     private void set(double speed) {
@@ -85,6 +95,10 @@ public final class PracticePace implements SessionListener {
         if (wanted != clock.speed()) clock.runAt(wanted);
     }
 
+    private Duration shown() {
+        return atCues == AtCues.WAIT_FOR_HANDS ? HANDS_NEED : SHOWN;
+    }
+
     private void begun(Event.CueGiven cue) {
         hurried = false;
         boolean turnComes = cue.cue() == CueId.GET_READY || cue.cue() == CueId.LIFT_NOW;
@@ -95,7 +109,7 @@ public final class PracticePace implements SessionListener {
     private double readable(State state) {
         for (Map.Entry<CueId, OpenCue> open : state.cues().open().entrySet()) {
             Duration age = Duration.between(open.getValue().since(), state.at());
-            if (DUE_NOW.contains(open.getKey()) && age.compareTo(SHOWN) < 0) return LIFE;
+            if (DUE_NOW.contains(open.getKey()) && age.compareTo(shown()) < 0) return LIFE;
             if (open.getKey() == CueId.IN_RANGE && age.compareTo(IN_RANGE_SHOWN) < 0) return READABLE;
         }
         boolean turning = turnAwaitedSince

@@ -2,6 +2,7 @@ package fifthform.monitor.view;
 
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.WatchPicture.Kitchen;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -22,7 +23,6 @@ final class KeyRow extends Group {
 
     KeyRow(Consumer<Key> pressed) {
         for (Key key : Key.values()) {
-            if (!key.isInTheRow()) continue;
             KeyButton button = new KeyButton(key, pressed);
             buttons.put(key, button);
             getChildren().add(button);
@@ -33,16 +33,16 @@ final class KeyRow extends Group {
     private static double weight(Key key) {
         return switch (key) {
             case SEEN, STEP_DONE, BOWL_MOVED -> 1.45;
-            case PROBE_OUT, CHOCOLATE, FULL_SCREEN -> 1.22;
-            case MARK, NOTE, UNDO, OTHER, LET_GO, SLOWER, FASTER, THEME, HELP, QUIT -> 1;
+            case PROBE_OUT, CHOCOLATE, FULL_SCREEN, COLD_WATER -> 1.22;
+            case MARK, NOTE, UNDO, OTHER, LET_GO, SLOWER, FASTER, THEME, HELP, QUIT, STIR, SEED, DRY -> 1;
         };
     }
 
-    void lay(boolean simulated, Box box, double u) {
+    void lay(Kitchen kitchen, Box box, double u) {
         double weights = 0;
         int shown = 0;
         for (KeyButton button : buttons.values()) {
-            button.setVisible(simulated || !button.key.changesSpeed());
+            button.setVisible(button.key.isInTheRow(kitchen));
             if (!button.isVisible()) continue;
             weights += weight(button.key);
             shown++;

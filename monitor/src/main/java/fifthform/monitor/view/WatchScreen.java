@@ -126,7 +126,7 @@ public final class WatchScreen extends Region {
         strip.lay(picture.alarms(), frame.strip().times(u), u);
         banner.lay(picture.banner().orElse(""), frame.banner().times(u), u);
         layFoot(picture, frame.foot().times(u), u);
-        keys.lay(picture.simulated(), frame.keys().times(u), u);
+        keys.lay(picture.kitchen(), frame.keys().times(u), u);
         double wide = 10 * u;
         edge.setStrokeWidth(wide);
         edge.setX(wide / 2);

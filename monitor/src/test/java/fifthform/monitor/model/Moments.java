@@ -53,7 +53,7 @@ public final class Moments {
     public static WatchPicture melting() {
         double minute = 12;
         return new WatchPicture(
-                true,
+                WatchPicture.Kitchen.SIMULATED,
                 "melt · 12 min · 12 min of the batch",
                 "dark, 1 kg, steel bowl",
                 GOOD,
@@ -99,7 +99,7 @@ public final class Moments {
     public static WatchPicture cooling() {
         double minute = 26;
         return new WatchPicture(
-                false,
+                WatchPicture.Kitchen.REAL,
                 "cool · 6 min · 26 min of the batch",
                 "dark, 1 kg, steel bowl",
                 GOOD,
@@ -148,7 +148,7 @@ public final class Moments {
     public static WatchPicture liftNow() {
         double minute = 41.44;
         return new WatchPicture(
-                true,
+                WatchPicture.Kitchen.SIMULATED,
                 "rewarm · 3 min · 41 min of the batch",
                 "dark, 1 kg, steel bowl",
                 GOOD,
@@ -173,7 +173,7 @@ public final class Moments {
     public static WatchPicture headingOver() {
         double minute = 42.14;
         return new WatchPicture(
-                true,
+                WatchPicture.Kitchen.SIMULATED,
                 "rewarm · 4 min · 42 min of the batch",
                 "dark, 1 kg, steel bowl",
                 GOOD,
@@ -222,7 +222,7 @@ public final class Moments {
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
         return new WatchPicture(
-                false,
+                WatchPicture.Kitchen.REAL,
                 "rewarm · 3 min · 41 min of the batch",
                 "dark, 1 kg, steel bowl",
                 List.of(
@@ -258,7 +258,7 @@ public final class Moments {
                 new AlarmRow(
                         Tone.URGENT, Direction.UP, "Good crystals are melting. Cool now.", "was 33.9 °C at 14:02"));
         return new WatchPicture(
-                true,
+                WatchPicture.Kitchen.SIMULATED,
                 "rewarm · 12 min · 1 h 42 min of the batch",
                 "two-ingredient dark, 12.5 kg, stainless steel bowl",
                 List.of(

@@ -108,7 +108,7 @@ class LineScreenTest {
     private static WatchPicture counting(String headline) {
         WatchPicture is = Moments.unplugged();
         return new WatchPicture(
-                is.simulated(),
+                is.kitchen(),
                 is.heading(),
                 is.subject(),
                 is.marks(),

@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Follows a batch, moment by moment: what was said, what was done, how it really stood. */
-final class BatchWatch {
+public final class BatchWatch {
     /** The cues that take the bowl out of some water, and which. */
     private static final Map<CueId, Spot> OUT_OF = new EnumMap<>(
             Map.of(CueId.MELTED, Spot.HOT_BATH, CueId.STOP_COOLING, Spot.COLD_WATER, CueId.LIFT_NOW, Spot.WARM_BATH));
@@ -30,16 +30,16 @@ final class BatchWatch {
     private Optional<Instant> last = Optional.empty();
     private Spot spot = Spot.TABLE;
 
-    BatchWatch(Recipe recipe) {
+    public BatchWatch(Recipe recipe) {
         this.recipe = recipe;
     }
 
     /** What the program says of a lift now; the last before a lift counts. */
-    void forecast(OptionalDouble turnIfLiftedCelsius) {
+    public void forecast(OptionalDouble turnIfLiftedCelsius) {
         forecast = turnIfLiftedCelsius;
     }
 
-    void saw(Instant at, double bulkCelsius, Spot now) {
+    public void saw(Instant at, double bulkCelsius, Spot now) {
         boolean lifted = really.rewarmed() && spot == Spot.WARM_BATH && now != Spot.WARM_BATH;
         if (lifted) forecasts.add(forecast);
         really.saw(at, bulkCelsius, now);
@@ -50,6 +50,11 @@ final class BatchWatch {
         spot = now;
     }
 
+    /** For each lift off the warm water what the program had said of it just before; empty where it had said nothing. */
+    public List<OptionalDouble> forecasts() {
+        return List.copyOf(forecasts);
+    }
+
     private void answered(Instant at) {
         OUT_OF.forEach((cue, water) -> {
             Instant given = spot == water ? waiting.remove(cue) : null;
@@ -58,13 +63,13 @@ final class BatchWatch {
     }
 
     /** A cue that comes when the bowl has left that water already asks for nothing. */
-    void heard(Event event) {
+    public void heard(Event event) {
         if (event instanceof CueGiven given && OUT_OF.get(given.cue()) == spot) {
             waiting.putIfAbsent(given.cue(), given.at());
         }
     }
 
-    Ending ending() {
+    public Ending ending() {
         waiting.forEach((cue, at) -> answers.add(new Answer(cue, at, Optional.empty())));
         Outcome outcome = really.outcome();
         OptionalDouble highest = outcome.highestAfterCoolCelsius();

@@ -12,6 +12,7 @@ import fifthform.simulator.device.PlannedFault;
 import fifthform.simulator.device.RunningKitchen;
 import fifthform.simulator.maker.Habits;
 import fifthform.simulator.maker.Luck;
+import fifthform.simulator.maker.Maker;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -66,10 +67,19 @@ public record Scenario(
     /** The same batch with other luck. */
     public RunningKitchen start(Instant at, long otherSeed) {
         SplittableRandom random = new SplittableRandom(otherSeed);
+        return start(at, maker.with(habits, new Luck(random.split().nextLong())), random);
+    }
+
+    /** The batch from its beginning in these hands, for somebody who is none of the kinds. */
+    public RunningKitchen startWith(Maker hands, Instant at) {
+        return start(at, hands, new SplittableRandom(seed));
+    }
+
+    private RunningKitchen start(Instant at, Maker hands, SplittableRandom random) {
         return new RunningKitchen(
                 kitchen,
                 KitchenState.solid(kitchen.roomCelsius(), baths),
-                maker.with(habits, new Luck(random.split().nextLong())),
+                hands,
                 bowlAdapter,
                 AdapterSettings.USUAL_BATH,
                 at,

@@ -1,0 +1,132 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.catalogue.KnownRecipe;
+import fifthform.monitor.catalogue.Recipes;
+import fifthform.monitor.practice.DebriefText;
+import fifthform.monitor.practice.PracticePace;
+import fifthform.monitor.settings.Settings;
+import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.view.Theme;
+import fifthform.simulator.scenario.Scenario;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** A simulated bowl in the maker's own hands. */
+@Command(
+        name = "train",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Puts a simulated bowl into your hands: keys lift it, put it back, stir, cool and seed.",
+            "At the end you are told how it really went."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  fifthform practice train first-light",
+            "  fifthform practice train glass-bowl --speed 10 --screen terminal"
+        })
+final class PracticeTrainCommand implements Callable<Integer> {
+    private static final double FASTEST = 10;
+
+    @Parameters(paramLabel = "SCENARIO", description = "see: fifthform practice")
+    private String scenario;
+
+    @Option(
+            names = "--speed",
+            paramLabel = "N",
+            defaultValue = "6",
+            description = {
+                "1 to 10 times life; default 6.",
+                "While a step is due it is the speed of life, so that you can answer it"
+            })
+    private String speed;
+
+    @Option(names = "--screen", description = "window or terminal; otherwise the best there is")
+    private ScreenChoice screen;
+
+    @ParentCommand
+    private PracticeCommand practice;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal, InterruptedException {
+        Scenario trained = PracticeCommand.named(scenario);
+        double times = speed();
+        mustHaveKeys();
+        SettingsFile.Loaded loaded = new SettingsFile(practice.folders().settingsFile()).load();
+        loaded.problems().forEach(err()::println);
+        Settings settings = loaded.settings();
+        Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
+        Units units = practice.common().units().orElse(settings.units());
+        TrainingProbe probe =
+                new TrainingProbe(trained, practice.recipe(trained), times, PracticePace.AtCues.WAIT_FOR_HANDS);
+        train(probe, units, new Screens(out(), err(), theme));
+        return Exit.DONE.code();
+    }
+
+    /** The whole training on this screen, and its debrief in words. */
+    void train(TrainingProbe probe, Units units, Showing screens) throws Refusal, InterruptedException {
+        Recipes recipes = Recipes.load(practice.folders().recipes());
+        List<Recipe> known = recipes.known().stream().map(KnownRecipe::recipe).toList();
+        LiveBatch.Plan plan = new LiveBatch.Plan(setup(probe), probe, Optional.empty(), Optional.empty(), false);
+        new LiveBatch(plan, new SessionFiles(practice.folders().sessions()), units, out(), err())
+                .watch(screens, Optional.ofNullable(screen), known, () -> {});
+        probe.debrief().ifPresent(debrief -> {
+            out().println();
+            new DebriefText(debrief, units).lines().forEach(out()::println);
+        });
+    }
+
+    private Setup setup(TrainingProbe probe) {
+        return new Setup(
+                probe.recipe(),
+                probe.bowl().orElseThrow(),
+                probe.probes(),
+                Setup.USUAL_REACTION,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                probe.origin());
+    }
+
+    /** Lines have no keys, and a bowl in nobody's hands only gets hot. */
+    private void mustHaveKeys() throws Refusal {
+        ScreenChoice choice = screen == null ? Screens.best() : screen;
+        if (choice == ScreenChoice.WINDOW || choice == ScreenChoice.TERMINAL) return;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "Training needs keys, and there are none on this screen (" + choice + "). Nothing was done."
+                        + " Start it where there is a display or a terminal.");
+    }
+
+    private double speed() throws Refusal {
+        double times = WatchSpeed.parse(speed).factor().orElse(1);
+        if (times <= FASTEST) return times;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--speed was " + speed + ". Nothing was done. Hands can follow 1 to " + Math.round(FASTEST) + ".");
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}
