@@ -20,6 +20,9 @@ public final class DebriefText {
     /** Less stirring than this leaves the warm layer at the wall; our own choice, half of what the cues ask for. */
     private static final double LITTLE_STIRRING = 0.3;
 
+    /** Further below the cool range than this it grows thick; our own choice. */
+    private static final double FAR_BELOW_KELVIN = 1;
+
     private static final Duration LONG_UNDER = Duration.ofSeconds(60);
 
     private final Debrief debrief;
@@ -145,6 +148,8 @@ public final class DebriefText {
         if (debrief.stirredFraction() < LITTLE_STIRRING)
             return "stir more: what is not stirred is warmer at the wall than at the probe.";
         if (tooHot) return "lift a little sooner, and put it into cold water for a moment if it still heads over.";
+        if (coolest.isPresent() && coolest.getAsDouble() < recipe.cool().range().lowCelsius() - FAR_BELOW_KELVIN)
+            return "take it out of the cold water sooner, so that it does not sink far below the cool range.";
         if (landed == Landed.UNDER || debrief.underFor().compareTo(LONG_UNDER) > 0)
             return "put it back for a few seconds at a time, before it has become too cool.";
         return "the same in a harder kitchen, or faster; fifthform practice lists them.";

@@ -36,6 +36,8 @@ public final class Training implements SessionListener {
         this.hands = Objects.requireNonNull(hands, "hands");
         this.recipe = Objects.requireNonNull(recipe, "recipe");
         this.watch = new BatchWatch(recipe);
+        // However soon it ends, there is a first moment.
+        saw(kitchen.truth());
     }
 
     /** Whose hands. */
