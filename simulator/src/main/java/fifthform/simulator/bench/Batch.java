@@ -45,10 +45,10 @@ public record Batch(Kitchen kitchen) {
         Objects.requireNonNull(kitchen, "kitchen");
     }
 
-    /** The first moment of a scenario's batch: solid pieces at the room's temperature. */
+    /** The first moment of a scenario's batch. */
     public static Moment beginning(Scenario scenario, Luck luck, Program program) {
         Maker maker = scenario.maker().with(scenario.habits(), luck.branch(0));
-        KitchenState start = KitchenState.solid(scenario.kitchen().roomCelsius(), scenario.baths());
+        KitchenState start = scenario.begins();
         return new Moment(
                 BatchRun.BEGINS,
                 0,

@@ -5,6 +5,7 @@ import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.CueGiven;
 import fifthform.curves.recipe.Recipe;
 import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.scenario.Landed;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

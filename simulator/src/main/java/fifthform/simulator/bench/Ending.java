@@ -1,6 +1,7 @@
 package fifthform.simulator.bench;
 
 import fifthform.curves.check.Require;
+import fifthform.simulator.scenario.Landed;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;

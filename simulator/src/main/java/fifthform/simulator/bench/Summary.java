@@ -1,5 +1,6 @@
 package fifthform.simulator.bench;
 
+import fifthform.simulator.scenario.Landed;
 import java.time.Duration;
 import java.util.EnumMap;
 import java.util.List;

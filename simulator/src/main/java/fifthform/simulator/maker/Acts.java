@@ -16,9 +16,10 @@ import java.util.Objects;
  * @param hands where the bowl stands, how it is stirred, whether it is wiped
  * @param probe whether the probe is in the chocolate
  * @param seedGrams seed thrown in at the beginning of this while, 0 to 20 000 g
+ * @param splashGrams water that gets into the chocolate at the beginning of this while, 0 to 500 g
  * @param presses the keys pressed, oldest first
  */
-public record Acts(Hands hands, Probe probe, double seedGrams, List<MakerAction> presses) {
+public record Acts(Hands hands, Probe probe, double seedGrams, double splashGrams, List<MakerAction> presses) {
     /** Where the probe is. */
     public enum Probe {
         IN_THE_CHOCOLATE,
@@ -30,18 +31,20 @@ public record Acts(Hands hands, Probe probe, double seedGrams, List<MakerAction>
         Objects.requireNonNull(hands, "hands");
         Objects.requireNonNull(probe, "probe");
         Require.within(seedGrams, 0, 20_000, "seedGrams");
+        Require.within(splashGrams, 0, 500, "splashGrams");
         presses = List.copyOf(presses);
     }
 
     /** The kitchen after {@code time} of these acts; seed is as warm as the room. */
     public KitchenState on(Kitchen kitchen, KitchenState state, Duration time) {
         KitchenState seeded = seedGrams > 0 ? kitchen.seeded(state, seedGrams / 1000, kitchen.roomCelsius()) : state;
+        if (splashGrams > 0) seeded = kitchen.splashed(seeded, splashGrams / 1000);
         ProbePlace place = probe == Probe.OUT ? ProbePlace.OUT : hands.probe();
         return kitchen.advance(seeded, hands.probeAt(place), time);
     }
 
     /** Only the hands; nothing else happens. */
     public static Acts of(Hands hands) {
-        return new Acts(hands, Probe.IN_THE_CHOCOLATE, 0, List.of());
+        return new Acts(hands, Probe.IN_THE_CHOCOLATE, 0, 0, List.of());
     }
 }

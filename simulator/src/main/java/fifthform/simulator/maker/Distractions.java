@@ -1,15 +1,19 @@
 package fifthform.simulator.maker;
 
 import fifthform.curves.cue.CueId;
+import fifthform.simulator.bowl.Blower;
+import fifthform.simulator.bowl.ProbePlace;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Interruption.Cued;
 import fifthform.simulator.maker.Interruption.FirstAt;
 import fifthform.simulator.maker.Interruption.Moment;
 import fifthform.simulator.maker.Interruption.What;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * All that keeps somebody from the batch: what was planned for a moment of it, and what comes by chance.
@@ -20,10 +24,17 @@ import java.util.Objects;
  * @param probeOut the probe taken out by chance
  */
 record Distractions(List<Interruption> planned, List<Spell> spells, Calls phone, Calls probeOut) {
-    /** One planned interruption, from when to when. */
-    record Spell(What what, Instant from, Instant until) {
-        boolean present(Instant now) {
-            return !now.isBefore(from) && now.isBefore(until);
+    /** One planned interruption, and when it first begins. */
+    record Spell(Interruption planned, Instant first) {
+        /** When the one that is present now began; empty between them. */
+        Optional<Instant> since(Instant now) {
+            if (now.isBefore(first)) return Optional.empty();
+            Duration passed = Duration.between(first, now);
+            Duration begun = planned.every()
+                    .map(every -> every.multipliedBy(passed.dividedBy(every)))
+                    .orElse(Duration.ZERO);
+            boolean over = passed.minus(begun).compareTo(planned.lasting()) >= 0;
+            return over ? Optional.empty() : Optional.of(first.plus(begun));
         }
     }
 
@@ -53,23 +64,52 @@ record Distractions(List<Interruption> planned, List<Spell> spells, Calls phone,
         List<Interruption> left = new ArrayList<>();
         List<Spell> begun = new ArrayList<>(spells);
         for (Interruption each : planned) {
-            Instant from = at.plus(each.after());
-            if (each.moment().equals(moment)) begun.add(new Spell(each.what(), from, from.plus(each.lasting())));
+            if (each.moment().equals(moment)) begun.add(new Spell(each, at.plus(each.after())));
             else left.add(each);
         }
         return new Distractions(left, begun, phone, probeOut);
     }
 
     boolean handsAway(Instant now) {
-        return phone.present(now) || spell(What.PHONE, now);
+        return phone.present(now) || during(What.PHONE, now);
     }
 
     boolean probeOut(Instant now) {
-        return probeOut.present(now) || spell(What.PROBE_OUT, now);
+        return probeOut.present(now) || during(What.PROBE_OUT, now);
     }
 
-    private boolean spell(What what, Instant now) {
-        for (Spell each : spells) if (each.what() == what && each.present(now)) return true;
+    boolean during(What what, Instant now) {
+        for (Spell each : spells) {
+            if (each.planned().what() == what && each.since(now).isPresent()) return true;
+        }
         return false;
+    }
+
+    Blower blower(Instant now) {
+        if (spells.isEmpty()) return Blower.OFF;
+        if (during(What.HEAT_GUN, now)) return Blower.HEAT_GUN;
+        return during(What.HAIR_DRYER, now) ? Blower.HAIR_DRYER : Blower.OFF;
+    }
+
+    /** The probe as it really is, whether or not somebody knows. */
+    ProbePlace unnoticed(Instant now) {
+        if (spells.isEmpty()) return ProbePlace.IN_CHOCOLATE;
+        if (during(What.PROBE_SLIPPED, now)) return ProbePlace.OUT;
+        return during(What.PROBE_AT_WALL, now) ? ProbePlace.AT_WALL : ProbePlace.IN_CHOCOLATE;
+    }
+
+    /** The course with what is planned for the bowl begun, unless somebody has moved the bowl since that began. */
+    Course visits(Course course, Instant now) {
+        Course planned = course;
+        for (Spell each : spells) {
+            Optional<Spot> spot = each.planned().what().spot();
+            Optional<Instant> since = spot.flatMap(s -> each.since(now));
+            if (since.isEmpty()
+                    || planned.movedAt().filter(at -> !at.isBefore(since.get())).isPresent()) continue;
+            Duration left =
+                    Duration.between(now, since.get().plus(each.planned().lasting()));
+            planned = planned.visit(now, spot.get(), left);
+        }
+        return planned;
     }
 }

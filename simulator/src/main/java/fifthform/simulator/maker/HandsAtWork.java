@@ -6,6 +6,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.MakerAction.SeedAdded;
+import fifthform.simulator.bowl.Blower;
 import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.Hands.Towel;
 import fifthform.simulator.bowl.Spot;
@@ -44,6 +45,7 @@ final class HandsAtWork {
     private Optional<Instant> wipeAt;
     private double seedLeftGrams;
     private Luck luck;
+    private double splashGrams;
 
     HandsAtWork(Person person, KitchenView view) {
         this.view = view;
@@ -71,13 +73,16 @@ final class HandsAtWork {
             moveTo(course.visitOver(at));
             doWhatIsDue();
             judge();
+            moveTo(distractions.visits(course, at));
             towel = wipe();
             seedGrams = seed();
             spoon = spoon.at(at);
         }
         Probe probe = probe();
-        Hands hands = new Hands(course.spot(), away ? 0 : spoon.vigourFraction(), towel);
-        return new Next(after(person.intentions(), probe), new Acts(hands, probe, seedGrams, presses));
+        Blower blower = away ? Blower.OFF : distractions.blower(at);
+        Hands hands =
+                new Hands(course.spot(), away ? 0 : spoon.vigourFraction(), towel, blower, distractions.unnoticed(at));
+        return new Next(after(person.intentions(), probe), new Acts(hands, probe, seedGrams, splashGrams, presses));
     }
 
     private void moveTo(Course next) {
@@ -86,6 +91,9 @@ final class HandsAtWork {
         course = next;
         if (from == to) return;
         spoon = spoon.keptOn(at);
+        if (from == Spot.HOT_BATH && to == Spot.COLD_WATER) {
+            splashGrams = person.habits().plan().splashGrams();
+        }
         distractions = distractions.stoodAt(at, to);
         boolean wipes = to == Spot.TABLE && chance() < person.traits().slips().wipesFraction();
         wipeAt = wipes ? Optional.of(at.plus(person.traits().slips().wipesAfter())) : Optional.empty();

@@ -9,16 +9,23 @@ import java.util.List;
  * @param stirringShare how much of their usual vigour they put into stirring, 0 (the spoon stays away) to 1
  * @param seedGrams seed thrown in once while it cools, 0 for none
  * @param seedAtCelsius when the thermometer has come down to this, 20 to 40 °C
+ * @param splashGrams water that comes over the rim when the bowl first goes into the cold water, 0 to 500 g
  * @param interruptions what comes between
  */
-public record Plan(double stirringShare, double seedGrams, double seedAtCelsius, List<Interruption> interruptions) {
+public record Plan(
+        double stirringShare,
+        double seedGrams,
+        double seedAtCelsius,
+        double splashGrams,
+        List<Interruption> interruptions) {
     /** Nothing out of the ordinary. Seed at 33.5 °C: just below where seed melts; common practice, no source. */
-    public static final Plan USUAL = new Plan(1, 0, 33.5, List.of());
+    public static final Plan USUAL = new Plan(1, 0, 33.5, 0, List.of());
 
     public Plan {
         Require.within(stirringShare, 0, 1, "stirringShare");
         Require.within(seedGrams, 0, 2000, "seedGrams");
         Require.within(seedAtCelsius, 20, 40, "seedAtCelsius");
+        Require.within(splashGrams, 0, 500, "splashGrams");
         interruptions = List.copyOf(interruptions);
     }
 }

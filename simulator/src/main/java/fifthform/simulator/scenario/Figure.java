@@ -59,6 +59,8 @@ enum Figure {
     SEED_ADDED("seed added", "g", 0, 2000, 0),
     /** Just below where seed melts; common practice, no source. */
     SEED_AT("seed at", "C", 20, 40, 33.5),
+    /** Water that comes over the rim when the bowl goes into the cold water. */
+    SPLASH("splash", "g", 0, 500, 0),
     PROBE_LAG("probe lag", "s", 0.2, 120, 4),
     PROBE_DEPTH("probe depth", "mm", 2, 150, 30),
     /** How much of the wall the probe feels where it rests: 0 hangs free, 0.4 leans on it. */

@@ -5,7 +5,6 @@ import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.simulator.bowl.Kitchen;
 import fifthform.simulator.bowl.KitchenState;
-import fifthform.simulator.bowl.KitchenState.Baths;
 import fifthform.simulator.device.AdapterSettings;
 import fifthform.simulator.device.Language;
 import fifthform.simulator.device.PlannedFault;
@@ -29,10 +28,11 @@ import java.util.SplittableRandom;
  * @param chocolate id of the recipe it is tempered by
  * @param seed same seed, same batch
  * @param kitchen what stands in the kitchen
- * @param baths how warm the waters are at the start
+ * @param begins how the kitchen is found
  * @param maker who tempers
  * @param habits how
  * @param bowlAdapter the adapter of the probe in the chocolate
+ * @param expected how it should end
  */
 public record Scenario(
         String id,
@@ -42,10 +42,11 @@ public record Scenario(
         String chocolate,
         long seed,
         Kitchen kitchen,
-        Baths baths,
+        KitchenState begins,
         MakerKind maker,
         Habits habits,
-        AdapterSettings bowlAdapter) {
+        AdapterSettings bowlAdapter,
+        Expected expected) {
     public Scenario {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(title, "title");
@@ -53,13 +54,14 @@ public record Scenario(
         Objects.requireNonNull(demo, "demo");
         Objects.requireNonNull(chocolate, "chocolate");
         Objects.requireNonNull(kitchen, "kitchen");
-        Objects.requireNonNull(baths, "baths");
+        Objects.requireNonNull(begins, "begins");
         Objects.requireNonNull(maker, "maker");
         Objects.requireNonNull(habits, "habits");
         Objects.requireNonNull(bowlAdapter, "bowlAdapter");
+        Objects.requireNonNull(expected, "expected");
     }
 
-    /** The batch from its beginning, solid pieces at the room's temperature, with its own seed. */
+    /** The batch from its beginning, with its own seed. */
     public RunningKitchen start(Instant at) {
         return start(at, seed);
     }
@@ -78,7 +80,7 @@ public record Scenario(
     private RunningKitchen start(Instant at, Maker hands, SplittableRandom random) {
         return new RunningKitchen(
                 kitchen,
-                KitchenState.solid(kitchen.roomCelsius(), baths),
+                begins,
                 hands,
                 bowlAdapter,
                 AdapterSettings.USUAL_BATH,
@@ -86,9 +88,21 @@ public record Scenario(
                 random.split());
     }
 
-    /** The same kitchen and habits in the hands of somebody else. */
+    /** The same kitchen and habits in the hands of somebody else, which may end in any way. */
     public Scenario madeBy(MakerKind other) {
-        return new Scenario(id, title, about, demo, chocolate, seed, kitchen, baths, other, habits, bowlAdapter);
+        return new Scenario(
+                id,
+                title,
+                about,
+                demo,
+                chocolate,
+                seed,
+                kitchen,
+                begins,
+                other,
+                habits,
+                bowlAdapter,
+                Expected.ANYTHING);
     }
 
     /**
@@ -107,7 +121,8 @@ public record Scenario(
         }
         AdapterSettings adapter = bowlAdapter.speaking(other);
         return Parsed.accepted(
-                new Scenario(id, title, about, demo, chocolate, seed, kitchen, baths, maker, habits, adapter));
+                new Scenario(
+                        id, title, about, demo, chocolate, seed, kitchen, begins, maker, habits, adapter, expected));
     }
 
     /** What a maker would tell the program of this bowl: its material and the amount, nothing learned. */

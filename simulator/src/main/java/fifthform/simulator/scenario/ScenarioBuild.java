@@ -7,6 +7,7 @@ import fifthform.simulator.bowl.BowlWall;
 import fifthform.simulator.bowl.Chocolate;
 import fifthform.simulator.bowl.Exchange;
 import fifthform.simulator.bowl.Kitchen;
+import fifthform.simulator.bowl.KitchenState;
 import fifthform.simulator.bowl.KitchenState.Baths;
 import fifthform.simulator.bowl.Room;
 import fifthform.simulator.bowl.Spoon;
@@ -72,6 +73,8 @@ final class ScenarioBuild {
         Optional<MakerKind> maker = MakerKind.fromWord(words.get(Wording.MAKER));
         if (material.isEmpty()) refuse(Wording.BOWL, "Use steel, glass, plastic or aluminium.");
         if (maker.isEmpty()) refuse(Wording.MAKER, "Use " + MakerKind.words() + ".");
+        Optional<KitchenState> begins = begins();
+        Expected expected = new ExpectedText(words, wordLines, problems).read();
         if (!words.get(Wording.CHOCOLATE).matches("[a-z0-9][a-z0-9-]*")) {
             refuse(Wording.CHOCOLATE, "Use a recipe's id, for example dark.");
         }
@@ -89,10 +92,27 @@ final class ScenarioBuild {
         Optional<Language> language = language();
         language.ifPresent(this::checkFaults);
         if (!problems.isEmpty()) return Parsed.refused(problems);
-        return Parsed.accepted(scenario(id, material.orElseThrow(), maker.orElseThrow(), language.orElseThrow()));
+        return Parsed.accepted(
+                scenario(id, material.orElseThrow(), begins.orElseThrow(), maker.orElseThrow(), language.orElseThrow(), expected));
     }
 
-    private Scenario scenario(String id, WallMaterial material, MakerKind maker, Language language) {
+    private Optional<KitchenState> begins() {
+        Baths baths = new Baths(of(Figure.HOT_BATH), of(Figure.WARM_BATH), of(Figure.COLD_BATH));
+        String said = words.getOrDefault(Wording.BEGINS, BeginsText.SOLID);
+        return BeginsText.parse("line " + wordLines.get(Wording.BEGINS), said, of(Figure.ROOM), baths)
+                .fold(Optional::of, found -> {
+                    problems.addAll(found);
+                    return Optional.empty();
+                });
+    }
+
+    private Scenario scenario(
+            String id,
+            WallMaterial material,
+            KitchenState begins,
+            MakerKind maker,
+            Language language,
+            Expected expected) {
         return new Scenario(
                 id,
                 words.get(Wording.TITLE),
@@ -101,10 +121,11 @@ final class ScenarioBuild {
                 words.get(Wording.CHOCOLATE),
                 (long) of(Figure.SEED),
                 kitchen(material),
-                new Baths(of(Figure.HOT_BATH), of(Figure.WARM_BATH), of(Figure.COLD_BATH)),
+                begins,
                 maker,
                 habits(),
-                adapter(language));
+                adapter(language),
+                expected);
     }
 
     private Kitchen kitchen(WallMaterial material) {
@@ -173,7 +194,12 @@ final class ScenarioBuild {
                 NumberText.duration(60 * of(Figure.HOLD)),
                 of(Figure.WARM_AT),
                 NumberText.duration(60 * of(Figure.POUR)),
-                new Plan(of(Figure.STIRRING), of(Figure.SEED_ADDED), of(Figure.SEED_AT), interruptions));
+                new Plan(
+                        of(Figure.STIRRING),
+                        of(Figure.SEED_ADDED),
+                        of(Figure.SEED_AT),
+                        of(Figure.SPLASH),
+                        interruptions));
     }
 
     private Optional<Language> language() {

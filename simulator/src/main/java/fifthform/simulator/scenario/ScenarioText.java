@@ -4,6 +4,7 @@ import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.simulator.maker.Interruption;
+import fifthform.simulator.maker.Interruption.What;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -85,7 +86,9 @@ public final class ScenarioText {
         if (wording == Wording.FAULT) {
             FaultText.parse(number, value).fold(faults::add, problems::addAll);
         } else if (wording == Wording.INTERRUPTED) {
-            InterruptionText.parse(number, value).fold(interruptions::add, problems::addAll);
+            InterruptionText.parse(number, value, What.MISHAPS).fold(interruptions::add, problems::addAll);
+        } else if (wording == Wording.ACT) {
+            InterruptionText.parse(number, value, What.DEEDS).fold(interruptions::add, problems::addAll);
         } else if (value.isEmpty()) {
             problem(number, "\"" + wording.word() + "\" says nothing.", "Write something after the =.");
         } else if (words.putIfAbsent(wording, value) != null) {
@@ -97,7 +100,7 @@ public final class ScenarioText {
 
     private void requireWords(int lastLine) {
         for (Wording wording : Wording.values()) {
-            if (wording.mayBeMissing() || words.containsKey(wording)) continue;
+            if (!wording.required() || words.containsKey(wording)) continue;
             boolean tried = problems.stream().anyMatch(p -> p.what().startsWith("\"" + wording.word() + "\""));
             if (!tried) {
                 problem(Math.max(1, lastLine), "\"" + wording.word() + "\" is missing.", "Add a line for it.");

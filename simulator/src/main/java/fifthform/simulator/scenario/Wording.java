@@ -2,7 +2,7 @@ package fifthform.simulator.scenario;
 
 import java.util.Optional;
 
-/** The words a scenario says; each must stand in the file, adapter, faults and interruptions excepted. */
+/** The words a scenario says. */
 enum Wording {
     /** That it is invented; without this no scenario is accepted. */
     DEMO("demo"),
@@ -11,30 +11,51 @@ enum Wording {
     CHOCOLATE("chocolate"),
     BOWL("bowl"),
     MAKER("maker"),
-    /** What the adapter speaks, as {@code --talk} has it; may be missing. */
-    ADAPTER("adapter"),
-    /** May be missing, or stand several times. */
-    FAULT("fault"),
-    /** May be missing, or stand several times. */
-    INTERRUPTED("interrupted");
+    /** What the adapter speaks, as {@code --talk} has it. */
+    ADAPTER("adapter", Times.AT_MOST_ONCE),
+    FAULT("fault", Times.ANY),
+    /** What comes between the maker and the batch. */
+    INTERRUPTED("interrupted", Times.ANY),
+    /** What the hands do on purpose, out of the ordinary. */
+    ACT("act", Times.ANY),
+    /** How the chocolate is found; solid where the file says nothing. */
+    BEGINS("begins", Times.AT_MOST_ONCE),
+    /** Where the hottest of the rewarm should lie. */
+    ENDS("ends", Times.AT_MOST_ONCE),
+    /** How far the cooling should go. */
+    COOLS("cools", Times.AT_MOST_ONCE),
+    /** What the program should say of it in the end. */
+    VERDICT("verdict", Times.AT_MOST_ONCE),
+    /** The alarms that must be raised. */
+    RAISES("raises", Times.AT_MOST_ONCE),
+    /** The alarms that must not be raised. */
+    RAISES_NOT("raises not", Times.AT_MOST_ONCE);
+
+    private enum Times {
+        ONCE,
+        AT_MOST_ONCE,
+        ANY
+    }
 
     private final String word;
+    private final Times times;
 
     Wording(String word) {
+        this(word, Times.ONCE);
+    }
+
+    Wording(String word, Times times) {
         this.word = word;
+        this.times = times;
     }
 
     String word() {
         return word;
     }
 
-    /** Whether it may be missing, or stand several times. */
-    boolean anyNumber() {
-        return this == FAULT || this == INTERRUPTED;
-    }
-
-    boolean mayBeMissing() {
-        return anyNumber() || this == ADAPTER;
+    /** Whether every scenario must say it. */
+    boolean required() {
+        return times == Times.ONCE;
     }
 
     static Optional<Wording> fromWord(String word) {

@@ -66,7 +66,7 @@ class BatchRunTest {
     @MethodSource("ids")
     void everyBatchEndsEvenWhenNobodySaysAWord(String id) {
         BatchRecord batch = BatchRun.run(scenario(id), input -> List.of(), Presses.FORGOTTEN);
-        assertTrue(batch.outcome().lasted().compareTo(Duration.ofHours(2)) < 0);
+        assertTrue(batch.outcome().lasted().compareTo(Duration.ofHours(3)) < 0);
         assertTrue(batch.outcome().highestMeltCelsius() > 40);
         assertTrue(batch.outcome().lowestCoolCelsius().orElseThrow() < 29);
     }

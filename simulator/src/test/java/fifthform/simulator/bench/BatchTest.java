@@ -14,6 +14,7 @@ import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.KitchenState;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Luck;
+import fifthform.simulator.scenario.Landed;
 import fifthform.simulator.scenario.MakerKind;
 import fifthform.simulator.scenario.Scenario;
 import java.time.Duration;

@@ -8,6 +8,7 @@ import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event.CueGiven;
 import fifthform.curves.recipe.Recipe;
 import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.scenario.Landed;
 import fifthform.simulator.scenario.MakerKind;
 import java.time.Duration;
 import java.time.Instant;

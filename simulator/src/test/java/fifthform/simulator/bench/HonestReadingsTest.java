@@ -127,10 +127,11 @@ class HonestReadingsTest {
                 s.chocolate(),
                 s.seed(),
                 s.kitchen(),
-                s.baths(),
+                s.begins(),
                 s.maker(),
                 s.habits(),
-                failing);
+                failing,
+                s.expected());
     }
 
     private static Setup setup(Scenario scenario) {

@@ -30,7 +30,7 @@ class MakerStoriesTest {
                 moment,
                 Duration.ofMillis(Math.round(1000 * afterSeconds)),
                 Duration.ofMillis(Math.round(1000 * lastingSeconds)));
-        return new Plan(1, 0, 33.5, List.of(one));
+        return new Plan(1, 0, 33.5, 0, List.of(one));
     }
 
     /** Reaction 2.5 s at the median, spread 0.35: 20 s are never reached without the phone. */
@@ -174,7 +174,7 @@ class MakerStoriesTest {
 
     @Test
     void seedGoesInOnceWhenItHasCooledFarEnough() {
-        Plan plan = new Plan(1, 90, 33.5, List.of());
+        Plan plan = new Plan(1, 90, 33.5, 0, List.of());
         Watched maker = new Watched(Makers.ownWay(Watched.habits(plan), new Luck(9)));
         maker.secondsUntil(Spot.COLD_WATER, 47);
         maker.after(30, 34);
@@ -208,7 +208,7 @@ class MakerStoriesTest {
 
     @Test
     void aSpoonThatStaysAwayNeverStirs() {
-        Watched maker = new Watched(Makers.careful(Watched.habits(new Plan(0, 0, 33.5, List.of())), new Luck(1)));
+        Watched maker = new Watched(Makers.careful(Watched.habits(new Plan(0, 0, 33.5, 0, List.of())), new Luck(1)));
         maker.after(300, 40);
         assertTrue(maker.acts.stream().allMatch(a -> a.hands().stirVigourFraction() == 0));
     }

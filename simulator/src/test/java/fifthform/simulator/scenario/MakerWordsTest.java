@@ -13,6 +13,7 @@ import fifthform.simulator.maker.Interruption.What;
 import fifthform.simulator.maker.Plan;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,8 +52,23 @@ class MakerWordsTest {
                         new FirstAt(Spot.WARM_BATH),
                         Duration.ofSeconds(30),
                         Duration.ofMillis(45_500)));
-        assertEquals(new Plan(0.4, 75, 33, both), scenario.habits().plan());
+        assertEquals(new Plan(0.4, 75, 33, 0, both), scenario.habits().plan());
         assertEquals(Plan.USUAL, accepted(TEXT).habits().plan());
+    }
+
+    @Test
+    void deedsMayComeAgainAndAgain() {
+        Scenario scenario = accepted(TEXT + """
+                splash = 12 g
+                act = hair-dryer for 5 s every 180 s, 60 s after in-range
+                """);
+        Interruption dryer = new Interruption(
+                What.HAIR_DRYER,
+                new Cued(CueId.IN_RANGE),
+                Duration.ofSeconds(60),
+                Duration.ofSeconds(5),
+                Optional.of(Duration.ofSeconds(180)));
+        assertEquals(new Plan(1, 0, 33.5, 12, List.of(dryer)), scenario.habits().plan());
     }
 
     @ParameterizedTest
@@ -67,10 +83,15 @@ class MakerWordsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "interrupted = phone                                  | is not an interruption",
-                "interrupted = dinner for 1 s, 1 s after lift-now     | \"dinner\" does not come between",
+                "interrupted = phone                                  | does not say what happens",
+                "interrupted = dinner for 1 s, 1 s after lift-now     | \"dinner\" cannot happen here",
                 "interrupted = phone for 1 s, 1 s after tea           | \"tea\" is not a moment",
                 "interrupted = phone for 100000 s, 1 s after lift-now | lasts too long",
+                "interrupted = fone for 1 s, 1 s after lift-now       | Did you mean \"phone\"",
+                "interrupted = fridge for 1 s, 1 s after lift-now     | \"fridge\" cannot happen here",
+                "act = hair-drier for 5 s, 1 s after in-range         | Did you mean \"hair-dryer\"",
+                "act = heat-gun for 5 s every 5 s, 1 s after in-range | begins again before it is over",
+                "splash = 501 g                                       | \"splash\" must be 0 to 500",
                 "stirring = 2 x                                       | \"stirring\" must be 0 to 1"
             })
     void whatCannotBeUsedIsNamed(String line, String told) {

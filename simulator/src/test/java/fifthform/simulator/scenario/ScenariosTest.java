@@ -53,7 +53,7 @@ class ScenariosTest {
         Instant begins = Instant.parse("2026-01-10T09:00:00Z");
         RunningKitchen running = scenario.start(begins);
         double before = scenario.kitchen().storedJoules(running.state());
-        running.advanceTo(begins.plus(Duration.ofHours(2)));
+        running.advanceTo(begins.plus(Duration.ofHours(3)));
         double stored = scenario.kitchen().storedJoules(running.state()) - before;
         HeatLedger ledger = running.state().ledger();
         assertTrue(running.done() && ledger.movedJoules() > 100_000, "nothing happened: " + ledger);

@@ -1,4 +1,4 @@
-package fifthform.simulator.bench;
+package fifthform.simulator.scenario;
 
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Recipe;
@@ -17,7 +17,8 @@ public enum Landed {
     /** At melt-out or above: the good crystals are gone or going. */
     MELTED_OUT;
 
-    static Landed at(OptionalDouble highestCelsius, Recipe recipe) {
+    /** By the hottest of the bulk after the rewarm had begun, °C; empty where it never began. */
+    public static Landed at(OptionalDouble highestCelsius, Recipe recipe) {
         if (highestCelsius.isEmpty()) return NEVER_REWARMED;
         double celsius = highestCelsius.getAsDouble();
         CelsiusRange work = recipe.work().range();
