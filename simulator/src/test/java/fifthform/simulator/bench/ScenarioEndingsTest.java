@@ -46,7 +46,7 @@ class ScenarioEndingsTest {
         assertEquals(Set.of(), unwanted, "raised: " + gone);
     }
 
-    /** All but the one that no kitchen can raise: the disk is the computer's. WatchNotRecordingTest shows that one. */
+    /** All but the one that no kitchen can raise: the disk is the computer's. JournalWriterTest and AlarmStoriesTest show it. */
     @Test
     void everyAlarmIsRaisedBySomeScenario() {
         Set<AlarmId> left = EnumSet.complementOf(EnumSet.of(AlarmId.NOT_RECORDING));
