@@ -360,6 +360,11 @@ final class HeatFlow {
         return temperatures(heat);
     }
 
+    /** Of the wall, m². */
+    double wettedSquareMetres() {
+        return area;
+    }
+
     double airCelsius() {
         return airCelsius;
     }

@@ -159,8 +159,9 @@ final class Passage {
     }
 
     private void drying() {
-        double thinnest = Water.KILOGRAMS_PER_CUBIC_METRE * GONE_METRES * kitchen.wettedSquareMetres();
-        if (heat[FILM_KILOGRAMS] == 0 || heat[FILM_KILOGRAMS] > thinnest) return;
+        if (heat[FILM_KILOGRAMS] == 0) return;
+        double thinnest = Water.KILOGRAMS_PER_CUBIC_METRE * GONE_METRES * flow.wettedSquareMetres();
+        if (heat[FILM_KILOGRAMS] > thinnest) return;
         heat[WITH_VAPOUR] += heat[FILM];
         heat[FILM] = 0;
         heat[FILM_KILOGRAMS] = 0;
