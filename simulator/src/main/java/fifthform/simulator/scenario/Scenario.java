@@ -78,14 +78,7 @@ public record Scenario(
     }
 
     private RunningKitchen start(Instant at, Maker hands, SplittableRandom random) {
-        return new RunningKitchen(
-                kitchen,
-                begins,
-                hands,
-                bowlAdapter,
-                AdapterSettings.USUAL_BATH,
-                at,
-                random.split());
+        return new RunningKitchen(kitchen, begins, hands, bowlAdapter, AdapterSettings.USUAL_BATH, at, random.split());
     }
 
     /** The same kitchen and habits in the hands of somebody else, which may end in any way. */
@@ -120,9 +113,8 @@ public record Scenario(
                     "Take another scenario or another --talk.");
         }
         AdapterSettings adapter = bowlAdapter.speaking(other);
-        return Parsed.accepted(
-                new Scenario(
-                        id, title, about, demo, chocolate, seed, kitchen, begins, maker, habits, adapter, expected));
+        return Parsed.accepted(new Scenario(
+                id, title, about, demo, chocolate, seed, kitchen, begins, maker, habits, adapter, expected));
     }
 
     /** What a maker would tell the program of this bowl: its material and the amount, nothing learned. */

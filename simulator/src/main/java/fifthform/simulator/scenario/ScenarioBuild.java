@@ -92,8 +92,13 @@ final class ScenarioBuild {
         Optional<Language> language = language();
         language.ifPresent(this::checkFaults);
         if (!problems.isEmpty()) return Parsed.refused(problems);
-        return Parsed.accepted(
-                scenario(id, material.orElseThrow(), begins.orElseThrow(), maker.orElseThrow(), language.orElseThrow(), expected));
+        return Parsed.accepted(scenario(
+                id,
+                material.orElseThrow(),
+                begins.orElseThrow(),
+                maker.orElseThrow(),
+                language.orElseThrow(),
+                expected));
     }
 
     private Optional<KitchenState> begins() {
