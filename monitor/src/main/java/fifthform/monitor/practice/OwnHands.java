@@ -178,7 +178,7 @@ public final class OwnHands implements Maker {
                 held.spot() == Spot.TABLE && wipesUntil.filter(at::isBefore).isPresent();
         double vigour = held.stirring() == Stirring.STIRRED ? VIGOUR_FRACTION : 0;
         Hands hands = new Hands(held.spot(), vigour, wiping ? Towel.WIPING : Towel.LEFT);
-        Acts acts = new Acts(hands, held.probe(), seedGrams, List.of());
+        Acts acts = new Acts(hands, held.probe(), seedGrams, 0, List.of());
         seedGrams = 0;
         return new Next(this, acts);
     }

@@ -59,7 +59,7 @@ class LineScreenTest {
         WatchPicture p = Moments.liftNow();
         Numeral n = p.numeral();
         return new WatchPicture(
-                p.simulated(),
+                p.kitchen(),
                 p.heading(),
                 p.subject(),
                 p.marks(),
