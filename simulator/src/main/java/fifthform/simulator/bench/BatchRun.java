@@ -2,7 +2,6 @@ package fifthform.simulator.bench;
 
 import fifthform.curves.engine.Event;
 import fifthform.curves.input.Input;
-import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.Tick;
 import fifthform.curves.setup.ProbeId;
 import fifthform.probe.ProbeProtocol;
@@ -137,7 +136,7 @@ public final class BatchRun {
     /** After the kitchen went on: what really is, the keys pressed meanwhile, and ticks where nothing else came. */
     private void passTime() {
         truth.add(kitchen.truth());
-        for (MakerAction press : kitchen.takePresses()) {
+        for (Input press : kitchen.takePresses()) {
             if (presses == Presses.FORGOTTEN) continue;
             quietUntil(press.at());
             offer(press);

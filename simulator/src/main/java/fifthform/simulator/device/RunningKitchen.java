@@ -1,7 +1,7 @@
 package fifthform.simulator.device;
 
 import fifthform.curves.engine.Event;
-import fifthform.curves.input.MakerAction;
+import fifthform.curves.input.Input;
 import fifthform.probe.link.Arrival;
 import fifthform.probe.link.LinkException;
 import fifthform.probe.link.LinkSource;
@@ -40,7 +40,7 @@ public final class RunningKitchen {
     private final Adapter bowlAdapter;
     private final Adapter bathAdapter;
     private final Map<Spot, Instant> firstAt = new EnumMap<>(Spot.class);
-    private final List<MakerAction> presses = new ArrayList<>();
+    private final List<Input> presses = new ArrayList<>();
     private KitchenState state;
     private Maker maker;
     private Hands hands = Hands.leaving(Spot.TABLE);
@@ -83,8 +83,8 @@ public final class RunningKitchen {
     }
 
     /** The keys the maker pressed since this was last asked, oldest first. */
-    public synchronized List<MakerAction> takePresses() {
-        List<MakerAction> taken = List.copyOf(presses);
+    public synchronized List<Input> takePresses() {
+        List<Input> taken = List.copyOf(presses);
         presses.clear();
         return taken;
     }

@@ -1,7 +1,7 @@
 package fifthform.simulator.maker;
 
 import fifthform.curves.check.Require;
-import fifthform.curves.input.MakerAction;
+import fifthform.curves.input.Input;
 import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.Kitchen;
 import fifthform.simulator.bowl.KitchenState;
@@ -17,9 +17,9 @@ import java.util.Objects;
  * @param probe whether the probe is in the chocolate
  * @param seedGrams seed thrown in at the beginning of this while, 0 to 20 000 g
  * @param splashGrams water that gets into the chocolate at the beginning of this while, 0 to 500 g
- * @param presses the keys pressed, oldest first
+ * @param presses the keys pressed, oldest first, and what the computer itself tells
  */
-public record Acts(Hands hands, Probe probe, double seedGrams, double splashGrams, List<MakerAction> presses) {
+public record Acts(Hands hands, Probe probe, double seedGrams, double splashGrams, List<Input> presses) {
     /** Where the probe is. */
     public enum Probe {
         IN_THE_CHOCOLATE,

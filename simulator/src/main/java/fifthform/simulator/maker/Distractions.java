@@ -22,8 +22,15 @@ import java.util.Optional;
  * @param spells whose moment has come
  * @param phone calls by chance
  * @param probeOut the probe taken out by chance
+ * @param disk whether the computer could write at the last moment looked at
  */
-record Distractions(List<Interruption> planned, List<Spell> spells, Calls phone, Calls probeOut) {
+record Distractions(List<Interruption> planned, List<Spell> spells, Calls phone, Calls probeOut, Disk disk) {
+    /** The computer's disk. */
+    enum Disk {
+        WRITES,
+        FULL
+    }
+
     /** One planned interruption, and when it first begins. */
     record Spell(Interruption planned, Instant first) {
         /** When the one that is present now began; empty between them. */
@@ -43,13 +50,15 @@ record Distractions(List<Interruption> planned, List<Spell> spells, Calls phone,
         spells = List.copyOf(spells);
         Objects.requireNonNull(phone, "phone");
         Objects.requireNonNull(probeOut, "probeOut");
+        Objects.requireNonNull(disk, "disk");
     }
 
     Distractions at(Instant now) {
         Calls phoneNow = phone.at(now);
         Calls probeNow = probeOut.at(now);
-        boolean same = phoneNow == phone && probeNow == probeOut;
-        return same ? this : new Distractions(planned, spells, phoneNow, probeNow);
+        Disk diskNow = during(What.DISK_FULL, now) ? Disk.FULL : Disk.WRITES;
+        boolean same = phoneNow == phone && probeNow == probeOut && diskNow == disk;
+        return same ? this : new Distractions(planned, spells, phoneNow, probeNow, diskNow);
     }
 
     Distractions cued(Instant at, CueId cue) {
@@ -67,7 +76,7 @@ record Distractions(List<Interruption> planned, List<Spell> spells, Calls phone,
             if (each.moment().equals(moment)) begun.add(new Spell(each, at.plus(each.after())));
             else left.add(each);
         }
-        return new Distractions(left, begun, phone, probeOut);
+        return new Distractions(left, begun, phone, probeOut, disk);
     }
 
     boolean handsAway(Instant now) {

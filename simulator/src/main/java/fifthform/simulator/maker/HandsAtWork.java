@@ -1,11 +1,13 @@
 package fifthform.simulator.maker;
 
+import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.MakerAction.SeedAdded;
+import fifthform.curves.input.StoreTrouble;
 import fifthform.simulator.bowl.Blower;
 import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.Hands.Towel;
@@ -37,7 +39,7 @@ final class HandsAtWork {
 
     private final KitchenView view;
     private final Instant at;
-    private final List<MakerAction> presses = new ArrayList<>(0);
+    private final List<Input> presses = new ArrayList<>(0);
     private Person person;
     private Course course;
     private Spoon spoon;
@@ -65,7 +67,9 @@ final class HandsAtWork {
 
     Next next() {
         if (course.stageSince().isEmpty()) moveTo(course.begin(at, Stage.MELTING));
+        Distractions.Disk before = distractions.disk();
         distractions = distractions.at(at);
+        if (distractions.disk() != before) presses.add(storeTrouble());
         boolean away = distractions.handsAway(at);
         Towel towel = Towel.LEFT;
         double seedGrams = 0;
@@ -197,6 +201,12 @@ final class HandsAtWork {
 
     private void press(MakerAction action) {
         if (chance() < person.traits().slips().pressesFraction()) presses.add(action);
+    }
+
+    /** What the journal would say of a full disk, and of one that is not full any more. */
+    private StoreTrouble storeTrouble() {
+        boolean full = distractions.disk() == Distractions.Disk.FULL;
+        return new StoreTrouble(at, full ? StoreTrouble.What.CANNOT_WRITE : StoreTrouble.What.WRITES_AGAIN);
     }
 
     private double chance() {

@@ -32,6 +32,8 @@ public record Interruption(What what, Moment moment, Duration after, Duration la
         PROBE_SLIPPED,
         /** The probe leans on the bowl's wall and nobody has seen it. */
         PROBE_AT_WALL,
+        /** The computer's disk is full: nothing is recorded, whatever the hands do. */
+        DISK_FULL,
         /** On purpose: hot air from a hair dryer, while the spoon goes on. */
         HAIR_DRYER,
         /** On purpose: hot air from a heat gun, while the spoon goes on. */
@@ -45,7 +47,7 @@ public record Interruption(What what, Moment moment, Duration after, Duration la
 
         /** What comes between, in the files under {@code interrupted}. */
         public static final Set<What> MISHAPS =
-                Collections.unmodifiableSet(EnumSet.of(PHONE, PROBE_OUT, PROBE_SLIPPED, PROBE_AT_WALL));
+                Collections.unmodifiableSet(EnumSet.of(PHONE, PROBE_OUT, PROBE_SLIPPED, PROBE_AT_WALL, DISK_FULL));
 
         /** What is done on purpose, in the files under {@code act}. */
         public static final Set<What> DEEDS =
@@ -62,7 +64,8 @@ public record Interruption(What what, Moment moment, Duration after, Duration la
                 case WARM_BATH -> Optional.of(Spot.WARM_BATH);
                 case FRIDGE -> Optional.of(Spot.FRIDGE);
                 case WARM_CLOTH -> Optional.of(Spot.WARM_CLOTH);
-                case PHONE, PROBE_OUT, PROBE_SLIPPED, PROBE_AT_WALL, HAIR_DRYER, HEAT_GUN -> Optional.empty();
+                case PHONE, PROBE_OUT, PROBE_SLIPPED, PROBE_AT_WALL, DISK_FULL, HAIR_DRYER, HEAT_GUN ->
+                    Optional.empty();
             };
         }
 

@@ -5,7 +5,7 @@ import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event.AlarmRaised;
 import fifthform.curves.engine.Event.CueGiven;
 import fifthform.curves.input.AlarmId;
-import fifthform.curves.input.MakerAction;
+import fifthform.curves.input.Input;
 import fifthform.simulator.bowl.Spot;
 import java.time.Duration;
 import java.time.Instant;
@@ -19,7 +19,7 @@ final class Watched {
     static final Instant START = Instant.parse("2026-01-10T09:00:00Z");
 
     final List<Acts> acts = new ArrayList<>();
-    final List<MakerAction> presses = new ArrayList<>();
+    final List<Input> presses = new ArrayList<>();
     Maker maker;
     Instant now = START;
 
