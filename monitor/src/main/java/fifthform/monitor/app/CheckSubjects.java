@@ -39,8 +39,6 @@ final class CheckSubjects {
     /** So fast that nobody waits, and so slow that it can be read. */
     private static final double PRACTICE_SPEED = 5;
 
-    private static final String FILE = "file:";
-
     private final Adapters.Loaded loaded;
     private final Optional<String> talk;
     private final OptionalInt channel;
@@ -70,18 +68,18 @@ final class CheckSubjects {
     /** The probe that is to be checked. */
     CheckSubject first(String name) throws Refusal, InterruptedException {
         if (talk.isPresent()) Protocols.named(talk.get()); // practice has no use for it, and yet a mistake is told
-        if (isPractice(name)) return practice("practice", CheckPots.Make.DEMO, 1);
-        return name.startsWith(FILE) ? recorded(Path.of(name.substring(FILE.length()))) : real(name, talk);
+        if (ProbeChooser.isPractice(name)) return practice("practice", CheckPots.Make.DEMO, 1);
+        return name.startsWith(ProbeChooser.FILE)
+                ? recorded(Path.of(name.substring(ProbeChooser.FILE.length())))
+                : real(name, talk);
     }
 
     /** The probe beside it; how the first talks says nothing of it. */
     CheckSubject second(String name) throws Refusal, InterruptedException {
-        if (isPractice(name)) return practice("practice, second probe", SECOND_PRACTICE_PROBE, 2);
-        return name.startsWith(FILE) ? recorded(Path.of(name.substring(FILE.length()))) : real(name, Optional.empty());
-    }
-
-    static boolean isPractice(String name) {
-        return name.equals(ProbeChooser.PRACTICE) || name.startsWith(ProbeChooser.PRACTICE + ":");
+        if (ProbeChooser.isPractice(name)) return practice("practice, second probe", SECOND_PRACTICE_PROBE, 2);
+        return name.startsWith(ProbeChooser.FILE)
+                ? recorded(Path.of(name.substring(ProbeChooser.FILE.length())))
+                : real(name, Optional.empty());
     }
 
     /** Adapter, talk and channel are found as for a batch. */

@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
 /** Turns what the maker said of probes into what a session reads. */
 final class ProbeChooser {
     static final String PRACTICE = "practice";
-    private static final String FILE = "file:";
+    static final String FILE = "file:";
     private static final String NONE = "none";
 
     /** How much faster than life practice runs: a batch of 45 minutes in a minute and a half, and slower at the cue. */
@@ -94,7 +94,8 @@ final class ProbeChooser {
         return probes.stream().collect(Collectors.toMap(ProbeSetup::role, probe -> probe, (first, second) -> first));
     }
 
-    private static boolean isPractice(String name) {
+    /** Whether {@code --probe} names a simulated bowl. */
+    static boolean isPractice(String name) {
         return name.equals(PRACTICE) || name.startsWith(PRACTICE + ":");
     }
 
