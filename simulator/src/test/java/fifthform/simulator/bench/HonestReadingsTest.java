@@ -10,8 +10,6 @@ import fifthform.curves.engine.Step;
 import fifthform.curves.engine.Tracks;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.Sample;
-import fifthform.curves.recipe.Recipe;
-import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -21,10 +19,6 @@ import fifthform.curves.signal.Doubt;
 import fifthform.simulator.device.AdapterSettings;
 import fifthform.simulator.scenario.Scenario;
 import fifthform.simulator.scenario.Scenarios;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -139,23 +133,12 @@ class HonestReadingsTest {
                 new ProbeSetup(BatchRun.BOWL, Role.BOWL, "text-lines", "bench", Correction.UNCHECKED, 4),
                 new ProbeSetup(BatchRun.BATH, Role.BATH, "text-lines", "bench", Correction.UNCHECKED, 4));
         return new Setup(
-                recipe(scenario.chocolate()),
+                RecipeShelf.recipe(scenario.chocolate()),
                 scenario.bowl(),
                 probes,
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Origin.SIMULATED);
-    }
-
-    private static Recipe recipe(String id) {
-        try (InputStream in = HonestReadingsTest.class.getResourceAsStream("/recipes/" + id + ".recipe")) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return RecipeText.parse(id, text).fold(r -> r, problems -> {
-                throw new IllegalStateException(problems.toString());
-            });
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

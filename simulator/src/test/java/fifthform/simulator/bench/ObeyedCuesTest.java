@@ -9,7 +9,6 @@ import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.recipe.Recipe;
-import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -17,10 +16,6 @@ import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
 import fifthform.simulator.scenario.Scenario;
 import fifthform.simulator.scenario.Scenarios;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,7 +71,7 @@ class ObeyedCuesTest {
         Scenario scenario = Scenarios.builtIn().find(id).fold(s -> s, problems -> {
             throw new IllegalStateException(problems.toString());
         });
-        Recipe recipe = recipe(scenario.chocolate());
+        Recipe recipe = RecipeShelf.recipe(scenario.chocolate());
         Tally tally = new Tally();
         for (long seed = 1; seed <= BATCHES; seed++) {
             Run run = new Run(setup(scenario, recipe));
@@ -120,16 +115,5 @@ class ObeyedCuesTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Origin.SIMULATED);
-    }
-
-    private static Recipe recipe(String id) {
-        try (InputStream in = ObeyedCuesTest.class.getResourceAsStream("/recipes/" + id + ".recipe")) {
-            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return RecipeText.parse(id, text).fold(r -> r, problems -> {
-                throw new IllegalStateException(problems.toString());
-            });
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
