@@ -45,6 +45,7 @@ class BoundariesTest {
             "input",
             "signal",
             "estimate",
+            "network",
             "phase",
             "forecast",
             "situation",
@@ -70,6 +71,8 @@ class BoundariesTest {
             .that()
             // Constants with their sources are files; they are packed with the classes and as fixed as they are.
             .doNotHaveFullyQualifiedName("fifthform.curves.thermocouple.PackedTable")
+            .and()
+            .doNotHaveFullyQualifiedName("fifthform.curves.network.PackedWeights")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage(
