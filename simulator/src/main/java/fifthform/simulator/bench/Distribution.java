@@ -31,9 +31,9 @@ sealed interface Distribution {
     }
 
     /**
-     * A word among some.
+     * One among some.
      *
-     * @param words what can be drawn
+     * @param words what can be drawn: words, or numbers with their units
      * @param weights how often, in proportion to each other
      */
     record OneOf(List<String> words, List<Double> weights) implements Distribution {
@@ -72,6 +72,25 @@ sealed interface Distribution {
         @Override
         public String draw(Luck luck) {
             return Numbers.plain(low + (high - low) * luck.uniform());
+        }
+
+        @Override
+        public List<String> ends() {
+            return List.of(Numbers.plain(low), Numbers.plain(high));
+        }
+    }
+
+    /** Its logarithm lies evenly between those of two numbers above 0. */
+    record LogUniform(double low, double high) implements Distribution {
+        public LogUniform {
+            Require.within(low, Double.MIN_NORMAL, high, "low");
+            Require.within(high, low, Double.MAX_VALUE, "high");
+        }
+
+        @Override
+        public String draw(Luck luck) {
+            double drawn = low * StrictMath.exp(luck.uniform() * StrictMath.log(high / low));
+            return Numbers.plain(Math.min(high, drawn));
         }
 
         @Override

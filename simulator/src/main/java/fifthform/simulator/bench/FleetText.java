@@ -4,6 +4,7 @@ import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.simulator.bench.Distribution.Always;
 import fifthform.simulator.bench.Distribution.LogNormal;
+import fifthform.simulator.bench.Distribution.LogUniform;
 import fifthform.simulator.bench.Distribution.Normal;
 import fifthform.simulator.bench.Distribution.OneOf;
 import fifthform.simulator.bench.Distribution.Uniform;
@@ -24,15 +25,17 @@ final class FleetText {
             Pattern.compile("([a-z ]+?)(?: if ([a-z]+) ([a-z-]+))?\\s*=\\s*(.+?)\\s+#\\s*(.+)");
     private static final Pattern ALWAYS = Pattern.compile("always (.+)");
     private static final Pattern ONE_OF = Pattern.compile("one of (.+)");
-    private static final Pattern WEIGHTED = Pattern.compile("([a-z-]+) ([0-9.]+) ?%");
+    private static final Pattern WEIGHTED = Pattern.compile("([a-z-]+|-?[0-9.]+ \\S+) ([0-9.]+) ?%");
     private static final Pattern UNIFORM = Pattern.compile("uniform " + NUMBER + " to " + NUMBER + "(?: (\\S+))?");
+    private static final Pattern LOG_UNIFORM =
+            Pattern.compile("log-uniform " + NUMBER + " to " + NUMBER + "(?: (\\S+))?");
     private static final Pattern NORMAL = Pattern.compile(
             "normal " + NUMBER + " sd " + NUMBER + ", within " + NUMBER + " to " + NUMBER + "(?: (\\S+))?");
     private static final Pattern LOG_NORMAL = Pattern.compile(
             "log-normal " + NUMBER + " spread " + NUMBER + ", within " + NUMBER + " to " + NUMBER + "(?: (\\S+))?");
     private static final String FORMS =
-            "Use: always X, one of a 60 %, b 40 %, uniform A to B unit, normal M sd S, within A to B unit, or log-normal"
-                    + " M spread S, within A to B unit.";
+            "Use: always X, one of a 60 %, b 40 %, uniform A to B unit, log-uniform A to B unit, normal M sd S,"
+                    + " within A to B unit, or log-normal M spread S, within A to B unit.";
 
     private final List<Problem> problems = new ArrayList<>();
     private final List<DrawnLine> lines = new ArrayList<>();
@@ -73,6 +76,7 @@ final class FleetText {
         Matcher always = ALWAYS.matcher(text);
         Matcher oneOf = ONE_OF.matcher(text);
         Matcher uniform = UNIFORM.matcher(text);
+        Matcher logUniform = LOG_UNIFORM.matcher(text);
         Matcher normal = NORMAL.matcher(text);
         Matcher logNormal = LOG_NORMAL.matcher(text);
         if (always.matches()) {
@@ -81,6 +85,9 @@ final class FleetText {
             add(number, key, onlyIf, weighted(oneOf.group(1)), Optional.empty(), source);
         } else if (uniform.matches()) {
             add(number, key, onlyIf, new Uniform(at(uniform, 1), at(uniform, 2)), unit(uniform, 3), source);
+        } else if (logUniform.matches()) {
+            Distribution drawn = new LogUniform(at(logUniform, 1), at(logUniform, 2));
+            add(number, key, onlyIf, drawn, unit(logUniform, 3), source);
         } else if (normal.matches()) {
             Distribution drawn = new Normal(at(normal, 1), at(normal, 2), at(normal, 3), at(normal, 4));
             add(number, key, onlyIf, drawn, unit(normal, 5), source);
@@ -107,7 +114,9 @@ final class FleetText {
         List<Double> weights = new ArrayList<>();
         for (String each : text.split(",\\s*")) {
             Matcher one = WEIGHTED.matcher(each.strip());
-            if (!one.matches()) throw new IllegalArgumentException("\"" + each + "\" is not a word and its percentage");
+            if (!one.matches())
+                throw new IllegalArgumentException(
+                        "\"" + each + "\" is not a word, or a number with its unit, and its percentage");
             words.add(one.group(1));
             weights.add(at(one, 2));
         }

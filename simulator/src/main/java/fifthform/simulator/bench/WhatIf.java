@@ -22,6 +22,12 @@ public record WhatIf(Kitchen kitchen) {
     /** After a lift every bowl has turned within this; thick glass takes about two minutes. Our own choice. */
     private static final Duration LONGEST_COAST = Duration.ofMinutes(6);
 
+    /**
+     * After cold water a bowl goes on falling to the temperature of the room, with no turning point. The coast is over
+     * within this, all but thick glass, whose last quarter comes later; what follows is the room's. Our own choice.
+     */
+    private static final Duration LONGEST_FADE = Duration.ofMinutes(2);
+
     /** So long after the furthest point, and so far from it, it will not be passed again. Our own choice. */
     private static final Duration TURNED_FOR = Duration.ofSeconds(30);
 
@@ -85,17 +91,35 @@ public record WhatIf(Kitchen kitchen) {
      * water, the lowest after cold.
      */
     public Furthest ifLifted(KitchenState state, Hands now) {
-        return furthest(state, Hands.stirringAt(Spot.TABLE), way(now), LONGEST_COAST);
+        return ifLifted(state, now, 1);
+    }
+
+    /** The same in the hands of somebody who stirs with this vigour, 0 to 1, from then on. */
+    public Furthest ifLifted(KitchenState state, Hands now, double vigourFraction) {
+        return ifOnTable(state, now.spot(), Duration.ZERO, vigourFraction);
+    }
+
+    /**
+     * Where a bowl turns that stands on the table; where it is now if it has turned already.
+     *
+     * @param from the water that it left
+     * @param sinceLift when it did
+     * @param vigourFraction how it is stirred from now on, 0 to 1
+     */
+    public Furthest ifOnTable(KitchenState state, Spot from, Duration sinceLift, double vigourFraction) {
+        Way way = way(from);
+        Duration coasts = way == Way.UP ? LONGEST_COAST : LONGEST_FADE;
+        return furthest(state, new Hands(Spot.TABLE, vigourFraction, Towel.LEFT), way, coasts.minus(sinceLift));
     }
 
     /** The furthest the chocolate gets within {@link #LEFT_FOR} if the hands go on as they do. */
     public Furthest ifLeft(KitchenState state, Hands now) {
         Hands unwiped = new Hands(now.spot(), now.stirVigourFraction(), Towel.LEFT);
-        return furthest(state, unwiped, way(now), LEFT_FOR);
+        return furthest(state, unwiped, way(now.spot()), LEFT_FOR);
     }
 
-    private static Way way(Hands now) {
-        return now.spot() == Spot.COLD_WATER || now.spot() == Spot.COOL_CLOTH ? Way.DOWN : Way.UP;
+    private static Way way(Spot from) {
+        return from == Spot.COLD_WATER || from == Spot.COOL_CLOTH ? Way.DOWN : Way.UP;
     }
 
     private Furthest furthest(KitchenState from, Hands hands, Way way, Duration horizon) {

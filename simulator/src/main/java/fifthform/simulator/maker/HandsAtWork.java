@@ -3,7 +3,6 @@ package fifthform.simulator.maker;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.MakerAction.BowlMoved;
-import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.MakerAction.SeedAdded;
@@ -101,7 +100,7 @@ final class HandsAtWork {
         distractions = distractions.stoodAt(at, to);
         boolean wipes = to == Spot.TABLE && chance() < person.traits().slips().wipesFraction();
         wipeAt = wipes ? Optional.of(at.plus(person.traits().slips().wipesAfter())) : Optional.empty();
-        if (place(from) != place(to)) press(new BowlMoved(at, place(to)));
+        if (Places.of(from) != Places.of(to)) press(new BowlMoved(at, Places.of(to)));
     }
 
     private void doWhatIsDue() {
@@ -239,11 +238,5 @@ final class HandsAtWork {
                 seedLeftGrams,
                 probe,
                 luck);
-    }
-
-    /** What a key can say of it: wherever no water touches the bowl counts as the table. */
-    private static Place place(Spot spot) {
-        if (spot == Spot.HOT_BATH || spot == Spot.WARM_BATH) return Place.BATH;
-        return spot == Spot.COLD_WATER ? Place.COLD_WATER : Place.TABLE;
     }
 }

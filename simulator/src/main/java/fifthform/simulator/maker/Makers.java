@@ -39,4 +39,12 @@ public final class Makers {
     public static Maker beginner(Habits habits, Luck luck) {
         return Person.beginning(Traits.BEGINNER, habits, luck);
     }
+
+    /**
+     * Explores: melts, cools in one or several goes, and dips in drawn ways from a touch of seconds to minutes too long,
+     * within 45 min in all. Takes no notice of the program. For training; nobody tempers like this.
+     */
+    public static Exploring explorer(Habits habits, Luck luck) {
+        return Explorer.beginning(habits, luck);
+    }
 }
