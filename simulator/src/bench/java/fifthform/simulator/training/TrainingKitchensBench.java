@@ -23,7 +23,8 @@ public final class TrainingKitchensBench {
         System.out.printf(Locale.ROOT, "%.0f sessions a minute on %d threads%n", count / minutes, threads);
         inputs(sessions);
         List<Gone> gone = new ArrayList<>();
-        for (int n = 0; n < Math.min(count, 400); n++) gone.add(TrainingKitchens.gone(n, seed));
+        TrainingKitchens kitchens = new TrainingKitchens(seed);
+        for (int n = 0; n < Math.min(count, 400); n++) gone.add(kitchens.gone(n));
         dips(gone);
     }
 

@@ -14,8 +14,9 @@ import java.util.Objects;
  * forecast of that moment is held. The moment itself is not touched.
  *
  * @param kitchen the physics
+ * @param look how often it is looked at: a turning point between two looks is missed by next to nothing
  */
-public record WhatIf(Kitchen kitchen) {
+public record WhatIf(Kitchen kitchen, Duration look) {
     /** How far a bowl that is left where it stands is followed, as far as the engine's forecasts reach. */
     public static final Duration LEFT_FOR = Duration.ofSeconds(180);
 
@@ -35,6 +36,13 @@ public record WhatIf(Kitchen kitchen) {
 
     public WhatIf {
         Objects.requireNonNull(kitchen, "kitchen");
+        Objects.requireNonNull(look, "look");
+        if (look.isZero() || look.isNegative()) throw new IllegalArgumentException("look must be above 0, was " + look);
+    }
+
+    /** Looks as often as the maker does. */
+    public WhatIf(Kitchen kitchen) {
+        this(kitchen, Batch.STEP);
     }
 
     /** Which way the chocolate is going. */
@@ -127,14 +135,20 @@ public record WhatIf(Kitchen kitchen) {
         Furthest furthest = new Furthest(from.bulkCelsius(), Duration.ZERO);
         Duration gone = Duration.ZERO;
         while (gone.compareTo(horizon) < 0) {
-            state = kitchen.advance(state, hands, Batch.STEP);
-            gone = gone.plus(Batch.STEP);
+            state = kitchen.advance(state, hands, look);
+            gone = gone.plus(look);
             double celsius = state.bulkCelsius();
             double behind = way.further(furthest.celsius()) - way.further(celsius);
             if (behind < 0) furthest = new Furthest(celsius, gone);
             boolean longAgo = gone.minus(furthest.after()).compareTo(TURNED_FOR) >= 0;
-            if (hands.spot() == Spot.TABLE && longAgo && behind > TURNED_KELVIN) break;
+            boolean passed = longAgo && behind > TURNED_KELVIN && spent(state, furthest.celsius());
+            if (hands.spot() == Spot.TABLE && way == Way.UP && passed) break;
         }
         return furthest;
+    }
+
+    /** Nothing around the chocolate is warm enough to bring it there once more. A bowl after cold water the room cools. */
+    private static boolean spent(KitchenState state, double celsius) {
+        return state.wallCelsius() <= celsius && state.filmCelsius() <= celsius && state.layerCelsius() <= celsius;
     }
 }

@@ -9,8 +9,8 @@ import java.util.List;
 
 /** Draws an {@link Exploration}; every number in here is invented, to be wider than any sensible batch. */
 final class ExplorationDraw {
-    private static final double LONGEST_MELT_SECONDS = 900;
-    private static final double LONGEST_COOLING_SECONDS = 600;
+    private static final double LONGEST_MELT_SECONDS = 600;
+    private static final double LONGEST_COOLING_SECONDS = 540;
 
     private final Habits habits;
     private final Dice dice;
@@ -54,7 +54,7 @@ final class ExplorationDraw {
     private void cool() {
         double cool = habits.coolCelsius() + dice.between(-1.5, 3);
         Spot where = dice.happens(0.08) ? Spot.TABLE : Spot.COLD_WATER;
-        int goes = dice.happens(0.5) ? 1 : 2 + dice.among(4);
+        int goes = dice.happens(0.7) ? 1 : 2 + dice.among(3);
         for (int go = 1; go < goes; go++) {
             stays.add(Stay.until(where, Kind.FALLEN_TO, cool, dice.logBetween(5, 90)));
             stays.add(Stay.seconds(Spot.TABLE, dice.logBetween(8, 90)));
@@ -67,17 +67,18 @@ final class ExplorationDraw {
         }
     }
 
-    /** One to six dips; a bowl that has become far too warm goes into cold water in between. */
+    /** One to seven dips; a bowl that has become far too warm goes into cold water in between. */
     private void warm(Spot water) {
         double warm = habits.warmCelsius();
-        int dips = 1 + dice.among(6);
+        int dips = 1 + dice.among(7);
         for (int dip = 0; dip < dips; dip++) {
-            stays.add(dip(water, warm));
+            // Half begin as a maker does who means to lift once.
+            stays.add(dip == 0 && dice.happens(0.5) ? lift(water, warm) : dip(water, warm));
             stays.add(Stay.seconds(Spot.TABLE, rest(dip == dips - 1)));
             if (dice.happens(0.7)) {
                 double back = warm - dice.between(0.5, 4.5);
-                stays.add(
-                        Stay.until(Spot.COLD_WATER, Kind.FALLEN_TO, back, 180).onlyAbove(warm + dice.between(0.8, 3)));
+                stays.add(Stay.until(Spot.COLD_WATER, Kind.FALLEN_TO, back, 180)
+                        .onlyAbove(warm + dice.between(-0.5, 2.5)));
                 stays.add(Stay.seconds(Spot.TABLE, dice.logBetween(15, 180)).onlyAbove(warm + 0.5));
             }
         }
@@ -87,6 +88,12 @@ final class ExplorationDraw {
     private double rest(boolean last) {
         if (last) return dice.between(100, 180);
         return dice.happens(0.15) ? dice.between(3, 12) : dice.logBetween(10, 180);
+    }
+
+    /** To a number near the working range, now and then far past it. */
+    private Stay lift(Spot water, double warm) {
+        double past = dice.happens(0.25) ? dice.between(1.5, 4.5) : dice.between(-2.5, 1.5);
+        return Stay.until(water, Kind.RISEN_TO, warm + past, 300);
     }
 
     /** A touch, a lift at a number, far too long, or a little warmer than now. */

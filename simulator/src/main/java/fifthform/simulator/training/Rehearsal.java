@@ -51,7 +51,12 @@ final class Rehearsal {
 
     /** All steps from the first reading on. */
     List<Lived> lived() {
-        for (long half = 0; !maker.done(); half++) half(half);
+        return livedUntil(Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, broken off then. */
+    List<Lived> livedUntil(double seconds) {
+        for (long half = 0; !maker.done() && half <= 2 * seconds; half++) half(half);
         return lived;
     }
 

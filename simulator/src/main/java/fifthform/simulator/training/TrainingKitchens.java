@@ -2,6 +2,7 @@ package fifthform.simulator.training;
 
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
+import fifthform.curves.setup.LearnedCoast;
 import fifthform.simulator.bench.Fleet;
 import fifthform.simulator.bowl.Exchange;
 import fifthform.simulator.bowl.Kitchen;
@@ -19,6 +20,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ForkJoinPool;
@@ -44,7 +46,7 @@ public final class TrainingKitchens {
     private final Luck luck;
     private final Map<String, Recipe> recipes = new ConcurrentHashMap<>();
 
-    private TrainingKitchens(long seed) {
+    TrainingKitchens(long seed) {
         luck = new Luck(seed).branch(APART);
         fleet = Fleet.builtIn(FLEET).withSeed(luck.branch(0).seed());
     }
@@ -74,27 +76,46 @@ public final class TrainingKitchens {
         return new TrainingKitchens(seed).session(number);
     }
 
-    /** The same with everything that led to it. */
-    static Gone gone(long number, long seed) {
-        return new TrainingKitchens(seed).gone(number);
-    }
-
     private Session session(long number) {
         return gone(number).session();
     }
 
-    private Gone gone(long number) {
+    /** The session with everything that led to it. */
+    Gone gone(long number) {
+        Prepared prepared = prepared(number);
+        return Gone.through(
+                number,
+                prepared.kitchen(),
+                prepared.recipe(),
+                prepared.rehearsal().lived(),
+                prepared.readings(),
+                prepared.vigour());
+    }
+
+    /** A session about to begin; to be gone through once. */
+    record Prepared(Kitchen kitchen, Recipe recipe, Rehearsal rehearsal, Readings readings, double vigour) {
+        Prepared {
+            Objects.requireNonNull(kitchen, "kitchen");
+            Objects.requireNonNull(recipe, "recipe");
+            Objects.requireNonNull(rehearsal, "rehearsal");
+            Objects.requireNonNull(readings, "readings");
+        }
+    }
+
+    Prepared prepared(long number) {
         Luck own = luck.branch(1).branch(number);
         Scenario scenario = fleet.draw(number);
         Recipe recipe = recipes.computeIfAbsent(scenario.chocolate(), TrainingKitchens::recipe);
         Kitchen kitchen = kitchen(scenario);
         Exploring maker = Makers.explorer(scenario.habits(), own.branch(0));
-        Told told = Told.draw(kitchen, recipe.work().range().lowCelsius(), Optional.empty(), own.branch(1));
+        double vigour = usualVigour(kitchen.exchange(), maker);
+        double low = recipe.work().range().lowCelsius();
+        Optional<LearnedCoast> learned = new EarlierBatches(kitchen, vigour, low, own.branch(5)).learned();
+        Told told = Told.draw(kitchen, low, learned, own.branch(1));
         Readings readings = new Readings(scenario.bowlAdapter(), own.branch(2));
         KitchenState first = first(scenario, new Dice(own.branch(3)));
         Rehearsal rehearsal = new Rehearsal(kitchen, first, maker, readings, told, new Dice(own.branch(4)));
-        double vigour = usualVigour(kitchen.exchange(), maker);
-        return Gone.through(number, kitchen, recipe, rehearsal.lived(), readings, vigour);
+        return new Prepared(kitchen, recipe, rehearsal, readings, vigour);
     }
 
     /** The warm water touches the bowl as well as the hot one does, so that every contact is seen in the rewarm too. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.check.Problem;
 import fifthform.simulator.bench.Distribution.LogNormal;
+import fifthform.simulator.bench.Distribution.LogUniform;
 import fifthform.simulator.bench.Distribution.Normal;
 import fifthform.simulator.bench.Distribution.OneOf;
 import fifthform.simulator.bench.Distribution.Uniform;
@@ -50,6 +51,25 @@ class FleetTest {
         assertEquals(600 * Math.exp(0.6 * 0.6 / 2), logNormal.getMean(), 15);
         double share = Math.exp(0.6); // one standard deviation of the logarithm: 84.13 % lie below
         assertEquals(600 * share, logNormal.getPercentile(84.13), 25);
+    }
+
+    /** Evenly in the logarithm from 0.2 to 5: the median is their geometric mean, 1, and a quarter lies below 5^(-1/2). */
+    @Test
+    void aLogarithmMayBeDrawnEvenly() {
+        DescriptiveStatistics drawn = drawn(new LogUniform(0.2, 5));
+        assertEquals(1, drawn.getPercentile(50), 0.03);
+        assertEquals(Math.pow(5, -0.5), drawn.getPercentile(25), 0.02);
+        assertTrue(drawn.getMin() >= 0.2 && drawn.getMax() <= 5);
+    }
+
+    /** Words with a unit are numbers like any other. */
+    @Test
+    void theTrainingFleetDrawsNumbersAmongSome() {
+        Fleet training = Fleet.builtIn("training");
+        long coarse = LongStream.range(0, 400)
+                .filter(n -> training.draw(n).bowlAdapter().resolutionKelvin() == 0.5)
+                .count();
+        assertEquals(0.12 * 400, coarse, 20);
     }
 
     /**
