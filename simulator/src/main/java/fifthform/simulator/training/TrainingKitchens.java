@@ -102,10 +102,14 @@ public final class TrainingKitchens {
         }
     }
 
+    Recipe recipeOf(Scenario scenario) {
+        return recipes.computeIfAbsent(scenario.chocolate(), TrainingKitchens::recipe);
+    }
+
     Prepared prepared(long number) {
         Luck own = luck.branch(1).branch(number);
         Scenario scenario = fleet.draw(number);
-        Recipe recipe = recipes.computeIfAbsent(scenario.chocolate(), TrainingKitchens::recipe);
+        Recipe recipe = recipeOf(scenario);
         Kitchen kitchen = kitchen(scenario);
         Exploring maker = Makers.explorer(scenario.habits(), own.branch(0));
         double vigour = usualVigour(kitchen.exchange(), maker);

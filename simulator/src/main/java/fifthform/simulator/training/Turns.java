@@ -19,7 +19,7 @@ final class Turns {
     private static final Duration LATER = Duration.ofSeconds(4);
     private static final int LATER_STEPS = 2;
 
-    /** Four times faster than every half second, and off by less than a thousandth of a kelvin (tested). */
+    /** Four times faster than every half second, and off by less than 0.005 K (tested). */
     private static final Duration LOOK = Duration.ofSeconds(2);
 
     /** A bowl that has turned teaches for so many steps more: a minute. */
