@@ -80,16 +80,4 @@ final class Training {
         slopes[place].clear();
         pass.backward(weights, session, slopes[place]);
     }
-
-    /** How these weights do where they never learned. */
-    static Score examined(Parameters weights, List<Session> sessions, Workers workers) throws InterruptedException {
-        Score[] scores = new Score[sessions.size()];
-        workers.each(scores.length, (place, pass) -> {
-            Session session = sessions.get(place);
-            scores[place] = Marking.of(session, pass.forward(weights, session));
-        });
-        Score sum = Score.NOTHING;
-        for (Score score : scores) sum = sum.plus(score);
-        return sum;
-    }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A task whose answer is known is learned, and the same weights come whoever does the work. */
@@ -29,7 +30,7 @@ class LearningTest {
     void what_can_be_known_is_learned_and_what_cannot_is_said() throws InterruptedException {
         Parameters weights = trained(500, 25, 2);
         try (Workers workers = new Workers(2, weights.shape)) {
-            Score score = Training.examined(weights, Invented.coasts(200, 90_000), workers);
+            Score score = Examination.of(List.of(weights), Invented.coasts(200, 90_000), workers);
             double best = Invented.NOISE_KELVIN * (0.103 + 0.318 + 0.399 + 0.318 + 0.103) / 5;
             assertEquals(best, score.meanPinball(), 0.1 * best);
             assertEquals(0.9, score.meanCovered(), 0.04);
