@@ -1,5 +1,7 @@
 package fifthform.simulator.training;
 
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,18 +28,25 @@ public final class TrainBench {
             double operations = 6.0 * training.weights().count() * SESSIONS * STEPS;
             for (int i = 0; i < passes; i++) {
                 long from = System.nanoTime();
+                long cpuFrom = cpuNanos();
                 training.pass();
                 double seconds = (System.nanoTime() - from) / 1e9;
+                double coreSeconds = (cpuNanos() - cpuFrom) / 1e9;
                 System.out.printf(
                         Locale.ROOT,
-                        "%d threads: %.2f s, %.1f GFLOP/s, %.1f s a pass of %,d sessions%n",
+                        "%d threads: %.1f GFLOP/s a core, %.1f s of a core a pass of %,d sessions; by the clock %.1f s%n",
                         threads,
-                        seconds,
-                        operations / seconds / 1e9,
-                        seconds * WANTED / SESSIONS,
-                        WANTED);
+                        operations / coreSeconds / 1e9,
+                        coreSeconds * WANTED / SESSIONS,
+                        WANTED,
+                        seconds * WANTED / SESSIONS);
             }
         }
+    }
+
+    /** Of the whole program, so that neighbours on the machine do not count. */
+    private static long cpuNanos() {
+        return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
     }
 
     private static List<Session> sessions() {
