@@ -19,6 +19,7 @@ final class Schooling {
     private final String version;
     private final Stopwatch watch;
     private final PrintStream out;
+    private boolean cutShort;
     private final List<Parameters> finished = new ArrayList<>();
     private final Map<String, String> results = new LinkedHashMap<>();
 
@@ -73,8 +74,10 @@ final class Schooling {
         finished.add(best);
     }
 
+    /** Once it said so, it goes on saying so. */
     private boolean late() {
-        return options.minutes().filter(m -> watch.seconds() > 60 * m).isPresent();
+        cutShort |= options.minutes().filter(m -> watch.seconds() > 60 * m).isPresent();
+        return cutShort;
     }
 
     private void save(List<Parameters> networks) throws IOException {
@@ -92,7 +95,7 @@ final class Schooling {
                         + lessons.examining().size() + " examined");
         Shape shape = options.plan().shape();
         all.put("sizes", shape.layers() + " recurrent layers of " + shape.units() + ", dense " + shape.middle());
-        if (late()) all.put("cut short", "by the clock: the command alone does not lead to these weights");
+        if (cutShort) all.put("cut short", "by the clock: the command alone does not lead to these weights");
         all.putAll(results);
         return all;
     }
