@@ -155,6 +155,16 @@ public record Kitchen(
         };
     }
 
+    /** The kitchen with as much other water for the rewarm, pot and all at this temperature, °C. */
+    public KitchenState withWarmWaterAt(KitchenState state, double celsius) {
+        Basin warm = state.warm();
+        double capacity = warmBath.joulesPerKelvin(warmBath.waterKilograms() - warm.goneKilograms());
+        return Change.of(state)
+                .warm(new Basin(celsius, warm.goneKilograms()))
+                .ledger(state.ledger().wetted(capacity * (celsius - warm.celsius())))
+                .done();
+    }
+
     private static Basin poured(Vessel vessel, Basin basin, double kilograms, double celsius) {
         double here = vessel.joulesPerKelvin(vessel.waterKilograms() - basin.goneKilograms());
         double added = kilograms * Water.JOULES_PER_KILOGRAM_KELVIN;

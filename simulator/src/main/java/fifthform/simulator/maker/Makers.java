@@ -47,4 +47,12 @@ public final class Makers {
     public static Exploring explorer(Habits habits, Luck luck) {
         return Explorer.beginning(habits, luck);
     }
+
+    /**
+     * Melts, cools and holds by the thermometer, leaves the cold water so that the trough comes near the cool range, and
+     * does with the rewarm what is asked and no more.
+     */
+    public static Judging judge(Rewarm rewarm, Habits habits, Luck luck) {
+        return Judge.beginning(rewarm, habits, luck);
+    }
 }

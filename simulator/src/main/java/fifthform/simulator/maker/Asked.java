@@ -1,0 +1,26 @@
+package fifthform.simulator.maker;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+
+/**
+ * What was asked of somebody who judges a forecast and is not done yet.
+ *
+ * @param due when the hands get to it
+ * @param act what they do
+ * @param time how long the bowl goes back over the water; zero for the others
+ */
+record Asked(Instant due, Act act, Duration time) {
+    enum Act {
+        LIFT,
+        PUT_BACK,
+        POUR
+    }
+
+    Asked {
+        Objects.requireNonNull(due, "due");
+        Objects.requireNonNull(act, "act");
+        Objects.requireNonNull(time, "time");
+    }
+}
