@@ -51,6 +51,9 @@ record Judge(
     private static final double SLOWEST_SECONDS = 4;
     private static final double LONGEST_TOUCH_SECONDS = 240;
 
+    /** Luck of its own, so that being told changes nothing else of the batch. */
+    private static final int REACTION = 7;
+
     Judge {
         Objects.requireNonNull(rewarm, "rewarm");
         Objects.requireNonNull(habits, "habits");
@@ -102,24 +105,14 @@ record Judge(
         if (!(event instanceof CueGiven given) || !rewarm.manner().lifts()) return this;
         Optional<Act> act = act(given.cue());
         if (act.isEmpty() || waitsFor(act.get())) return this;
-        double seconds = QUICKEST_SECONDS + (SLOWEST_SECONDS - QUICKEST_SECONDS) * luck.uniform();
+        double seconds = QUICKEST_SECONDS
+                + (SLOWEST_SECONDS - QUICKEST_SECONDS) * luck.branch(REACTION).uniform();
         double touch =
                 Math.max(1, Math.min(LONGEST_TOUCH_SECONDS, given.figure().orElse(5)));
         List<Asked> more = new ArrayList<>(asked);
         more.add(new Asked(given.at().plusMillis(millis(seconds)), act.get(), Duration.ofMillis(millis(touch))));
         return new Judge(
-                rewarm,
-                habits,
-                course,
-                spoon,
-                distractions,
-                more,
-                keys,
-                touching,
-                glance,
-                warmSince,
-                wipeAt,
-                luck.after());
+                rewarm, habits, course, spoon, distractions, more, keys, touching, glance, warmSince, wipeAt, luck);
     }
 
     private Optional<Act> act(CueId cue) {

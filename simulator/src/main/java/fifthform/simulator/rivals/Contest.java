@@ -9,6 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
+import java.util.stream.LongStream;
 
 /** Goes through many kitchens of a fleet, on several cores, with the same answer on any number of them. */
 final class Contest {
@@ -26,13 +27,16 @@ final class Contest {
 
     /** What each of the kitchens from this number on gives, in their order. */
     <T> List<T> each(long from, int kitchens, Function<JudgedKitchen, T> trial) {
+        List<Long> numbers = LongStream.range(from, from + kitchens).boxed().toList();
+        return together(numbers, number -> trial.apply(kitchen(number)));
+    }
+
+    /** What each of these gives, in their order. */
+    <S, T> List<T> together(List<S> all, Function<S, T> trial) {
         ExecutorService pool = Executors.newFixedThreadPool(cores);
         try {
             List<Callable<T>> tasks = new ArrayList<>();
-            for (long number = from; number < from + kitchens; number++) {
-                long each = number;
-                tasks.add(() -> trial.apply(kitchen(each)));
-            }
+            for (S each : all) tasks.add(() -> trial.apply(each));
             List<T> results = new ArrayList<>();
             for (Future<T> each : pool.invokeAll(tasks)) results.add(each.get());
             return results;

@@ -11,6 +11,7 @@ enum Entrant {
     LINE("straight line", ring -> ring.rule(rule(Tuned.LINE, ring), Manner.ONE_LIFT)),
     EXPONENTIAL("exponential fit", ring -> ring.rule(rule(Tuned.EXPONENTIAL, ring), Manner.ONE_LIFT)),
     KALMAN("plain Kalman filter", ring -> ring.rule(rule(Tuned.KALMAN, ring), Manner.ONE_LIFT)),
+    ORACLE("oracle", ring -> ring.whole(Oracle.beginning(ring.kitchen()), Manner.ONE_LIFT, Keys.EXACT)),
     ENGINE("engine", ring -> ring.engine(Knowledge.NOTHING, Manner.ONE_LIFT, Keys.NONE)),
     ENGINE_KEYS("engine, keys late", ring -> ring.engine(Knowledge.NOTHING, Manner.ONE_LIFT, Keys.LATE)),
     ENGINE_EXACT("engine, keys exact", ring -> ring.engine(Knowledge.NOTHING, Manner.ONE_LIFT, Keys.EXACT)),
@@ -39,6 +40,9 @@ enum Entrant {
 
     private static final double TOUCH_SHARE = 0.55;
 
+    /** So many kitchens apart are those in which it is tried: what takes long, and what needs fewer figures. */
+    private static final int SOME = 4;
+
     private final String title;
     private final Function<Ring, Tried> trial;
 
@@ -49,6 +53,18 @@ enum Entrant {
 
     String title() {
         return title;
+    }
+
+    /** Whether it is tried in the kitchen of this number. */
+    boolean comesTo(long number) {
+        return ordinal() < ORACLE.ordinal() || everywhere() || number % SOME == 0;
+    }
+
+    private boolean everywhere() {
+        return switch (this) {
+            case ENGINE, ENGINE_KEYS, ENGINE_BATH, TOUCH_RULE, TOUCHES, TOUCHES_KEYS, STAYS_ON -> true;
+            default -> false;
+        };
     }
 
     Tried in(Ring ring) {

@@ -15,6 +15,11 @@ record ExponentialRule(
         implements Rule {
     private static final double[] TIME_CONSTANTS = {-60, -20, 20, 40, 80, 160, 320, 1000};
     private static final int FEWEST = 8;
+    private static final double LONGEST_SECONDS = 121;
+    private static final double STEP_SECONDS = 0.5;
+
+    /** For each time constant {@code τ (1 − exp(t/τ))} at each half second t back. */
+    private static final double[][] BACK = back();
 
     ExponentialRule(double leadSeconds, double windowSeconds) {
         this(leadSeconds, windowSeconds, Recent.of((int) Math.ceil(2 * windowSeconds) + 1), Double.NaN, 0);
@@ -30,8 +35,8 @@ record ExponentialRule(
         double least = Double.POSITIVE_INFINITY;
         double level = Double.NaN;
         double slope = 0;
-        for (double tau : TIME_CONSTANTS) {
-            double[] fit = fit(more, from, tau);
+        for (double[] back : BACK) {
+            double[] fit = fit(more, from, back);
             if (fit[2] < least) {
                 least = fit[2];
                 level = fit[0];
@@ -41,8 +46,18 @@ record ExponentialRule(
         return new ExponentialRule(leadSeconds, windowSeconds, more, level, slope);
     }
 
+    private static double[][] back() {
+        double[][] back = new double[TIME_CONSTANTS.length][(int) (LONGEST_SECONDS / STEP_SECONDS) + 1];
+        for (int i = 0; i < back.length; i++) {
+            for (int k = 0; k < back[i].length; k++) {
+                back[i][k] = -TIME_CONSTANTS[i] * StrictMath.expm1(k * STEP_SECONDS / TIME_CONSTANTS[i]);
+            }
+        }
+        return back;
+    }
+
     /** Level and slope now, and what is left: {@code y = level + slope · τ (1 − exp(−t/τ))} with t ≤ 0. */
-    private static double[] fit(Recent recent, int from, double tau) {
+    private static double[] fit(Recent recent, int from, double[] back) {
         int n = recent.count() - from;
         double sumX = 0;
         double sumY = 0;
@@ -50,7 +65,7 @@ record ExponentialRule(
         double sxy = 0;
         double syy = 0;
         for (int i = from; i < recent.count(); i++) {
-            double x = -tau * StrictMath.expm1(-recent.ago(i) / tau);
+            double x = back[(int) Math.round(-recent.ago(i) / STEP_SECONDS)];
             double y = recent.celsius(i) - recent.celsius(recent.count() - 1);
             sumX += x;
             sumY += y;

@@ -19,7 +19,7 @@ final class Family {
         kinds.put("amount", grams < 500 ? "below 0.5 kg" : grams < 1500 ? "0.5 to 1.5 kg" : "above 1.5 kg");
         kinds.put("bath", bath(kitchen));
         double share = scenario.habits().plan().stirringShare();
-        kinds.put("stirring", share < 0.65 ? "gentle" : share < 0.85 ? "usual" : "well");
+        kinds.put("stirring", share < 0.75 ? "gentle" : share < 0.9 ? "usual" : "well");
         double lag = scenario.kitchen().tip().lagSeconds();
         kinds.put("probe", lag < 3 ? "quick" : lag < 6 ? "usual" : "slow");
         return kinds;

@@ -39,6 +39,9 @@ record JudgedKitchen(long number, Scenario scenario, Recipe recipe, Spot water, 
     /** Somebody who is never told has had enough by then. Common practice, no source. */
     private static final Duration PATIENCE = Duration.ofMinutes(10);
 
+    /** Who touches again and again has set out to take longer. Common practice, no source. */
+    private static final Duration PATIENCE_WITH_TOUCHES = Duration.ofMinutes(15);
+
     /** Invented, as the fleet's text says. */
     private static final double OVER_THE_POT_FRACTION = 0.25;
 
@@ -118,7 +121,8 @@ record JudgedKitchen(long number, Scenario scenario, Recipe recipe, Spot water, 
     /** The first moment of a batch. */
     Moment beginning(Manner manner, Keys keys, Program program) {
         double low = recipe.work().range().lowCelsius();
-        Rewarm rewarm = new Rewarm(manner, keys, water, low, PATIENCE);
+        Duration patience = manner == Manner.TOUCHES ? PATIENCE_WITH_TOUCHES : PATIENCE;
+        Rewarm rewarm = new Rewarm(manner, keys, water, low, patience);
         return Batch.beginning(scenario, luck, program).inHandsOf(Makers.judge(rewarm, habits(), luck.branch(3)));
     }
 

@@ -13,7 +13,7 @@ import java.util.Optional;
 /** Where the rewarm came to: its highest in all, the highest after the last lift, and how long it took. */
 final class LandingWatch implements Watch {
     private Optional<Instant> began = Optional.empty();
-    private Instant settledAt = Instant.MIN;
+    private Optional<Instant> settledAt = Optional.empty();
     private double highest = Double.NEGATIVE_INFINITY;
     private double settled = Double.NEGATIVE_INFINITY;
     private double liftedAt = Double.NaN;
@@ -38,7 +38,7 @@ final class LandingWatch implements Watch {
         }
         if (nowOff && bulk > settled) {
             settled = bulk;
-            settledAt = after.at();
+            settledAt = Optional.of(after.at());
             if (lifts == 1) firstCoastKelvin = settled - liftedAt;
         }
     }
@@ -51,7 +51,7 @@ final class LandingWatch implements Watch {
         return new Landing(
                 highest,
                 settled,
-                began.map(b -> seconds(b, settledAt) / 60).orElse(0.0),
+                settledAt.map(at -> seconds(began.orElseThrow(), at) / 60).orElse(0.0),
                 firstDipSeconds,
                 firstCoastKelvin,
                 lifts);

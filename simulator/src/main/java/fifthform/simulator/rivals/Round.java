@@ -20,9 +20,11 @@ record Round(Map<Entrant, Tried> tried, Optional<Warned> drift) {
 
     static Round in(Ring ring, Set<Entrant> entrants) {
         Map<Entrant, Tried> tried = new EnumMap<>(Entrant.class);
-        for (Entrant each : entrants) tried.put(each, each.in(ring));
+        for (Entrant each : entrants) {
+            if (each.comesTo(ring.kitchen().number())) tried.put(each, each.in(ring));
+        }
         Optional<Warned> drift = Optional.empty();
-        if (entrants.contains(Entrant.STEADY)) {
+        if (tried.containsKey(Entrant.STEADY)) {
             drift = ring.drift(k -> EngineRival.beginning(k, Knowledge.NOTHING, Manner.STEADY));
         }
         return new Round(tried, drift);

@@ -29,6 +29,7 @@ import java.util.OptionalDouble;
  * @param highest the highest since, °C
  * @param highestAt when that was
  * @param touchSeconds how long the last touch was, s
+ * @param smoothCelsius the reading without most of its noise, °C; not a number before the first
  */
 record TouchRule(
         Recipe recipe,
@@ -38,11 +39,13 @@ record TouchRule(
         double lowest,
         double highest,
         Instant highestAt,
-        double touchSeconds)
+        double touchSeconds,
+        double smoothCelsius)
         implements Rival {
     private static final double FIRST_RISE_KELVIN = 0.2;
     private static final double FIRST_SECONDS = 5;
     private static final double LONGEST_SECONDS = 120;
+    private static final double SMOOTHING = 0.25;
     private static final double INSIDE_KELVIN = 0.3;
     private static final double REACTION_SECONDS = 2.5;
     private static final Duration PEAK_PASSED = Duration.ofSeconds(20);
@@ -73,7 +76,8 @@ record TouchRule(
                 Double.POSITIVE_INFINITY,
                 Double.NEGATIVE_INFINITY,
                 Instant.MIN,
-                FIRST_SECONDS);
+                FIRST_SECONDS,
+                Double.NaN);
     }
 
     @Override
@@ -83,7 +87,14 @@ record TouchRule(
         }
         if (!(input instanceof Sample sample) || !sample.probe().equals(BatchRun.BOWL)) return Rival.silent(this);
         Instant at = sample.at();
-        double celsius = sample.tipCelsius();
+        double celsius = Double.isNaN(smoothCelsius)
+                ? sample.tipCelsius()
+                : smoothCelsius + SMOOTHING * (sample.tipCelsius() - smoothCelsius);
+        TouchRule read = new TouchRule(recipe, share, part, since, lowest, highest, highestAt, touchSeconds, celsius);
+        return read.look(at, celsius);
+    }
+
+    private Heard look(Instant at, double celsius) {
         return switch (part) {
             case WATER -> Rival.silent(with(part, at, celsius, celsius, at, touchSeconds));
             case RISE -> waitForRise(at, celsius);
@@ -126,7 +137,7 @@ record TouchRule(
     }
 
     private TouchRule with(Part next, Instant from, double low, double high, Instant highAt, double seconds) {
-        return new TouchRule(recipe, share, next, from, low, high, highAt, seconds);
+        return new TouchRule(recipe, share, next, from, low, high, highAt, seconds, smoothCelsius);
     }
 
     private static Heard say(TouchRule after, Instant at, CueId cue, double figure) {

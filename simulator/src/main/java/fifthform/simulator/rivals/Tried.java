@@ -69,12 +69,13 @@ record Tried(
     }
 
     private Place place(double highest, double settled) {
+        if (landing.lifts() == 0) return Place.SHORT; // never came to a rewarm
         CelsiusRange range = kitchen.recipe().work().range();
         if (highest > range.highCelsius() + OVER_KELVIN) return Place.OVER;
         return settled < range.lowCelsius() ? Place.SHORT : Place.IN_RANGE;
     }
 
-    /** The highest in the readings' scale less the middle of the range, K. */
+    /** The highest in the readings' scale less the middle of the range, K; not a number where there was no rewarm. */
     double besideMiddleKelvin() {
         return kitchen.scale().shows(landing.highestCelsius())
                 - kitchen.recipe().work().range().midCelsius();

@@ -40,6 +40,8 @@ enum Tuned {
         }
     };
 
+    private static final String TEXT = read();
+
     private final List<Range> ranges;
 
     Tuned(List<Range> ranges) {
@@ -72,7 +74,7 @@ enum Tuned {
 
     /** The tuned numbers; the middle of each range before anything was tuned. */
     private double[] numbers() {
-        for (String line : text().lines().toList()) {
+        for (String line : TEXT.lines().toList()) {
             String[] parts = line.split("#")[0].strip().split("\\s*=\\s*");
             if (parts.length == 2 && parts[0].equals(word())) {
                 return Arrays.stream(parts[1].split("\\s+"))
@@ -87,7 +89,7 @@ enum Tuned {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    private static String text() {
+    private static String read() {
         try (InputStream in = Tuned.class.getResourceAsStream("/rivals/tuned.txt")) {
             return in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
