@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 
 /**
  * Tunes the rules of comparison on training kitchens, each with the same effort: {@value #DRAWN} draws from its ranges, then
- * {@value #NEAR} steps around the best in shrinking circles, all in the same kitchens. What is made least is the mean harm
- * of where the rewarm came to (a kelvin above the middle of the range counts 2, below it 1, at most 3 K) and the mean
+ * {@value #NEAR} steps around the best in shrinking circles, all in the same kitchens. What is made least is the mean distance
+ * of the rewarm's highest from the middle of the range (above or below alike, at most 3 K) and the mean
  * error of the forecast at the cue (at most 3 K; 3 K where no cue came). Prints {@code rivals/tuned.txt}.
  *
- * <p>{@code -Dkitchens=150}, {@code -Dfleet=training}, {@code -Dcores=2}.
+ * <p>{@code -Dtuning.kitchens=80}, {@code -Dfleet=training}, {@code -Dcores=2}.
  */
 public final class RivalTuning {
     private static final int DRAWN = 32;
@@ -27,7 +27,7 @@ public final class RivalTuning {
     private RivalTuning() {}
 
     public static void main(String[] arguments) {
-        int kitchens = Integer.getInteger("kitchens", 150);
+        int kitchens = Integer.getInteger("tuning.kitchens", 80);
         int cores = Integer.getInteger("cores", Runtime.getRuntime().availableProcessors());
         String fleet = System.getProperty("fleet", "training");
         Contest contest = new Contest(Fleet.builtIn(fleet), cores);
@@ -91,9 +91,9 @@ public final class RivalTuning {
     private static double loss(Ring ring, Tuned tuned, double[] at) {
         Tried tried = ring.rule(tuned.rival(ring.kitchen().recipe(), at), Manner.ONE_LIFT);
         double beside = tried.besideMiddleKelvin();
-        double harm = Double.isNaN(beside) ? MOST_KELVIN : Math.min(MOST_KELVIN, beside > 0 ? 2 * beside : -beside);
+        double distance = Double.isNaN(beside) ? MOST_KELVIN : Math.min(MOST_KELVIN, Math.abs(beside));
         List<Double> errors = new ArrayList<>(Figures.cueErrors(List.of(tried)));
         double error = errors.isEmpty() ? MOST_KELVIN : Math.min(MOST_KELVIN, errors.get(0));
-        return harm + error;
+        return distance + error;
     }
 }

@@ -66,15 +66,11 @@ record JudgedKitchen(long number, Scenario scenario, Recipe recipe, Spot water, 
         List<Interruption> mishaps = new ArrayList<>();
         if (own.branch(1).uniform() < TOUCHES_WALL_FRACTION) {
             Duration after = seconds(60 * own.branch(2).uniform());
-            Duration every = seconds(60 + 120 * own.branch(3).uniform());
-            mishaps.add(wallTouch(Spot.HOT_BATH, after, every));
-            mishaps.add(wallTouch(Spot.WARM_BATH, after, every));
+            Duration every = seconds(90 + 150 * own.branch(3).uniform());
+            mishaps.add(new Interruption(
+                    What.PROBE_AT_WALL, new FirstAt(Spot.HOT_BATH), after, WALL_TOUCH, Optional.of(every)));
         }
         return new JudgedKitchen(number, scenario, recipes.apply(scenario.chocolate()), water, mishaps, luck.branch(1));
-    }
-
-    private static Interruption wallTouch(Spot from, Duration after, Duration every) {
-        return new Interruption(What.PROBE_AT_WALL, new FirstAt(from), after, WALL_TOUCH, Optional.of(every));
     }
 
     private static Duration seconds(double seconds) {

@@ -15,25 +15,25 @@ import java.util.Locale;
  */
 enum Tuned {
     /** Range of each number, and what is taken before anything is tuned. */
-    THRESHOLD(List.of(range(-0.5, 0.5), range(0, 2.5))) {
+    THRESHOLD(List.of(range(-1.5, 0.5), range(0, 2.5))) {
         @Override
         Rule rule(double[] at) {
             return new ThresholdRule(at[1]);
         }
     },
-    LINE(List.of(range(-0.5, 0.5), range(5, 60), range(4, 40))) {
+    LINE(List.of(range(-1.5, 0.5), range(5, 60), range(4, 40))) {
         @Override
         Rule rule(double[] at) {
             return new LineRule(at[1], at[2]);
         }
     },
-    EXPONENTIAL(List.of(range(-0.5, 0.5), range(5, 60), range(20, 120))) {
+    EXPONENTIAL(List.of(range(-1.5, 0.5), range(5, 60), range(20, 120))) {
         @Override
         Rule rule(double[] at) {
             return new ExponentialRule(at[1], at[2]);
         }
     },
-    KALMAN(List.of(range(-0.5, 0.5), range(10, 90), range(0.05, 1.2), range(0.002, 0.05))) {
+    KALMAN(List.of(range(-1.5, 0.5), range(10, 90), range(0.02, 1.2), range(0.002, 0.05))) {
         @Override
         Rule rule(double[] at) {
             return new KalmanRule(at[1], at[2], at[3]);
