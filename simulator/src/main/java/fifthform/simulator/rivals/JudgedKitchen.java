@@ -6,7 +6,10 @@ import fifthform.simulator.bench.Fleet;
 import fifthform.simulator.bench.Moment;
 import fifthform.simulator.bench.Program;
 import fifthform.simulator.bowl.Kitchen;
+import fifthform.simulator.bowl.KitchenState;
+import fifthform.simulator.bowl.Room;
 import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.bowl.Vessel;
 import fifthform.simulator.maker.Habits;
 import fifthform.simulator.maker.Interruption;
 import fifthform.simulator.maker.Interruption.FirstAt;
@@ -59,7 +62,8 @@ record JudgedKitchen(long number, Scenario scenario, Recipe recipe, Spot water, 
     }
 
     static JudgedKitchen draw(Fleet fleet, long number, Function<String, Recipe> recipes) {
-        Scenario scenario = fleet.draw(number);
+        Scenario drawn = fleet.draw(number);
+        Scenario scenario = in(drawn, contactOfItsOwn(drawn.kitchen()), drawn.begins());
         Luck luck = new Luck(fleet.seed()).branch(number);
         Luck own = luck.branch(2);
         Spot water = own.branch(0).uniform() < OVER_THE_POT_FRACTION ? Spot.HOT_BATH : Spot.WARM_BATH;
@@ -84,21 +88,33 @@ record JudgedKitchen(long number, Scenario scenario, Recipe recipe, Spot water, 
         return new JudgedKitchen(number, scenario, recipe, water, more, luck);
     }
 
+    /** The warm water touches the bowl as well as the hot one does: a scenario has one word for both. */
+    private static Kitchen contactOfItsOwn(Kitchen kitchen) {
+        Vessel warm = kitchen.warmBath();
+        Vessel touching = Vessel.offTheHeat(
+                warm.waterKilograms(),
+                warm.potJoulesPerKelvin(),
+                kitchen.hotBath().contactWattsPerSquareMetreKelvin(),
+                warm.lossWattsPerKelvin());
+        return with(kitchen, kitchen.hotBath(), touching, kitchen.coldWater(), kitchen.room());
+    }
+
     /** Another day in another kitchen of the fleet with the same bowl, amount, spoon and probe. */
     JudgedKitchen onAnotherDay(JudgedKitchen other) {
-        Kitchen mine = scenario.kitchen();
         Kitchen theirs = other.scenario.kitchen();
-        Kitchen kitchen = new Kitchen(
-                mine.chocolate(),
-                mine.bowl(),
-                mine.exchange(),
-                theirs.hotBath(),
-                theirs.warmBath(),
-                theirs.coldWater(),
-                theirs.room(),
-                mine.tip(),
-                mine.spoon());
-        Scenario moved = new Scenario(
+        Kitchen kitchen =
+                with(scenario.kitchen(), theirs.hotBath(), theirs.warmBath(), theirs.coldWater(), theirs.room());
+        Scenario moved = in(scenario, kitchen, other.scenario.begins());
+        return new JudgedKitchen(number, moved, recipe, water, mishaps, other.luck);
+    }
+
+    private static Kitchen with(Kitchen mine, Vessel hot, Vessel warm, Vessel cold, Room room) {
+        return new Kitchen(
+                mine.chocolate(), mine.bowl(), mine.exchange(), hot, warm, cold, room, mine.tip(), mine.spoon());
+    }
+
+    private static Scenario in(Scenario scenario, Kitchen kitchen, KitchenState begins) {
+        return new Scenario(
                 scenario.id(),
                 scenario.title(),
                 scenario.about(),
@@ -106,12 +122,11 @@ record JudgedKitchen(long number, Scenario scenario, Recipe recipe, Spot water, 
                 scenario.chocolate(),
                 scenario.seed(),
                 kitchen,
-                other.scenario.begins(),
+                begins,
                 scenario.maker(),
                 scenario.habits(),
                 scenario.bowlAdapter(),
                 scenario.expected());
-        return new JudgedKitchen(number, moved, recipe, water, mishaps, other.luck);
     }
 
     /** The first moment of a batch. */

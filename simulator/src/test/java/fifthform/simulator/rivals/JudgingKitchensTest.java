@@ -15,11 +15,11 @@ class JudgingKitchensTest {
 
     @Test
     void coastsSpreadFromAFewTenthsToSomeKelvin() {
-        List<Double> coasts = CONTEST.each(0, 60, k -> new Ring(CONTEST, k).coast()).stream()
+        List<Double> coasts = CONTEST.each(0, 150, k -> new Ring(CONTEST, k).coast()).stream()
                 .map(Ring.Coast::kelvin)
                 .filter(Double::isFinite)
                 .toList();
-        assertTrue(coasts.size() >= 54, "nearly all come to the range, were " + coasts.size());
+        assertTrue(coasts.size() >= 135, "nearly all come to the range, were " + coasts.size());
         assertEquals(0.35, Reached.percentile(coasts, 5).value(), 0.25);
         assertEquals(1.4, Reached.percentile(coasts, 50).value(), 0.4);
         assertEquals(3.4, Reached.percentile(coasts, 95).value(), 1.0);
