@@ -30,10 +30,12 @@ public final class JudgingBench {
         spread("above mid cool range at its beginning, K", coasts.stream().map(Ring.Coast::beganBesideKelvin).toList());
         List<Round> rounds = contest.each(from, kitchens, k -> Round.in(new Ring(contest, k), entrants));
         List<Double> dips = rounds.stream()
-                .flatMap(r -> r.tried().values().stream())
+                .flatMap(r -> r.tried().entrySet().stream())
+                .filter(e -> e.getKey().ordinal() <= Entrant.TOUCHES_KEYS.ordinal())
+                .map(e -> e.getValue())
                 .map(t -> t.landing().firstDipSeconds())
                 .toList();
-        spread("over the water before the first lift, s", dips);
+        spread("over the water before the first lift, one lift or touches, s", dips);
         System.out.print(Table.of(rounds));
         System.out.printf(
                 Locale.ROOT, "%n%d kitchens, %d entrants, %.0f s%n", kitchens, entrants.size(), (System.nanoTime() - began) / 1e9);

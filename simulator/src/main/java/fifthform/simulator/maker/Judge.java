@@ -154,7 +154,7 @@ record Judge(
     @Override
     public Judge forgetting(Instant at) {
         return new Judge(
-                rewarm.in(Manner.STAYS_ON).over(Spot.WARM_BATH),
+                rewarm.forgotten(Spot.WARM_BATH),
                 habits,
                 course.begin(at, Stage.WARMING),
                 spoon,

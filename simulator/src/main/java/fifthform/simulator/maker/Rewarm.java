@@ -18,6 +18,8 @@ public record Rewarm(Manner manner, Keys keys, Spot water, double lowCelsius, Du
     /** Whoever stays whatever is said leaves when this far above the range, K. */
     static final double LEAVES_AT_KELVIN = 5;
 
+    private static final Duration FORGOTTEN_FOR = Duration.ofHours(2);
+
     public Rewarm {
         Objects.requireNonNull(manner, "manner");
         Objects.requireNonNull(keys, "keys");
@@ -31,8 +33,8 @@ public record Rewarm(Manner manner, Keys keys, Spot water, double lowCelsius, Du
         return new Rewarm(other, keys, water, lowCelsius, patience);
     }
 
-    /** The same over another water. */
-    Rewarm over(Spot other) {
-        return new Rewarm(manner, keys, other, lowCelsius, patience);
+    /** Over that water, for as long as it takes. */
+    Rewarm forgotten(Spot over) {
+        return new Rewarm(Manner.STAYS_ON, keys, over, lowCelsius, FORGOTTEN_FOR);
     }
 }

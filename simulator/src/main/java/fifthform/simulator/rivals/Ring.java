@@ -28,9 +28,9 @@ final class Ring {
     private static final long OTHER_DAYS = 1_000_000;
 
     /** Water of a bowl that is forgotten over it, above melt-out, K. Invented. */
-    private static final double LEAST_WARMER_KELVIN = 1;
+    private static final double LEAST_WARMER_KELVIN = 3;
 
-    private static final double MORE_WARMER_KELVIN = 3;
+    private static final double MORE_WARMER_KELVIN = 6;
 
     private static final Duration PROBE_OUT_FOR = Duration.ofSeconds(10);
     private static final Duration WALL_FOR = Duration.ofSeconds(25);
