@@ -1,5 +1,6 @@
 package fifthform.curves.cue;
 
+import fifthform.curves.check.Require;
 import fifthform.curves.input.MakerAction.Place;
 import java.time.Instant;
 import java.util.Collections;
@@ -13,21 +14,32 @@ import java.util.OptionalDouble;
  * The steps that are due.
  *
  * @param open what is due, in the order of {@link CueId}
- * @param liftReached the reading at which the second to lift was first found to have come, while it is; one reading
- *     alone is not enough to tell a maker to lift
+ * @param lift waiting for the second to lift
+ * @param dips the short dips of this batch
+ * @param seededGrams seed that has been added since the last melt, g
  */
-public record CueBoard(Map<CueId, OpenCue> open, Optional<Instant> liftReached) {
+public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, double seededGrams) {
 
     public CueBoard {
         EnumMap<CueId, OpenCue> copy = new EnumMap<>(CueId.class);
         copy.putAll(open);
         open = Collections.unmodifiableMap(copy);
-        Objects.requireNonNull(liftReached, "liftReached");
+        Objects.requireNonNull(lift, "lift");
+        Objects.requireNonNull(dips, "dips");
+        Require.within(seededGrams, 0, 1e6, "seededGrams");
+    }
+
+    /** What a look finds due. */
+    record Due(OptionalDouble figure, Reason reason) {
+        Due {
+            Objects.requireNonNull(figure, "figure");
+            Objects.requireNonNull(reason, "reason");
+        }
     }
 
     /** Nothing is due. */
     public static CueBoard empty() {
-        return new CueBoard(new EnumMap<>(CueId.class), Optional.empty());
+        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, Dips.NONE, 0);
     }
 
     public boolean isOpen(CueId id) {
@@ -39,26 +51,36 @@ public record CueBoard(Map<CueId, OpenCue> open, Optional<Instant> liftReached) 
         return Optional.ofNullable(open.get(id)).map(OpenCue::since);
     }
 
+    /** The board once seed went in; nobody asks for it twice. */
+    public CueBoard seeded(double grams) {
+        return new CueBoard(open, lift, dips, seededGrams + Math.max(grams, 1));
+    }
+
+    /** Nothing is due while the probe is out; what the dips showed stays. */
+    CueBoard cleared() {
+        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, dips.after(dips.response()), seededGrams);
+    }
+
     /** The steps that can still be done where the bowl stands. */
     CueBoard fitting(Place place) {
         EnumMap<CueId, OpenCue> kept = new EnumMap<>(CueId.class);
         open.forEach((id, cue) -> {
             boolean fits = switch (id) {
-                case MELTED, GET_READY, LIFT_NOW -> place == Place.BATH;
+                case MELTED, GET_READY, LIFT_NOW, OFF_NOW -> place == Place.BATH;
                 case STOP_COOLING -> place == Place.COLD_WATER;
-                case PUT_BACK -> place == Place.TABLE;
-                case CRYSTALS_ENOUGH -> place != Place.BATH;
-                case STIR_ON, IN_RANGE -> true;
+                case PUT_BACK, TOUCH_OF_WARMTH, WIPE_AND_STIR -> place == Place.TABLE;
+                case CRYSTALS_ENOUGH, THICKENS_SOON -> place != Place.BATH;
+                case STIR_ON, IN_RANGE, SEED_NOW, WEAK_BATH -> true;
             };
             if (fits) kept.put(id, cue);
         });
-        return new CueBoard(kept, liftReached);
+        return new CueBoard(kept, lift, dips, seededGrams);
     }
 
     /** A board on which the given steps are due; those that were due before keep their time. */
-    CueBoard next(Map<CueId, OptionalDouble> due, Optional<Instant> reached, Instant now) {
+    CueBoard next(Map<CueId, Due> due, LiftWait liftNow, Dips dipsNow, double seededNow, Instant now) {
         EnumMap<CueId, OpenCue> after = new EnumMap<>(CueId.class);
-        due.forEach((id, figure) -> after.put(id, new OpenCue(openSince(id).orElse(now), figure)));
-        return new CueBoard(after, reached);
+        due.forEach((id, is) -> after.put(id, new OpenCue(openSince(id).orElse(now), is.figure(), is.reason())));
+        return new CueBoard(after, liftNow, dipsNow, seededNow);
     }
 }

@@ -7,6 +7,8 @@ import java.util.Optional;
 public enum CueId {
     /** Everything has melted: into the cold water. */
     MELTED,
+    /** Cool enough that seed keeps its crystals: add it. */
+    SEED_NOW,
     /** Out of the cold water now; it sinks on to the cool target. */
     STOP_COOLING,
     /** Stay in the cool range and stir, so that crystals form. */
@@ -17,10 +19,20 @@ public enum CueId {
     GET_READY,
     /** Lift the bowl now. */
     LIFT_NOW,
+    /** A short dip has lasted as long as was asked for: off now. */
+    OFF_NOW,
+    /** The bowl has just left the water: wipe it and stir, so that what is under way arrives and shows. */
+    WIPE_AND_STIR,
     /** The peak fell short: back over the bath for a few seconds. */
     PUT_BACK,
+    /** Short dips hardly move the bowl: this water is too cool. */
+    WEAK_BATH,
     /** Settled in the working range: prove on a sample, then pour. */
-    IN_RANGE;
+    IN_RANGE,
+    /** It will leave the working range below soon: a few seconds of warmth. */
+    TOUCH_OF_WARMTH,
+    /** It is thickening and no warmth has come: so much time is left to pour. */
+    THICKENS_SOON;
 
     /** The name in files and for scripts: {@code melted}, {@code stop-cooling}, … */
     public String word() {

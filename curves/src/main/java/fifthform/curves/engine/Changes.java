@@ -3,6 +3,7 @@ package fifthform.curves.engine;
 import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Standing;
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.Event.BowlSeen;
 import fifthform.curves.forecast.Turn;
 import fifthform.curves.input.AlarmId;
@@ -142,7 +143,8 @@ final class Changes {
         boolean was = before.cues().isOpen(id);
         boolean is = after.cues().isOpen(id);
         if (is && !was) {
-            events.add(new Event.CueGiven(at, id, after.cues().open().get(id).figure()));
+            OpenCue open = after.cues().open().get(id);
+            events.add(new Event.CueGiven(at, id, open.figure(), Optional.of(open.reason())));
         } else if (was && !is) {
             events.add(new Event.CueEnded(at, id));
         }

@@ -2,6 +2,7 @@ package fifthform.curves.engine;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Reason;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault.Cause;
@@ -10,6 +11,7 @@ import fifthform.curves.setup.ProbeId;
 import fifthform.curves.signal.Doubt;
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Something the maker, the journal or a test may want to know; never a command. */
@@ -131,14 +133,21 @@ public sealed interface Event {
     /**
      * A step is due.
      *
-     * @param figure the number in its words: seconds for {@code get-ready} and {@code put-back}, minutes for
-     *     {@code stir-on}, °C for the others; empty where it has none
+     * @param figure the number in its words, with the unit that {@link fifthform.curves.cue.OpenCue} states; empty where
+     *     it has none
+     * @param reason why, in figures; empty in sessions of before reasons were kept
      */
-    record CueGiven(Instant at, CueId cue, OptionalDouble figure) implements Event {
+    record CueGiven(Instant at, CueId cue, OptionalDouble figure, Optional<Reason> reason) implements Event {
+        /** A step of which no reason was kept. */
+        public CueGiven(Instant at, CueId cue, OptionalDouble figure) {
+            this(at, cue, figure, Optional.empty());
+        }
+
         public CueGiven {
             Objects.requireNonNull(at, "at");
             Objects.requireNonNull(cue, "cue");
             Objects.requireNonNull(figure, "figure");
+            Objects.requireNonNull(reason, "reason");
         }
 
         @Override

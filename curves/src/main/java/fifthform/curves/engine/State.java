@@ -121,6 +121,10 @@ public record State(
         return with(told, tracks, batch, coasting, other);
     }
 
+    State withCues(CueBoard other) {
+        return new State(inputs, started, at, told, tracks, window, estimate, batch, coasting, forecast, alarms, other);
+    }
+
     /** What an input can say by itself; the rest is concluded by the engine. */
     private State with(
             Told otherTold, Tracks otherTracks, Batch otherBatch, Coasting otherCoasting, AlarmBank otherAlarms) {

@@ -119,7 +119,7 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State seedAdded(SeedAdded action) {
-        return heard.withAlarms(heard.alarms().chosen());
+        return heard.withAlarms(heard.alarms().chosen()).withCues(heard.cues().seeded(action.grams()));
     }
 
     @Override

@@ -19,6 +19,8 @@ import java.util.OptionalDouble;
  * @param bathCelsius planned temperature of the rewarming bath, °C, where the maker said it
  * @param roomCelsius temperature of the kitchen, °C, where the maker said it
  * @param origin real or simulated
+ * @param approach how the working range is to be reached
+ * @param seedGrams seed the maker means to add while it cools, 0 to 20 000 g; empty where no seeding is planned
  */
 public record Setup(
         Recipe recipe,
@@ -27,7 +29,9 @@ public record Setup(
         Duration reactionTime,
         OptionalDouble bathCelsius,
         OptionalDouble roomCelsius,
-        Origin origin) {
+        Origin origin,
+        Approach approach,
+        OptionalDouble seedGrams) {
     /** From cue to act, until it is measured. Own choice within the 3.5–4 s that trials used. */
     public static final Duration USUAL_REACTION = Duration.ofMillis(3500);
 
@@ -47,6 +51,29 @@ public record Setup(
         Require.within(bathCelsius, -20, 150, "bathCelsius");
         Require.within(roomCelsius, -20, 60, "roomCelsius");
         Objects.requireNonNull(origin, "origin");
+        Objects.requireNonNull(approach, "approach");
+        Require.within(seedGrams, 0, 20_000, "seedGrams");
+    }
+
+    /** A set-up of a maker who has said nothing about the approach and plans no seed. */
+    public Setup(
+            Recipe recipe,
+            Bowl bowl,
+            List<ProbeSetup> probes,
+            Duration reactionTime,
+            OptionalDouble bathCelsius,
+            OptionalDouble roomCelsius,
+            Origin origin) {
+        this(
+                recipe,
+                bowl,
+                probes,
+                reactionTime,
+                bathCelsius,
+                roomCelsius,
+                origin,
+                Approach.TOUCHES_WHERE_UNSURE,
+                OptionalDouble.empty());
     }
 
     /** The probe in the chocolate. */
@@ -66,6 +93,16 @@ public record Setup(
 
     /** The same set-up with another chocolate. */
     public Setup withRecipe(Recipe other) {
-        return new Setup(other, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin);
+        return new Setup(other, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin, approach, seedGrams);
+    }
+
+    /** The same set-up with another way to the working range. */
+    public Setup withApproach(Approach other) {
+        return new Setup(recipe, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin, other, seedGrams);
+    }
+
+    /** The same set-up with this much seed planned. */
+    public Setup withSeedGrams(OptionalDouble other) {
+        return new Setup(recipe, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin, approach, other);
     }
 }

@@ -7,12 +7,14 @@ import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Setup;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 
@@ -50,11 +52,15 @@ final class StoryMaker {
         this.state = Engine.start(setup, START);
     }
 
-    /** A bowl of chocolate pieces at room temperature that is put over the melting bath. */
+    /** A bowl of chocolate pieces at room temperature that is put over the melting bath; one lift to come up by. */
     static StoryMaker melting(double followsWallSeconds, double wallShare, Keys keys) {
+        return melting(followsWallSeconds, wallShare, keys, Approach.ONE_LIFT);
+    }
+
+    static StoryMaker melting(double followsWallSeconds, double wallShare, Keys keys, Approach approach) {
         StoryKitchen kitchen = new StoryKitchen(START, 24, followsWallSeconds, wallShare, 4);
         kitchen.put(Place.BATH, HOT_CELSIUS);
-        return new StoryMaker(kitchen, TestRecipes.setup(), keys);
+        return new StoryMaker(kitchen, TestRecipes.setup().withApproach(approach), keys);
     }
 
     /** A whole batch up to where the engine has seen the bowl back over the bath: for stories that begin there. */
@@ -135,13 +141,29 @@ final class StoryMaker {
         Place stands = kitchen.place();
         if (due(CueId.MELTED) && stands == Place.BATH) intends(Place.COLD_WATER);
         else if (due(CueId.STOP_COOLING) && stands == Place.COLD_WATER) intends(Place.TABLE);
-        else if (due(CueId.CRYSTALS_ENOUGH) && stands == Place.TABLE) intends(Place.BATH);
-        else if (due(CueId.LIFT_NOW) && stands == Place.BATH) intends(Place.TABLE);
-        else if (due(CueId.PUT_BACK) && stands == Place.TABLE && !kitchen.at().isBefore(touchAgainFrom)) {
-            double seconds = state.cues().open().get(CueId.PUT_BACK).figure().orElseThrow();
+        else if (due(CueId.CRYSTALS_ENOUGH) && stands == Place.TABLE) {
+            intends(Place.BATH);
+            // Seconds are named where a short dip is asked for, and none where the bowl stays on until told.
+            seconds(CueId.CRYSTALS_ENOUGH).ifPresent(this::counts);
+        } else if (due(CueId.LIFT_NOW) && stands == Place.BATH) {
+            intends(Place.TABLE);
+            touchEnds = Instant.MAX;
+        } else if (due(CueId.TOUCH_OF_WARMTH) && stands == Place.TABLE) {
+            intends(Place.BATH);
+            counts(seconds(CueId.TOUCH_OF_WARMTH).orElseThrow());
+        } else if (due(CueId.PUT_BACK) && stands == Place.TABLE && !kitchen.at().isBefore(touchAgainFrom)) {
+            double seconds = seconds(CueId.PUT_BACK).orElseThrow();
             intends(state.batch().phase() == Phase.COOL ? Place.COLD_WATER : Place.BATH);
-            touchEnds = handsAt.plusMillis(Math.round(1000 * seconds));
+            counts(seconds);
         }
+    }
+
+    private OptionalDouble seconds(CueId id) {
+        return state.cues().open().get(id).figure();
+    }
+
+    private void counts(double seconds) {
+        touchEnds = handsAt.plusMillis(Math.round(1000 * seconds));
     }
 
     private void intends(Place to) {

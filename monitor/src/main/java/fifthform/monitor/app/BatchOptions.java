@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Setup;
@@ -28,6 +29,18 @@ final class BatchOptions {
     @Option(names = "--bath", paramLabel = "CELSIUS", description = "planned temperature of the warm bath, °C")
     private Double bathCelsius;
 
+    @Option(
+            names = "--lift",
+            paramLabel = "WAY",
+            description = "touches: short dips where the forecast is unsure (usual); one: stay on until told to lift")
+    private String lift;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "GRAMS",
+            description = "seed you will add while it cools; then you are told when")
+    private Double seedGrams;
+
     @Option(names = "--join", paramLabel = "PHASE", description = "begin in the middle: cool, seed, rewarm or work")
     private String join;
 
@@ -47,7 +60,16 @@ final class BatchOptions {
                 Setup.USUAL_REACTION,
                 bath.isPresent() ? bath : choice.bathCelsius(),
                 choice.roomCelsius(),
-                choice.origin());
+                choice.origin(),
+                approach(),
+                within(seedGrams, 1, 20_000, "--seed", "grams"));
+    }
+
+    private Approach approach() throws Refusal {
+        if (lift == null) return Approach.TOUCHES_WHERE_UNSURE;
+        return Approach.fromWord(lift)
+                .orElseThrow(() -> new Refusal(
+                        Exit.NOT_UNDERSTOOD, "--lift was " + lift + ". Nothing was done. Say touches or one."));
     }
 
     /** The recipe; one that is only remembered, and is gone, must not keep the maker from starting. */

@@ -250,8 +250,14 @@ final class KeyDesk implements Consumer<Key> {
     private void stepDone(State state, Instant at) {
         CueBoard cues = state.cues();
         Phase phase = state.batch().phase();
-        if (cues.isOpen(CueId.LIFT_NOW) || cues.isOpen(CueId.GET_READY) || cues.isOpen(CueId.STOP_COOLING)) {
+        boolean off = cues.isOpen(CueId.LIFT_NOW)
+                || cues.isOpen(CueId.OFF_NOW)
+                || cues.isOpen(CueId.GET_READY)
+                || cues.isOpen(CueId.STOP_COOLING);
+        if (off) {
             moved(Place.TABLE, at);
+        } else if (cues.isOpen(CueId.TOUCH_OF_WARMTH)) {
+            moved(Place.BATH, at);
         } else if (cues.isOpen(CueId.PUT_BACK)) {
             moved(phase == Phase.COOL ? Place.COLD_WATER : Place.BATH, at);
         } else if (isStanding(state, AlarmId.MELT_OUT)) {

@@ -133,12 +133,18 @@ final class BandModel {
         Map<CueId, OpenCue> open = state.cues().open();
         for (CueId id : List.of(
                 CueId.LIFT_NOW,
+                CueId.OFF_NOW,
                 CueId.STOP_COOLING,
                 CueId.MELTED,
+                CueId.SEED_NOW,
                 CueId.CRYSTALS_ENOUGH,
+                CueId.WEAK_BATH,
                 CueId.PUT_BACK,
                 CueId.GET_READY,
-                CueId.IN_RANGE)) {
+                CueId.THICKENS_SOON,
+                CueId.TOUCH_OF_WARMTH,
+                CueId.IN_RANGE,
+                CueId.WIPE_AND_STIR)) {
             if (open.containsKey(id)) {
                 String headline = phrases.headline(id, open.get(id), phase());
                 return Optional.of(new Band(Tone.CUE, Direction.NONE, headline, aside(id, open.get(id)), false));

@@ -34,9 +34,18 @@ public final class Phrases {
             case MELTED -> "All melted: into the cold water";
             case STOP_COOLING -> "Out of the water now";
             case STIR_ON -> "Stir here " + minutes(open.figure()) + " more";
-            case CRYSTALS_ENOUGH -> "Held long enough: back over warm water";
+            case SEED_NOW -> "Add the seed now" + grams(open.figure());
+            case CRYSTALS_ENOUGH ->
+                open.figure().isPresent()
+                        ? "Enough: warm water for about " + seconds(open.figure()) + ", then off"
+                        : "Held long enough: back over warm water";
             case GET_READY -> "Get ready to lift";
             case LIFT_NOW -> "LIFT THE BOWL NOW";
+            case OFF_NOW -> "OFF NOW";
+            case WIPE_AND_STIR -> "Wipe the bowl, and stir";
+            case WEAK_BATH -> "This bath is too weak: warm it";
+            case TOUCH_OF_WARMTH -> "Warm it for about " + seconds(open.figure()) + ", then stir";
+            case THICKENS_SOON -> "About " + seconds(open.figure()) + " left to pour";
             case PUT_BACK ->
                 phase == Phase.COOL
                         ? "Back in the water for about " + seconds(open.figure())
@@ -54,9 +63,21 @@ public final class Phrases {
                         : "held " + Spans.words(recipe.melt().dwell());
             case STOP_COOLING -> "it sinks on to " + celsius(open.figure());
             case STIR_ON -> "crystals are forming";
-            case CRYSTALS_ENOUGH -> "gently, and keep stirring";
+            case SEED_NOW -> "it keeps its crystals from here on";
+            case CRYSTALS_ENOUGH ->
+                open.figure().isPresent() ? "unsure of this bowl: short touches" : "gently, and keep stirring";
             case GET_READY -> "lift in about " + seconds(open.figure());
             case LIFT_NOW -> "it goes on to " + celsius(open.figure());
+            case OFF_NOW -> "then look where it turns";
+            case WIPE_AND_STIR ->
+                open.figure().isPresent() ? "about " + celsius(open.figure()) + " to come" : "heat is under way";
+            case WEAK_BATH ->
+                open.figure().isPresent()
+                        ? "short touches moved it only "
+                                + units.difference(open.figure().getAsDouble())
+                        : "";
+            case TOUCH_OF_WARMTH -> "before it thickens";
+            case THICKENS_SOON -> "a touch of warmth, or pour";
             case PUT_BACK -> "it fell short";
             case IN_RANGE -> celsius(open.figure());
         };
@@ -175,6 +196,10 @@ public final class Phrases {
 
     private String over(OptionalDouble figure, double limitCelsius) {
         return figure.isPresent() ? units.difference(Math.abs(figure.getAsDouble() - limitCelsius)) : "";
+    }
+
+    private static String grams(OptionalDouble figure) {
+        return figure.isPresent() ? ": " + Math.round(figure.getAsDouble()) + " g" : "";
     }
 
     private String celsius(OptionalDouble figure) {

@@ -58,9 +58,10 @@ final class CueLog {
             case MELTED -> Optional.of(move -> move.from() == Spot.HOT_BATH);
             case STOP_COOLING -> Optional.of(move -> move.from() == Spot.COLD_WATER);
             case CRYSTALS_ENOUGH -> Optional.of(move -> move.to() == Spot.WARM_BATH);
-            case LIFT_NOW -> Optional.of(move -> move.from() == Spot.WARM_BATH);
+            case LIFT_NOW, OFF_NOW -> Optional.of(move -> move.from() == Spot.WARM_BATH);
             case PUT_BACK -> Optional.of(move -> move.to() != Spot.TABLE);
-            case STIR_ON, GET_READY, IN_RANGE -> Optional.empty();
+            case TOUCH_OF_WARMTH -> Optional.of(move -> move.to() == Spot.WARM_BATH);
+            case STIR_ON, GET_READY, IN_RANGE, SEED_NOW, WIPE_AND_STIR, WEAK_BATH, THICKENS_SOON -> Optional.empty();
         };
     }
 }

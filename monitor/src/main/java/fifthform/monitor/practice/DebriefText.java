@@ -105,8 +105,11 @@ public final class DebriefText {
             case STOP_COOLING -> "out of the cold";
             case CRYSTALS_ENOUGH -> "back to warm water";
             case LIFT_NOW -> "lift";
+            case OFF_NOW -> "off after a touch";
             case PUT_BACK -> "put back";
-            case STIR_ON, GET_READY, IN_RANGE -> answer.cue().word();
+            case TOUCH_OF_WARMTH -> "touch of warmth";
+            case STIR_ON, GET_READY, IN_RANGE, SEED_NOW, WIPE_AND_STIR, WEAK_BATH, THICKENS_SOON ->
+                answer.cue().word();
         };
         return what + " " + answer.took().map(DebriefText::late).orElse("not answered");
     }

@@ -28,8 +28,13 @@ public final class PracticePace implements SessionListener {
     private static final double FASTEST_BY_HAND = 10;
 
     /** Steps that are due now; the others stand for minutes. */
-    private static final Set<CueId> DUE_NOW =
-            EnumSet.of(CueId.MELTED, CueId.STOP_COOLING, CueId.CRYSTALS_ENOUGH, CueId.LIFT_NOW, CueId.PUT_BACK);
+    private static final Set<CueId> DUE_NOW = EnumSet.of(
+            CueId.MELTED,
+            CueId.STOP_COOLING,
+            CueId.CRYSTALS_ENOUGH,
+            CueId.LIFT_NOW,
+            CueId.PUT_BACK,
+            CueId.TOUCH_OF_WARMTH);
 
     /** How long a step is shown at the speed of life; a maker who takes no notice must not hold up the batch. */
     private static final Duration SHOWN = Duration.ofSeconds(5);

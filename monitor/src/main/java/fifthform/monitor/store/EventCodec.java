@@ -2,6 +2,7 @@ package fifthform.monitor.store;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Reason;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmCleared;
 import fifthform.curves.engine.Event.AlarmRaised;
@@ -27,6 +28,7 @@ import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import java.time.Instant;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -92,7 +94,7 @@ public final class EventCodec {
                         line.optionalNumber("figure_c"));
             case "alarm-cleared" -> new AlarmCleared(at, alarm(line));
             case "alarm-seen" -> new AlarmSeen(at, alarm(line));
-            case "cue-given" -> new CueGiven(at, cue(line), line.optionalNumber("figure"));
+            case "cue-given" -> new CueGiven(at, cue(line), line.optionalNumber("figure"), reason(line));
             case "cue-ended" -> new CueEnded(at, cue(line));
             case "turned" -> new Turned(at, line.number("c"), line.number("coast_k"));
             case "probe-lost" ->
@@ -114,6 +116,11 @@ public final class EventCodec {
 
     private static CueId cue(JsonObject line) throws UnreadableJson {
         return line.choice("cue", CueId.values(), CueId::word);
+    }
+
+    /** Sessions of before reasons were kept have none. */
+    private static Optional<Reason> reason(JsonObject line) throws UnreadableJson {
+        return line.has("why") ? Optional.of(ReasonCodec.read(line.object("why"))) : Optional.empty();
     }
 
     private static String word(BowlSeen.Evidence evidence) {
@@ -154,7 +161,9 @@ public final class EventCodec {
         @Override
         public JsonLine cueGiven(CueGiven event) {
             named("cue-given").text("cue", event.cue().word());
-            return figure("figure", event.figure());
+            figure("figure", event.figure());
+            event.reason().ifPresent(why -> line.object("why", ReasonCodec.write(why)));
+            return line;
         }
 
         @Override

@@ -2,6 +2,7 @@ package fifthform.monitor.store;
 
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
@@ -49,7 +50,9 @@ public final class SetupCodec {
                 .raw("reaction_s", SessionTime.text(setup.reactionTime()))
                 .number("bath_c", setup.bathCelsius())
                 .number("room_c", setup.roomCelsius())
-                .text("origin", setup.origin().word());
+                .text("origin", setup.origin().word())
+                .text("lift", setup.approach().word())
+                .number("seed_g", setup.seedGrams());
     }
 
     static Setup read(JsonObject json) throws UnreadableJson {
@@ -63,10 +66,17 @@ public final class SetupCodec {
                     SessionTime.duration(json, "reaction_s"),
                     json.optionalNumber("bath_c"),
                     json.optionalNumber("room_c"),
-                    json.choice("origin", Origin.values(), Origin::word));
+                    json.choice("origin", Origin.values(), Origin::word),
+                    approach(json),
+                    json.optionalNumber("seed_g"));
         } catch (IllegalArgumentException e) {
             throw new UnreadableJson(e.getMessage());
         }
+    }
+
+    /** Sessions of before touches were asked for were all of one lift. */
+    private static Approach approach(JsonObject json) throws UnreadableJson {
+        return json.has("lift") ? json.choice("lift", Approach.values(), Approach::word) : Approach.ONE_LIFT;
     }
 
     private static Recipe recipe(String text) throws UnreadableJson {

@@ -9,6 +9,7 @@ import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
+import fifthform.curves.cue.Reason;
 import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
@@ -36,6 +37,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -198,13 +200,14 @@ class WatchModelTest {
     @EnumSource(CueId.class)
     void everyCueHasShortWords(CueId cue) {
         Instant since = Instant.EPOCH;
+        Reason why = new Reason(Reason.Rule.SETTLED, Map.of());
         for (Units units : Units.values()) {
             Phrases phrases =
                     new Phrases(units, Tapes.start(Tapes.UNPLUGGED).setup().recipe());
             for (OptionalDouble figure : List.of(OptionalDouble.empty(), OptionalDouble.of(104.44)))
                 for (Phase phase : Phase.values()) {
-                    isShort(phrases.headline(cue, new OpenCue(since, figure), phase));
-                    isShort("x" + phrases.aside(cue, new OpenCue(since, figure)));
+                    isShort(phrases.headline(cue, new OpenCue(since, figure, why), phase));
+                    isShort("x" + phrases.aside(cue, new OpenCue(since, figure, why)));
                 }
         }
     }

@@ -45,6 +45,18 @@ sealed interface Response {
         }
     }
 
+    /** On from making crystals by a first short dip: the bowl is back on the table after it, and settles. */
+    record FirstDip(Duration time, Set<Stage> stages) implements Response {
+        static FirstDip of(Duration time, Stage first, Stage... others) {
+            return new FirstDip(time, EnumSet.of(first, others));
+        }
+
+        @Override
+        public Course carryOut(Course course, Instant at) {
+            return course.begin(at, Stage.SETTLING).visit(at, Spot.WARM_BATH, time);
+        }
+    }
+
     /** Off the bath while it warms, on to a cool cloth when it is already off. */
     record CoolDown(Duration time) implements Response {
         @Override

@@ -17,6 +17,7 @@ import fifthform.curves.engine.Event.ReadingDoubted;
 import fifthform.curves.engine.Event.Turned;
 import fifthform.curves.input.AlarmId;
 import fifthform.simulator.maker.Response.CoolDown;
+import fifthform.simulator.maker.Response.FirstDip;
 import fifthform.simulator.maker.Response.GoOn;
 import fifthform.simulator.maker.Response.OutOfTheWater;
 import fifthform.simulator.maker.Response.PutBack;
@@ -30,7 +31,7 @@ final class Training implements Event.Cases<Optional<Response>> {
     /** Seconds back in the water when the program names none. */
     private static final double USUAL_DIP_SECONDS = 5;
 
-    private static final double LONGEST_DIP_SECONDS = 60;
+    private static final double LONGEST_DIP_SECONDS = 120;
     private static final Duration ON_THE_CLOTH = Duration.ofSeconds(12);
 
     @Override
@@ -42,17 +43,28 @@ final class Training implements Event.Cases<Optional<Response>> {
         return switch (cue) {
             case MELTED -> Optional.of(GoOn.to(Stage.COOLING, Stage.MELTING));
             case STOP_COOLING -> Optional.of(OutOfTheWater.of(Stage.COOLING, Stage.COOLING, Stage.HOLDING));
-            case CRYSTALS_ENOUGH -> Optional.of(GoOn.to(Stage.WARMING, Stage.HOLDING, Stage.COOLING));
-            case LIFT_NOW -> Optional.of(OutOfTheWater.of(Stage.WARMING, Stage.WARMING, Stage.SETTLING, Stage.POURING));
+            case CRYSTALS_ENOUGH -> Optional.of(upwards(figure));
+            case LIFT_NOW, OFF_NOW ->
+                Optional.of(OutOfTheWater.of(Stage.WARMING, Stage.WARMING, Stage.SETTLING, Stage.POURING));
             case PUT_BACK -> Optional.of(dip(figure, Stage.HOLDING, Stage.SETTLING, Stage.POURING));
+            case TOUCH_OF_WARMTH -> Optional.of(dip(figure, Stage.SETTLING, Stage.POURING));
             case IN_RANGE -> Optional.of(GoOn.to(Stage.POURING, Stage.SETTLING));
-            case STIR_ON, GET_READY -> Optional.empty();
+            case STIR_ON, GET_READY, SEED_NOW, WIPE_AND_STIR, WEAK_BATH, THICKENS_SOON -> Optional.empty();
         };
     }
 
+    /** On to the warm water: until told to lift, or for a first short dip where seconds are named. */
+    private static Response upwards(OptionalDouble seconds) {
+        if (seconds.isEmpty()) return GoOn.to(Stage.WARMING, Stage.HOLDING, Stage.COOLING);
+        return FirstDip.of(time(seconds.getAsDouble()), Stage.HOLDING, Stage.COOLING);
+    }
+
     private static Response dip(OptionalDouble seconds, Stage first, Stage... others) {
-        double asked = Math.max(1, Math.min(LONGEST_DIP_SECONDS, seconds.orElse(USUAL_DIP_SECONDS)));
-        return new PutBack(Duration.ofMillis(Math.round(1000 * asked)), EnumSet.of(first, others));
+        return new PutBack(time(seconds.orElse(USUAL_DIP_SECONDS)), EnumSet.of(first, others));
+    }
+
+    private static Duration time(double seconds) {
+        return Duration.ofMillis(Math.round(1000 * Math.max(1, Math.min(LONGEST_DIP_SECONDS, seconds))));
     }
 
     @Override

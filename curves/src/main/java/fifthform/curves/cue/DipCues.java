@@ -1,0 +1,138 @@
+package fifthform.curves.cue;
+
+import fifthform.curves.cue.Dip.Purpose;
+import fifthform.curves.cue.Dip.Stage;
+import fifthform.curves.cue.Reason.Figure;
+import fifthform.curves.cue.Reason.Rule;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.recipe.Phase;
+import java.time.Duration;
+import java.util.OptionalDouble;
+
+/** When the bowl should go over the bath, and for how long: after the hold, after a peak that fell short, while working. */
+final class DipCues {
+    /** With dips the peak should lie so far inside, so that a probe a little off still lands in the range. Own choice. */
+    private static final double INSIDE_KELVIN = 0.2;
+
+    private static final Duration REACHED = Duration.ofSeconds(20);
+
+    private static final double FELL_SHORT_KELVIN = 0.1;
+    private static final double COAST_OVER_KELVIN_PER_MINUTE = 0.3;
+
+    /** A touch of warmth is asked for when the range would be left so soon after the hands can act, s. */
+    private static final double HOLD_AHEAD_SECONDS = 40;
+
+    private static final double HOLD_MARGIN_KELVIN = 0.1;
+
+    /** From a dip of so long on less than so much is too little, s and K. Own choice. */
+    private static final double WEAK_FROM_SECONDS = 15;
+
+    private static final double WEAK_KELVIN_IN_A_MINUTE = 0.35;
+    private static final int WEAK_AFTER_DIPS = 3;
+
+    private final Look look;
+    private final Dips dips;
+    private final CelsiusRange work;
+
+    private DipCues(Look look, Dips dips) {
+        this.look = look;
+        this.dips = dips;
+        this.work = look.situation().recipe().work().range();
+    }
+
+    static Dips collect(Look look, Dips dips) {
+        return new DipCues(look, dips).next();
+    }
+
+    private Dips next() {
+        weakBath();
+        if (dips.is(Stage.ASKED)) return asking(dips);
+        if (dips.dip().isPresent()) return dips;
+        if (look.phase() == Phase.SEED && dips.begunAt().isEmpty()) return held();
+        boolean reaching = look.phase() == Phase.REWARM || look.phase() == Phase.SEED;
+        if (reaching) return fellShort() ? asking(ask(Purpose.REACH)) : dips;
+        if (look.phase() == Phase.WORK) {
+            if (fellShort()) return asking(ask(Purpose.REACH));
+            return leavesSoon() ? asking(ask(Purpose.HOLD)) : dips;
+        }
+        return dips;
+    }
+
+    /** Crystals form; once they had long enough the way up begins, by a first dip or by one stay. */
+    private Dips held() {
+        if (look.place() == Place.BATH) return dips;
+        Duration dwell = look.progress().dwell();
+        Duration left = look.situation().recipe().cool().dwell().minus(dwell);
+        if (!left.isNegative() && !left.isZero()) {
+            Reason reason = look.reason(Rule.STILL_HOLDING).with(Figure.HELD_S, dwell.toSeconds());
+            look.due(CueId.STIR_ON, left.toSeconds() / 60.0, reason);
+            return dips;
+        }
+        if (look.dipsWanted()) return asking(ask(Purpose.REACH));
+        Reason reason = look.reason(Rule.HELD_LONG_ENOUGH).with(Figure.HELD_S, dwell.toSeconds());
+        look.due(CueId.CRYSTALS_ENOUGH, OptionalDouble.empty(), reason);
+        return dips;
+    }
+
+    private Dips ask(Purpose purpose) {
+        return dips.with(new DipSize(look, purpose, dips.response())
+                .asked(look.situation().now()));
+    }
+
+    /** The length stands as it was first asked for: who has begun to count must not be told another. */
+    private Dips asking(Dips asked) {
+        Dip dip = asked.dip().orElseThrow();
+        boolean first = look.phase() == Phase.SEED
+                && asked.begunAt().filter(dip.askedAt()::equals).isPresent();
+        CueId id =
+                dip.purpose() == Purpose.HOLD ? CueId.TOUCH_OF_WARMTH : first ? CueId.CRYSTALS_ENOUGH : CueId.PUT_BACK;
+        Reason reason =
+                new DipSize(look, dip.purpose(), asked.response()).reason().with(Figure.DIP_S, dip.seconds());
+        look.due(id, dip.seconds(), reason);
+        return asked;
+    }
+
+    /** The coast is over, and it lies below the range, or too little inside where dips may bring it further. */
+    private boolean fellShort() {
+        if (isOverBathBelieved()) return false;
+        double wanted = look.dipsWanted() && !reached()
+                ? work.lowCelsius() + INSIDE_KELVIN
+                : work.lowCelsius() - FELL_SHORT_KELVIN;
+        double turns = Math.max(look.celsius(), look.turnCelsius());
+        boolean coastIsOver = dips.response().isKnown()
+                || look.situation().coasting().lift().isEmpty() && look.rate() < COAST_OVER_KELVIN_PER_MINUTE;
+        return turns < wanted && coastIsOver;
+    }
+
+    /** Once it has been in the range for a while, staying there is another matter. */
+    private boolean reached() {
+        return look.phase() == Phase.WORK && look.progress().dwell().compareTo(REACHED) >= 0;
+    }
+
+    /** A key that says "bath" after the last dip is over was not taken back; the dips know better. */
+    private boolean isOverBathBelieved() {
+        return look.place() != Place.TABLE && !dips.response().isKnown();
+    }
+
+    private boolean leavesSoon() {
+        double ahead = look.reactionSeconds() + HOLD_AHEAD_SECONDS;
+        double then = look.celsius() + Math.min(0, look.rate()) / 60 * ahead;
+        return look.place() == Place.TABLE && then < work.lowCelsius() + HOLD_MARGIN_KELVIN && look.rate() < 0.05;
+    }
+
+    private void weakBath() {
+        DipResponse response = dips.response();
+        boolean way = look.phase() == Phase.REWARM || look.phase() == Phase.SEED;
+        boolean weak = response.dips() >= WEAK_AFTER_DIPS
+                && response.lastSeconds() >= WEAK_FROM_SECONDS
+                && 60 * response.kelvinPerSecond() < WEAK_KELVIN_IN_A_MINUTE
+                && look.celsius() < work.lowCelsius();
+        if (!way || !weak) return;
+        Reason reason = look.reason(Rule.DIPS_GIVE_TOO_LITTLE)
+                .with(Figure.DIPS_SEEN, response.dips())
+                .with(Figure.DIP_K_PER_S, response.kelvinPerSecond())
+                .with(Figure.DIPS_MOVED_K, response.movedKelvin());
+        look.due(CueId.WEAK_BATH, Math.max(0, response.movedKelvin()), reason);
+    }
+}

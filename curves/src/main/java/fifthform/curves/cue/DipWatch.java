@@ -1,0 +1,161 @@
+package fifthform.curves.cue;
+
+import fifthform.curves.cue.Dip.Mark;
+import fifthform.curves.cue.Dip.Purpose;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.phase.Contact;
+import fifthform.curves.phase.Evidence;
+import fifthform.curves.recipe.Phase;
+import java.time.Duration;
+import java.time.Instant;
+
+/**
+ * Follows a dip from being asked for to its peak. A dip may be over before the curve shows that it began, and keys are
+ * forgotten; whoever is asked for seconds counts them. So where neither key nor curve says otherwise, a dip is taken to
+ * have gone as it was asked for.
+ */
+final class DipWatch {
+    /** So long after it should be over a dip that nothing shows is taken for done. Own choice. */
+    private static final double UNSEEN_SECONDS = 40;
+
+    private static final double ROSE_KELVIN = 0.1;
+
+    /** A rate come down to this share of the dip's fastest: the bath is gone, whatever the keys say. */
+    private static final double FADED = 0.6;
+
+    private static final double FADING_TAKES_SECONDS = 6;
+
+    /** The curve shows a move so late, about. */
+    private static final double SEEN_LATE_SECONDS = 8;
+
+    /** The peak is looked for from so long after the lift, and not longer than so long. Tuned on training kitchens. */
+    private static final double FIRST_LOOK_SECONDS = 20;
+
+    private static final double LAST_LOOK_SECONDS = 240;
+
+    /** Thick walls let nothing through for half a minute. */
+    private static final double LATE_BOWL_SECONDS = 40;
+
+    private static final double SHOWN_KELVIN = 0.15;
+
+    private static final double FAR_KELVIN = 1;
+
+    private static final double TURNED_KELVIN_PER_SECOND = 0.1 / 60;
+
+    /** A slower pace tells nothing of how late a bowl is. */
+    private static final double TELLING_KELVIN_PER_SECOND = 0.3 / 60;
+
+    private final Look look;
+    private final Contact contact;
+    private final Instant now;
+
+    DipWatch(Look look) {
+        this.look = look;
+        this.contact = look.situation().batch().contact();
+        this.now = look.situation().now();
+    }
+
+    Dips next() {
+        Dips before = look.before().dips();
+        Phase phase = look.phase();
+        if (phase == Phase.MELT || phase == Phase.COOL) return Dips.NONE;
+        if (phase == Phase.REST) return before.after(before.response());
+        if (before.dip().isEmpty()) return unasked(before);
+        Dip dip = before.dip().get().reaching(look.celsius(), look.rate());
+        return switch (dip.stage()) {
+            case ASKED -> asked(before, dip);
+            case OVER_BATH -> before.with(overBath(dip));
+            case LOOKING -> looking(before, dip);
+        };
+    }
+
+    /** A bowl that is put over the bath unasked, where dips are the way to go, dips as well. */
+    private Dips unasked(Dips before) {
+        boolean fresh = before.begunAt().isEmpty()
+                || contact.since().isAfter(before.begunAt().get());
+        if (!look.isSurelyOverBath() || !look.dipsWanted() || !fresh) return before;
+        Purpose purpose = look.phase() == Phase.WORK ? Purpose.HOLD : Purpose.REACH;
+        Instant since = contact.evidence() == Evidence.TOLD
+                ? contact.since()
+                : contact.since().minusMillis(Math.round(1000 * SEEN_LATE_SECONDS));
+        return before.with(
+                new DipSize(look, purpose, before.response()).asked(now).overBath(since));
+    }
+
+    private Dips asked(Dips before, Dip dip) {
+        double reaction = look.reactionSeconds();
+        boolean put = contact.place() == Place.BATH && contact.since().isAfter(dip.askedAt());
+        Instant expected = later(dip.askedAt(), reaction);
+        if (put) {
+            boolean told = contact.evidence() == Evidence.TOLD;
+            return before.with(dip.overBath(told || contact.since().isBefore(expected) ? contact.since() : expected));
+        }
+        double overFor = dip.secondsAt(now) - reaction - dip.seconds();
+        boolean rose = dip.riseKelvin(now) >= ROSE_KELVIN;
+        boolean done = overFor >= 0 && rose || overFor >= UNSEEN_SECONDS;
+        return before.with(done ? dip.looking(later(expected, dip.seconds()), dip.seconds()) : dip);
+    }
+
+    private Dip overBath(Dip dip) {
+        double lasted = dip.secondsAt(now);
+        if (contact.place() != Place.BATH) {
+            boolean told = contact.evidence() == Evidence.TOLD;
+            double stay = Duration.between(dip.since(), contact.since()).toMillis() / 1000.0;
+            double real = told ? stay : Math.max(Math.min(dip.seconds(), stay), stay - SEEN_LATE_SECONDS);
+            return dip.looking(later(dip.since(), real), real);
+        }
+        boolean faded = lasted >= dip.seconds() + FADING_TAKES_SECONDS
+                && dip.fastestKelvinPerMinute() > 0
+                && look.rate() < FADED * dip.fastestKelvinPerMinute();
+        return faded ? dip.looking(later(dip.since(), dip.seconds()), dip.seconds()) : dip;
+    }
+
+    private Dips looking(Dips before, Dip dip) {
+        boolean again = look.isSurelyOverBath() && contact.since().isAfter(dip.since());
+        double looked = dip.secondsAt(now);
+        boolean turned = look.pace() <= TURNED_KELVIN_PER_SECOND;
+        boolean over = turned && looked >= firstLook(dip) || mayGoOn(dip, looked) || looked >= LAST_LOOK_SECONDS;
+        Dip marked = marked(dip, looked);
+        if (!again && !over) return before.with(marked);
+        Dips known =
+                turned ? marked.mark().map(m -> before.late(late(marked, m))).orElse(before) : before;
+        return known.after(learned(before.response(), dip));
+    }
+
+    private Dip marked(Dip dip, double looked) {
+        boolean now = dip.mark().isEmpty() && looked >= FIRST_LOOK_SECONDS && look.pace() >= TELLING_KELVIN_PER_SECOND;
+        return now ? dip.marked(new Mark(look.celsius(), look.pace())) : dip;
+    }
+
+    private static double late(Dip dip, Mark mark) {
+        return Math.max(0, dip.highestCelsius() - mark.celsius()) / mark.kelvinPerSecond();
+    }
+
+    private double firstLook(Dip dip) {
+        return dip.riseKelvin(now) >= SHOWN_KELVIN ? FIRST_LOOK_SECONDS : LATE_BOWL_SECONDS;
+    }
+
+    /**
+     * Even if all comes that may still be under way, the next dip is needed, and no time is lost by waiting for it. But
+     * the first dip that shows anything is looked at to its end, since nothing else says how late this bowl is.
+     */
+    private boolean mayGoOn(Dip dip, double looked) {
+        boolean lateKnown = look.before().dips().lateSeconds().isPresent();
+        boolean tells = dip.riseKelvin(now) >= SHOWN_KELVIN && !lateKnown;
+        double aim = look.situation().recipe().work().range().midCelsius();
+        return !tells && looked >= firstLook(dip) && look.celsius() + look.mostUnderWay() < aim - FAR_KELVIN;
+    }
+
+    private DipResponse learned(DipResponse response, Dip dip) {
+        double rise = dip.riseKelvin(now) + look.mostUnderWay();
+        // Where a maker who presses keys pressed none and nothing rose, nobody has dipped: no lesson.
+        boolean unseen = rise < ROSE_KELVIN
+                && contact.evidence() == Evidence.TOLD
+                && contact.since().isBefore(dip.askedAt());
+        return unseen ? response : response.seen(dip.seconds(), rise);
+    }
+
+    private static Instant later(Instant from, double seconds) {
+        return from.plusMillis(Math.round(1000 * seconds));
+    }
+}

@@ -1,0 +1,105 @@
+package fifthform.curves.cue;
+
+import fifthform.curves.cue.Dip.Stage;
+import fifthform.curves.cue.Reason.Figure;
+import fifthform.curves.cue.Reason.Rule;
+import fifthform.curves.recipe.CelsiusRange;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** When the bowl should leave the warm bath: get ready, lift now, and the end of a short dip. */
+final class LiftCues {
+    private static final double GET_READY_SECONDS = 15;
+
+    /** Who counts seconds needs a word only, not a reaction. Own choice. */
+    private static final double WORD_SECONDS = 1;
+
+    private final Look look;
+    private final CelsiusRange work;
+
+    private LiftCues(Look look) {
+        this.look = look;
+        this.work = look.situation().recipe().work().range();
+    }
+
+    static LiftWait collect(Look look, Dips dips) {
+        LiftCues cues = new LiftCues(look);
+        if (dips.is(Stage.OVER_BATH)) return cues.endOfDip(dips.dip().orElseThrow());
+        // A dip that is over, or asked for and not begun: whatever a forgotten key says, the bowl is off the bath.
+        if (dips.dip().isPresent() || !look.isSurelyOverBath()) return LiftWait.NONE;
+        return cues.oneLift();
+    }
+
+    private LiftWait endOfDip(Dip dip) {
+        boolean over = dip.secondsAt(look.situation().now()) >= dip.seconds() - WORD_SECONDS;
+        boolean reached = upperEndReached() || turnReached();
+        if (believed(reached) || look.wasOpen(CueId.LIFT_NOW)) {
+            look.due(CueId.LIFT_NOW, look.turnCelsius(), liftReason().with(Figure.DIP_S, dip.seconds()));
+        } else if (over && look.isOverBath()) {
+            Reason reason = look.reason(Rule.DIP_IS_OVER).with(Figure.DIP_S, dip.seconds());
+            look.due(CueId.OFF_NOW, dip.seconds(), reason);
+        }
+        return new LiftWait(reachedSince(reached), Optional.empty());
+    }
+
+    private LiftWait oneLift() {
+        Optional<Double> left = look.secondsToLift().map(s -> s - look.reactionSeconds());
+        boolean reached = turnReached() || look.isUnsure() && upperEndReached();
+        // Once said it stands until the bowl is seen or said to have left: wavering would cost the maker's trust.
+        if (believed(reached) || look.wasOpen(CueId.LIFT_NOW)) {
+            look.due(CueId.LIFT_NOW, look.turnCelsius(), liftReason());
+        } else if (left.isPresent() && isReadyTime(left.get())) {
+            Countdown shown = countdown(Math.max(0, left.get()));
+            look.due(CueId.GET_READY, shown.seconds(), liftReason().with(Figure.LEFT_S, shown.seconds()));
+            return new LiftWait(reachedSince(reached), Optional.of(shown));
+        }
+        return new LiftWait(reachedSince(reached), Optional.empty());
+    }
+
+    private Countdown countdown(double fresh) {
+        Instant now = look.situation().now();
+        return look.before()
+                .lift()
+                .countdown()
+                .map(shown -> shown.follows(fresh, now))
+                .orElse(new Countdown(fresh, now));
+    }
+
+    private boolean isReadyTime(double left) {
+        return left <= GET_READY_SECONDS || look.wasOpen(CueId.GET_READY) && left <= 2 * GET_READY_SECONDS;
+    }
+
+    private boolean turnReached() {
+        return look.secondsToLift().filter(s -> s <= look.reactionSeconds()).isPresent();
+    }
+
+    /** Whether the upper end of the turning point's band, once the hands have acted, reaches the range's. */
+    private boolean upperEndReached() {
+        double onTheWay = Math.max(0, look.rate()) / 60 * look.reactionSeconds();
+        return look.turn()
+                .filter(t -> t.upperCelsius() + onTheWay >= work.highCelsius())
+                .isPresent();
+    }
+
+    private boolean believed(boolean reached) {
+        return reached
+                && look.before()
+                        .lift()
+                        .reached()
+                        .filter(look.readingAt()::isAfter)
+                        .isPresent();
+    }
+
+    private Optional<Instant> reachedSince(boolean reached) {
+        return reached ? Optional.of(look.before().lift().reached().orElse(look.readingAt())) : Optional.empty();
+    }
+
+    private Reason liftReason() {
+        Reason reason = look.reason(turnReached() ? Rule.TURN_REACHES_AIM : Rule.UPPER_END_REACHES_RANGE)
+                .with(Figure.RANGE_LOW_C, work.lowCelsius())
+                .with(Figure.RANGE_HIGH_C, work.highCelsius());
+        OptionalDouble left = look.secondsToLift().map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        return left.isPresent() ? reason.with(Figure.LEFT_S, Math.max(0, left.getAsDouble())) : reason;
+    }
+}

@@ -1,0 +1,198 @@
+package fifthform.curves.cue;
+
+import fifthform.curves.cue.CueBoard.Due;
+import fifthform.curves.cue.Reason.Figure;
+import fifthform.curves.cue.Reason.Rule;
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.forecast.Coast;
+import fifthform.curves.forecast.Forecast;
+import fifthform.curves.forecast.Outlook;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.phase.Evidence;
+import fifthform.curves.phase.PhaseProgress;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Approach;
+import fifthform.curves.signal.Window.Point;
+import fifthform.curves.situation.Situation;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One look at everything known, with what was due before it; what is due now is collected in it. */
+final class Look {
+    /** A band wider than this at the cue makes one lift a gamble: it is one and a half working ranges. */
+    static final double UNSURE_KELVIN = 1.5;
+
+    /** A bowl is known once so many lifts agree so well. Own choice. */
+    private static final int KNOWN_LIFTS = 3;
+
+    private static final double KNOWN_LOG_SPREAD = 0.25;
+
+    private static final int PACE_SECONDS = 20;
+
+    /** Coast of thick glass for a unit of pace, s. Tuned on training kitchens. */
+    private static final double LATE_SECONDS = 90;
+
+    private final Situation situation;
+    private final Estimate estimate;
+    private final CueBoard before;
+    private final Map<CueId, Due> due = new EnumMap<>(CueId.class);
+
+    Look(Situation situation, Estimate estimate, CueBoard before) {
+        this.situation = situation;
+        this.estimate = estimate;
+        this.before = before;
+    }
+
+    Situation situation() {
+        return situation;
+    }
+
+    CueBoard before() {
+        return before;
+    }
+
+    Map<CueId, Due> due() {
+        return due;
+    }
+
+    void due(CueId id, double figure, Reason reason) {
+        due(id, OptionalDouble.of(figure), reason);
+    }
+
+    void due(CueId id, OptionalDouble figure, Reason reason) {
+        due.put(id, new Due(figure, reason));
+    }
+
+    boolean wasOpen(CueId id) {
+        return before.isOpen(id);
+    }
+
+    Instant readingAt() {
+        return estimate.at();
+    }
+
+    double celsius() {
+        return estimate.chocolateCelsius();
+    }
+
+    /** K/min. */
+    double rate() {
+        return estimate.rateKelvinPerMinute();
+    }
+
+    /** Rise of the last {@value #PACE_SECONDS} s, K/s: coarser than the filter's rate, and without its swings. */
+    double pace() {
+        Instant from = estimate.at().minusSeconds(PACE_SECONDS);
+        double then = situation.window().points().stream()
+                .filter(p -> !p.at().isBefore(from))
+                .findFirst()
+                .map(Point::celsius)
+                .orElse(celsius());
+        return (celsius() - then) / PACE_SECONDS;
+    }
+
+    /** What a thick wall may still have under way, K: at this pace it has a minute and a half in store. */
+    double mostUnderWay() {
+        return Math.max(
+                0,
+                Math.max(turnCelsius() - celsius(), before.dips().lateSeconds().orElse(LATE_SECONDS) * pace()));
+    }
+
+    /** What this bowl is known to have still under way, K; nothing where that is not known. */
+    double expectedUnderWay() {
+        return Math.max(0, before.dips().lateSeconds().orElse(0) * pace());
+    }
+
+    Phase phase() {
+        return situation.batch().phase();
+    }
+
+    Place place() {
+        return situation.batch().place();
+    }
+
+    boolean isOverBath() {
+        return place() == Place.BATH && (phase() == Phase.REWARM || phase() == Phase.WORK);
+    }
+
+    /** A strong coast after a dip looks like a bath from the curve alone; once there were dips only a key is believed. */
+    boolean isSurelyOverBath() {
+        return isOverBath()
+                && (situation.batch().contact().evidence() == Evidence.TOLD
+                        || before.dips().begunAt().isEmpty());
+    }
+
+    PhaseProgress progress() {
+        return situation.batch().progress();
+    }
+
+    double reactionSeconds() {
+        return situation.setup().reactionTime().toMillis() / 1000.0;
+    }
+
+    Optional<Outlook> turn() {
+        return situation.forecast().map(Forecast::ifLifted);
+    }
+
+    double turnCelsius() {
+        return turn().map(Outlook::celsius).orElse(celsius());
+    }
+
+    /** Seconds until the bowl must leave the water; negative where that has passed. */
+    Optional<Double> secondsToLift() {
+        return situation.forecast().flatMap(f -> f.secondsToLift(situation.now()));
+    }
+
+    /** The bath as a probe in it reads, else as planned. */
+    OptionalDouble bathCelsius() {
+        OptionalDouble read = situation
+                .bath()
+                .filter(b -> b.isTrustedAt(situation.now()) && place() == Place.BATH)
+                .map(track -> track.lastCelsius())
+                .orElse(OptionalDouble.empty());
+        return read.isPresent() ? read : situation.setup().bathCelsius();
+    }
+
+    private boolean isBowlKnown() {
+        Coast coast = situation.coasting().coast();
+        return coast.liftsSeen() >= KNOWN_LIFTS && coast.logSpread() <= KNOWN_LOG_SPREAD;
+    }
+
+    /**
+     * Whether the way up goes by dips from the start. How unsure a forecast will be at the cue shows only when the dip is
+     * over, and a hot dip is over within seconds; so it is judged by what is known of the bowl.
+     */
+    boolean dipsWanted() {
+        return situation.setup().approach() == Approach.TOUCHES_WHERE_UNSURE && !isBowlKnown();
+    }
+
+    /** Whether the forecast now is too unsure for one lift, where the maker lets the program choose. */
+    boolean isUnsure() {
+        boolean wide = turn().filter(t -> t.upperCelsius() - t.lowerCelsius() > UNSURE_KELVIN)
+                .isPresent();
+        return situation.setup().approach() == Approach.TOUCHES_WHERE_UNSURE && wide;
+    }
+
+    /** A reason with what is known at this moment. */
+    Reason reason(Rule rule) {
+        Coast coast = situation.coasting().coast();
+        Reason reason = Reason.by(rule)
+                .with(Figure.CHOCOLATE_C, celsius())
+                .with(Figure.RATE_K_PER_MIN, rate())
+                .with(Figure.REACTION_S, reactionSeconds())
+                .with(Figure.COAST_S, coast.seconds())
+                .with(Figure.COAST_LOG_SPREAD, coast.logSpread())
+                .with(Figure.LIFTS_SEEN, coast.liftsSeen());
+        if (turn().isPresent()) {
+            Outlook turn = turn().get();
+            reason = reason.with(Figure.TURN_C, turn.celsius())
+                    .with(Figure.TURN_LOWER_C, turn.lowerCelsius())
+                    .with(Figure.TURN_UPPER_C, turn.upperCelsius());
+        }
+        OptionalDouble bath = bathCelsius();
+        return bath.isPresent() ? reason.with(Figure.BATH_C, bath.getAsDouble()) : reason;
+    }
+}

@@ -1,0 +1,24 @@
+package fifthform.curves.cue;
+
+import fifthform.curves.cue.Reason.Figure;
+import fifthform.curves.cue.Reason.Rule;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.PhaseTarget;
+
+/** While it melts: held hot long enough. */
+final class MeltCues {
+    private MeltCues() {}
+
+    static void collect(Look look) {
+        PhaseTarget melt = look.situation().recipe().melt();
+        boolean done = look.phase() == Phase.MELT
+                && look.place() == Place.BATH
+                && look.progress().dwell().compareTo(melt.dwell()) >= 0;
+        if (!done) return;
+        Reason reason = look.reason(Rule.HELD_LONG_ENOUGH)
+                .with(Figure.RANGE_LOW_C, melt.range().lowCelsius())
+                .with(Figure.HELD_S, look.progress().dwell().toSeconds());
+        look.due(CueId.MELTED, look.celsius(), reason);
+    }
+}

@@ -1,0 +1,138 @@
+package fifthform.curves.cue;
+
+import fifthform.curves.check.Require;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Why a step is due, in figures: what a maker may ask and a journal keeps.
+ *
+ * @param rule what was decided by
+ * @param figures the numbers it rests on, in the order of {@link Figure}
+ */
+public record Reason(Rule rule, Map<Figure, Double> figures) {
+    /** What a cue was decided by. */
+    public enum Rule {
+        /** A hold in a range has lasted as long as the recipe wants. */
+        HELD_LONG_ENOUGH,
+        /** A hold in a range still lasts. */
+        STILL_HOLDING,
+        /** The middle of the turning point, lifted a reaction time from now, reaches the aim. */
+        TURN_REACHES_AIM,
+        /** The chocolate itself is past the range that was to be reached. */
+        PAST_THE_RANGE,
+        /** The band of the turning point is too wide for one lift, and its upper end has reached the range's. */
+        UPPER_END_REACHES_RANGE,
+        /** The dip has lasted as long as was asked for. */
+        DIP_IS_OVER,
+        /** Nothing is known yet of how this bowl answers this bath. */
+        FIRST_DIP,
+        /** What is missing, by what earlier dips of this bowl gave for a second. */
+        SIZED_BY_EARLIER_DIPS,
+        /** What is missing, by the rate at the last lift and the bowl's coast. */
+        SIZED_BY_COAST,
+        /** Dips gave less than they must. */
+        DIPS_GIVE_TOO_LITTLE,
+        /** The bowl has left the water. */
+        LEFT_THE_WATER,
+        /** The temperature lies in the range and hardly moves. */
+        SETTLED,
+        /** The curve leaves the working range below. */
+        LEAVES_THE_RANGE,
+        /** It has cooled past the temperature at which seed would melt. */
+        SEED_KEEPS;
+
+        /** The word in files. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        /** The rule with this {@link #word()}, if there is one. */
+        public static Optional<Rule> fromWord(String word) {
+            for (Rule each : values()) if (each.word().equals(word)) return Optional.of(each);
+            return Optional.empty();
+        }
+    }
+
+    /** A number in a reason. Its unit stands at the end of its name in files. */
+    public enum Figure {
+        /** Where the chocolate is, °C. */
+        CHOCOLATE_C,
+        /** Its rate, K/min. */
+        RATE_K_PER_MIN,
+        /** Where it turns if the bowl leaves the water now, °C; on the table: where it will turn. */
+        TURN_C,
+        /** 5 % point of that, °C. */
+        TURN_LOWER_C,
+        /** 95 % point of that, °C. */
+        TURN_UPPER_C,
+        /** Where the turning point should land, or a dip should bring it, °C. */
+        AIM_C,
+        /** Lower end of the range in question, °C. */
+        RANGE_LOW_C,
+        /** Upper end of the range in question, °C. */
+        RANGE_HIGH_C,
+        /** From cue to act, s. */
+        REACTION_S,
+        /** Time left until the act, s. */
+        LEFT_S,
+        /** What is known of the bowl: kelvin of coast for a kelvin a second, s. */
+        COAST_S,
+        /** Standard deviation of the natural logarithm of that. */
+        COAST_LOG_SPREAD,
+        /** Lifts that taught it. */
+        LIFTS_SEEN,
+        /** The bath as planned or measured, °C. */
+        BATH_C,
+        /** Dips of this batch whose peaks were seen. */
+        DIPS_SEEN,
+        /** Rise for a second over the bath, its coast included, K/s. */
+        DIP_K_PER_S,
+        /** Standard deviation of the natural logarithm of that. */
+        DIP_LOG_SPREAD,
+        /** What the last dips moved the bowl by, K. */
+        DIPS_MOVED_K,
+        /** How long a dip is to be, s. */
+        DIP_S,
+        /** Time spent in the range so far, s. */
+        HELD_S,
+        /** Seed that is planned, g. */
+        SEED_G;
+
+        /** The key in files. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    public Reason {
+        Objects.requireNonNull(rule, "rule");
+        EnumMap<Figure, Double> copy = new EnumMap<>(Figure.class);
+        copy.putAll(figures);
+        copy.forEach((figure, value) -> Require.finite(value, figure.word()));
+        figures = Collections.unmodifiableMap(copy);
+    }
+
+    /** A reason without figures yet. */
+    static Reason by(Rule rule) {
+        return new Reason(rule, Map.of());
+    }
+
+    Reason with(Figure figure, double value) {
+        EnumMap<Figure, Double> more = new EnumMap<>(Figure.class);
+        more.putAll(figures);
+        more.put(figure, value);
+        return new Reason(rule, more);
+    }
+
+    /** One of its figures. */
+    public OptionalDouble figure(Figure figure) {
+        Double value = figures.get(figure);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+}
