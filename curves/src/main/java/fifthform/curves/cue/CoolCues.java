@@ -1,12 +1,13 @@
 package fifthform.curves.cue;
 
-import fifthform.curves.cue.Reason.Figure;
-import fifthform.curves.cue.Reason.Rule;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Turn;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import java.util.OptionalDouble;
 
 /** From the hot bath down to the cool range: seed, out of the cold water, back into it where it was left too soon. */

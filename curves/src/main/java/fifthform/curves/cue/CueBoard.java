@@ -2,6 +2,7 @@ package fifthform.curves.cue;
 
 import fifthform.curves.check.Require;
 import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.situation.Reason;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.EnumMap;

@@ -78,6 +78,11 @@ public record Dip(
         return stage == other;
     }
 
+    /** Whether somebody was asked for these seconds and counts them; else the bowl was put over the bath unasked. */
+    boolean isCounted() {
+        return stage == Stage.ASKED || since.isAfter(askedAt);
+    }
+
     /** How long the stage has lasted, s. */
     double secondsAt(Instant now) {
         return Duration.between(since, now).toMillis() / 1000.0;

@@ -2,18 +2,19 @@ package fifthform.curves.cue;
 
 import fifthform.curves.cue.Dip.Purpose;
 import fifthform.curves.cue.Dip.Stage;
-import fifthform.curves.cue.Reason.Figure;
-import fifthform.curves.cue.Reason.Rule;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import java.time.Duration;
 import java.util.OptionalDouble;
 
 /** When the bowl should go over the bath, and for how long: after the hold, after a peak that fell short, while working. */
 final class DipCues {
     /** With dips the peak should lie so far inside, so that a probe a little off still lands in the range. Own choice. */
-    private static final double INSIDE_KELVIN = 0.2;
+    private static final double INSIDE_KELVIN = 0.15;
 
     private static final Duration REACHED = Duration.ofSeconds(20);
 
@@ -96,9 +97,9 @@ final class DipCues {
     /** The coast is over, and it lies below the range, or too little inside where dips may bring it further. */
     private boolean fellShort() {
         if (isOverBathBelieved()) return false;
-        double wanted = look.dipsWanted() && !reached()
-                ? work.lowCelsius() + INSIDE_KELVIN
-                : work.lowCelsius() - FELL_SHORT_KELVIN;
+        boolean further =
+                look.dipsWanted() && !reached() && !new DipSize(look, Purpose.REACH, dips.response()).isTooStrong();
+        double wanted = further ? work.lowCelsius() + INSIDE_KELVIN : work.lowCelsius() - FELL_SHORT_KELVIN;
         double turns = Math.max(look.celsius(), look.turnCelsius());
         boolean coastIsOver = dips.response().isKnown()
                 || look.situation().coasting().lift().isEmpty() && look.rate() < COAST_OVER_KELVIN_PER_MINUTE;

@@ -2,12 +2,13 @@ package fifthform.curves.cue;
 
 import fifthform.curves.cue.Dip.Purpose;
 import fifthform.curves.cue.Dip.Stage;
-import fifthform.curves.cue.Reason.Figure;
-import fifthform.curves.cue.Reason.Rule;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Turn;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.setup.Setup;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -35,8 +36,11 @@ final class DipSize {
     /** A dip and its look take about so long; meanwhile the room takes its share, s. Own choice. */
     private static final double ROUND_SECONDS = 40;
 
-    private static final double INSIDE_KELVIN = 0.1;
+    private static final double INSIDE_KELVIN = 0.2;
     private static final double HOLD_INSIDE_KELVIN = 0.3;
+
+    /** So far inside a dip should bring it: nearer to the lower end, since the next one can add and none can take away. */
+    private static final double REACH_INSIDE_KELVIN = 0.4;
 
     /** Of what is missing, by the bowl's coast; a rule of dips found in simulated kitchens. */
     private static final double COAST_SHARE = 0.8;
@@ -79,10 +83,22 @@ final class DipSize {
         return purpose == Purpose.HOLD ? Math.min(first(), byCoast) : byCoast;
     }
 
+    /** Whether even the shortest dip may go over: then what is reached must do. */
+    boolean isTooStrong() {
+        return response.isKnown() && safeSeconds() < SHORTEST_SECONDS;
+    }
+
+    private double safeSeconds() {
+        return response.secondsWithin(range().highCelsius() - INSIDE_KELVIN - standsCelsius() + lost(), SAFE);
+    }
+
+    private double lost() {
+        return look.rate() > 0 ? 0 : -drift() * ROUND_SECONDS;
+    }
+
     private double sized() {
-        double lost = look.rate() > 0 ? 0 : -drift() * ROUND_SECONDS;
-        double middle = response.secondsFor(aimCelsius() - standsCelsius() + lost);
-        double safe = response.secondsWithin(range().highCelsius() - INSIDE_KELVIN - standsCelsius() + lost, SAFE);
+        double middle = response.secondsFor(aimCelsius() - standsCelsius() + lost());
+        double safe = safeSeconds();
         double most = GROWTH * Math.max(SHORTEST_FIRST_SECONDS, response.lastSeconds());
         return Math.max(SHORTEST_SECONDS, Math.min(Math.min(middle, safe), Math.min(most, LONGEST_SECONDS)));
     }
@@ -133,7 +149,9 @@ final class DipSize {
     }
 
     private double aimCelsius() {
-        return purpose == Purpose.REACH ? range().midCelsius() : range().highCelsius() - HOLD_INSIDE_KELVIN;
+        return purpose == Purpose.REACH
+                ? range().lowCelsius() + REACH_INSIDE_KELVIN
+                : range().highCelsius() - HOLD_INSIDE_KELVIN;
     }
 
     private CelsiusRange range() {

@@ -40,6 +40,9 @@ final class DipWatch {
 
     private static final double FAR_KELVIN = 1;
 
+    /** A rate come down to this share of the dip's fastest is on its way to the turn. */
+    private static final double PAST_THE_FASTEST = 0.8;
+
     private static final double TURNED_KELVIN_PER_SECOND = 0.1 / 60;
 
     /** A slower pace tells nothing of how late a bowl is. */
@@ -122,9 +125,18 @@ final class DipWatch {
         return known.after(learned(before.response(), dip));
     }
 
+    /** Through a thick wall the fastest rise comes half a minute after the lift; before it nothing can be reckoned. */
+    private boolean fades(Dip dip) {
+        boolean shown = dip.riseKelvin(now) >= SHOWN_KELVIN;
+        return !shown || look.rate() < PAST_THE_FASTEST * dip.fastestKelvinPerMinute();
+    }
+
     private Dip marked(Dip dip, double looked) {
-        boolean now = dip.mark().isEmpty() && looked >= FIRST_LOOK_SECONDS && look.pace() >= TELLING_KELVIN_PER_SECOND;
-        return now ? dip.marked(new Mark(look.celsius(), look.pace())) : dip;
+        boolean telling = dip.mark().isEmpty()
+                && looked >= FIRST_LOOK_SECONDS
+                && fades(dip)
+                && look.pace() >= TELLING_KELVIN_PER_SECOND;
+        return telling ? dip.marked(new Mark(look.celsius(), look.pace())) : dip;
     }
 
     private static double late(Dip dip, Mark mark) {
@@ -143,7 +155,10 @@ final class DipWatch {
         boolean lateKnown = look.before().dips().lateSeconds().isPresent();
         boolean tells = dip.riseKelvin(now) >= SHOWN_KELVIN && !lateKnown;
         double aim = look.situation().recipe().work().range().midCelsius();
-        return !tells && looked >= firstLook(dip) && look.celsius() + look.mostUnderWay() < aim - FAR_KELVIN;
+        return !tells
+                && fades(dip)
+                && looked >= firstLook(dip)
+                && look.celsius() + look.mostUnderWay() < aim - FAR_KELVIN;
     }
 
     private DipResponse learned(DipResponse response, Dip dip) {

@@ -1,9 +1,10 @@
 package fifthform.curves.cue;
 
 import fifthform.curves.cue.Dip.Stage;
-import fifthform.curves.cue.Reason.Figure;
-import fifthform.curves.cue.Reason.Rule;
 import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,11 +32,15 @@ final class LiftCues {
         return cues.oneLift();
     }
 
+    /** Who counts seconds needs a word at their end; who waits to be told needs it a reaction time before. */
     private LiftWait endOfDip(Dip dip) {
-        boolean over = dip.secondsAt(look.situation().now()) >= dip.seconds() - WORD_SECONDS;
+        double lead = dip.isCounted() ? WORD_SECONDS : look.reactionSeconds();
+        boolean over = dip.secondsAt(look.situation().now()) >= dip.seconds() - lead;
         boolean reached = upperEndReached() || turnReached();
-        if (believed(reached) || look.wasOpen(CueId.LIFT_NOW)) {
-            look.due(CueId.LIFT_NOW, look.turnCelsius(), liftReason().with(Figure.DIP_S, dip.seconds()));
+        boolean lift = believed(reached) || over && !dip.isCounted() || look.wasOpen(CueId.LIFT_NOW);
+        if (lift) {
+            Reason reason = reached ? liftReason() : look.reason(Rule.DIP_IS_OVER);
+            look.due(CueId.LIFT_NOW, look.turnCelsius(), reason.with(Figure.DIP_S, dip.seconds()));
         } else if (over && look.isOverBath()) {
             Reason reason = look.reason(Rule.DIP_IS_OVER).with(Figure.DIP_S, dip.seconds());
             look.due(CueId.OFF_NOW, dip.seconds(), reason);

@@ -1,8 +1,6 @@
 package fifthform.curves.cue;
 
 import fifthform.curves.cue.CueBoard.Due;
-import fifthform.curves.cue.Reason.Figure;
-import fifthform.curves.cue.Reason.Rule;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Coast;
 import fifthform.curves.forecast.Forecast;
@@ -13,6 +11,9 @@ import fifthform.curves.phase.PhaseProgress;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Approach;
 import fifthform.curves.signal.Window.Point;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import fifthform.curves.situation.Situation;
 import java.time.Instant;
 import java.util.EnumMap;
@@ -34,6 +35,9 @@ final class Look {
 
     /** Coast of thick glass for a unit of pace, s. Tuned on training kitchens. */
     private static final double LATE_SECONDS = 90;
+
+    /** Where a bowl has shown how late it is, it may be so much later another time. Tuned on training kitchens. */
+    private static final double LATER = 1.4;
 
     private final Situation situation;
     private final Estimate estimate;
@@ -96,9 +100,12 @@ final class Look {
 
     /** What a thick wall may still have under way, K: at this pace it has a minute and a half in store. */
     double mostUnderWay() {
-        return Math.max(
-                0,
-                Math.max(turnCelsius() - celsius(), before.dips().lateSeconds().orElse(LATE_SECONDS) * pace()));
+        return Math.max(0, Math.max(turnCelsius() - celsius(), lateSeconds() * pace()));
+    }
+
+    private double lateSeconds() {
+        OptionalDouble known = before.dips().lateSeconds();
+        return known.isPresent() ? LATER * known.getAsDouble() : LATE_SECONDS;
     }
 
     /** What this bowl is known to have still under way, K; nothing where that is not known. */

@@ -1,10 +1,11 @@
 package fifthform.curves.cue;
 
-import fifthform.curves.cue.Reason.Figure;
-import fifthform.curves.cue.Reason.Rule;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.PhaseTarget;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 
 /** While it melts: held hot long enough. */
 final class MeltCues {

@@ -1,5 +1,6 @@
 package fifthform.curves.cue;
 
+import fifthform.curves.situation.Reason;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.OptionalDouble;

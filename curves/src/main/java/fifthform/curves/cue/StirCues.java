@@ -1,10 +1,10 @@
 package fifthform.curves.cue;
 
 import fifthform.curves.cue.Dip.Stage;
-import fifthform.curves.cue.Reason.Rule;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.phase.Contact;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.situation.Reason.Rule;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.OptionalDouble;

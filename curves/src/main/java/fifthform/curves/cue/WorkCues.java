@@ -2,10 +2,11 @@ package fifthform.curves.cue;
 
 import fifthform.curves.cue.Dip.Purpose;
 import fifthform.curves.cue.Dip.Stage;
-import fifthform.curves.cue.Reason.Figure;
-import fifthform.curves.cue.Reason.Rule;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import java.time.Duration;
 
 /** While it is worked: in range, and how long it can still be poured where no warmth comes. */

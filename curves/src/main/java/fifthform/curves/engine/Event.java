@@ -2,13 +2,13 @@ package fifthform.curves.engine;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueId;
-import fifthform.curves.cue.Reason;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.signal.Doubt;
+import fifthform.curves.situation.Reason;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;

@@ -2,7 +2,6 @@ package fifthform.monitor.store;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueId;
-import fifthform.curves.cue.Reason;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmCleared;
 import fifthform.curves.engine.Event.AlarmRaised;
@@ -23,6 +22,7 @@ import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.signal.Doubt;
+import fifthform.curves.situation.Reason;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;

@@ -1,8 +1,8 @@
 package fifthform.monitor.store;
 
-import fifthform.curves.cue.Reason;
-import fifthform.curves.cue.Reason.Figure;
-import fifthform.curves.cue.Reason.Rule;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;

@@ -1,4 +1,4 @@
-package fifthform.curves.cue;
+package fifthform.curves.situation;
 
 import fifthform.curves.check.Require;
 import java.util.Collections;
@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Why a step is due, in figures: what a maker may ask and a journal keeps.
+ * Why a step is due or an alarm stands, in figures: what a maker may ask and a journal keeps.
  *
  * @param rule what was decided by
  * @param figures the numbers it rests on, in the order of {@link Figure}
  */
 public record Reason(Rule rule, Map<Figure, Double> figures) {
-    /** What a cue was decided by. */
+    /** What a cue or an alarm was decided by. */
     public enum Rule {
         /** A hold in a range has lasted as long as the recipe wants. */
         HELD_LONG_ENOUGH,
@@ -45,7 +45,23 @@ public record Reason(Rule rule, Map<Figure, Double> figures) {
         /** The curve leaves the working range below. */
         LEAVES_THE_RANGE,
         /** It has cooled past the temperature at which seed would melt. */
-        SEED_KEEPS;
+        SEED_KEEPS,
+        /** The temperature is past a limit. */
+        PAST_A_LIMIT,
+        /** The forecast passes a limit. */
+        FORECAST_PASSES_A_LIMIT,
+        /** A cue to lift has stood for longer than hands and curve need, and the bowl is still being pushed. */
+        LIFT_IS_OVERDUE,
+        /** The adapter reports a fault of the probe or its wire, several times in a row. */
+        FAULTS_IN_A_ROW,
+        /** No good reading has come for longer than this probe's pace allows. */
+        SILENT_FOR_TOO_LONG,
+        /** The readings do what a tip in chocolate cannot do. */
+        READINGS_IMPOSSIBLE,
+        /** The probe was said to be out and not yet said to be back. */
+        PROBE_SAID_OUT,
+        /** The journal cannot be written. */
+        JOURNAL_STUCK;
 
         /** The word in files. */
         public String word() {
@@ -102,7 +118,31 @@ public record Reason(Rule rule, Map<Figure, Double> figures) {
         /** Time spent in the range so far, s. */
         HELD_S,
         /** Seed that is planned, g. */
-        SEED_G;
+        SEED_G,
+        /** The limit in question, °C. */
+        LIMIT_C,
+        /** How far the number in question is past the limit, K. */
+        PAST_LIMIT_K,
+        /** How far it must come back before the condition is over, K. */
+        DEADBAND_K,
+        /** How far ahead the forecast in question looks, s. */
+        AHEAD_S,
+        /** What it says of that moment, °C. */
+        AHEAD_C,
+        /** Time until the last guard before melt-out, at the present rate, s. */
+        GUARD_S,
+        /** How long the cue to lift has stood, s. */
+        CUE_STOOD_S,
+        /** Fastest rise of late, K/min. */
+        FASTEST_K_PER_MIN,
+        /** Age of the last good reading, s. */
+        READING_AGE_S,
+        /** Longest age that is still in time for this probe, s. */
+        READING_AGE_ALLOWED_S,
+        /** Faults reported in a row. */
+        FAULTS,
+        /** Standard deviation of the readings around their curve, K. */
+        NOISE_K;
 
         /** The key in files. */
         public String word() {
@@ -119,11 +159,12 @@ public record Reason(Rule rule, Map<Figure, Double> figures) {
     }
 
     /** A reason without figures yet. */
-    static Reason by(Rule rule) {
+    public static Reason by(Rule rule) {
         return new Reason(rule, Map.of());
     }
 
-    Reason with(Figure figure, double value) {
+    /** The same reason with one more figure. */
+    public Reason with(Figure figure, double value) {
         EnumMap<Figure, Double> more = new EnumMap<>(Figure.class);
         more.putAll(figures);
         more.put(figure, value);
