@@ -45,7 +45,7 @@ final class CoolCues {
     private void seed() {
         OptionalDouble planned = look.situation().setup().seedGrams();
         boolean cooling = look.phase() == Phase.COOL || look.phase() == Phase.SEED;
-        boolean waits = planned.isPresent() && look.before().seededGrams() == 0;
+        boolean waits = planned.isPresent() && look.before().done().seededGrams() == 0;
         if (!waits || !cooling) return;
         double keeps = look.situation().recipe().meltOut().limitCelsius();
         if (look.celsius() > keeps && !look.wasOpen(CueId.SEED_NOW)) return;

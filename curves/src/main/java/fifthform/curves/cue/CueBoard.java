@@ -1,6 +1,5 @@
 package fifthform.curves.cue;
 
-import fifthform.curves.check.Require;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.situation.Reason;
 import java.time.Instant;
@@ -17,9 +16,9 @@ import java.util.OptionalDouble;
  * @param open what is due, in the order of {@link CueId}
  * @param lift waiting for the second to lift
  * @param dips the short dips of this batch
- * @param seededGrams seed that has been added since the last melt, g
+ * @param done what has been done and need not be said again
  */
-public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, double seededGrams) {
+public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, Done done) {
 
     public CueBoard {
         EnumMap<CueId, OpenCue> copy = new EnumMap<>(CueId.class);
@@ -27,7 +26,7 @@ public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, doubl
         open = Collections.unmodifiableMap(copy);
         Objects.requireNonNull(lift, "lift");
         Objects.requireNonNull(dips, "dips");
-        Require.within(seededGrams, 0, 1e6, "seededGrams");
+        Objects.requireNonNull(done, "done");
     }
 
     /** What a look finds due. */
@@ -40,7 +39,7 @@ public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, doubl
 
     /** Nothing is due. */
     public static CueBoard empty() {
-        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, Dips.NONE, 0);
+        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, Dips.NONE, Done.NOTHING);
     }
 
     public boolean isOpen(CueId id) {
@@ -54,12 +53,12 @@ public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, doubl
 
     /** The board once seed went in; nobody asks for it twice. */
     public CueBoard seeded(double grams) {
-        return new CueBoard(open, lift, dips, seededGrams + Math.max(grams, 1));
+        return new CueBoard(open, lift, dips, done.seeded(grams));
     }
 
     /** Nothing is due while the probe is out; what the dips showed stays. */
     CueBoard cleared() {
-        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, dips.after(dips.response()), seededGrams);
+        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, dips.after(dips.response()), done);
     }
 
     /** The steps that can still be done where the bowl stands. */
@@ -75,13 +74,13 @@ public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, doubl
             };
             if (fits) kept.put(id, cue);
         });
-        return new CueBoard(kept, lift, dips, seededGrams);
+        return new CueBoard(kept, lift, dips, done);
     }
 
     /** A board on which the given steps are due; those that were due before keep their time. */
-    CueBoard next(Map<CueId, Due> due, LiftWait liftNow, Dips dipsNow, double seededNow, Instant now) {
+    CueBoard next(Map<CueId, Due> due, LiftWait liftNow, Dips dipsNow, Done doneNow, Instant now) {
         EnumMap<CueId, OpenCue> after = new EnumMap<>(CueId.class);
         due.forEach((id, is) -> after.put(id, new OpenCue(openSince(id).orElse(now), is.figure(), is.reason())));
-        return new CueBoard(after, liftNow, dipsNow, seededNow);
+        return new CueBoard(after, liftNow, dipsNow, doneNow);
     }
 }

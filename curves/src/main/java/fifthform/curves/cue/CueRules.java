@@ -1,7 +1,6 @@
 package fifthform.curves.cue;
 
 import fifthform.curves.estimate.Estimate;
-import fifthform.curves.recipe.Phase;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.curves.situation.Situation;
 
@@ -27,7 +26,7 @@ public final class CueRules {
         LiftWait lift = LiftCues.collect(look, dips);
         StirCues.collect(look, dips);
         WorkCues.collect(look, dips);
-        double seeded = look.phase() == Phase.MELT ? 0 : before.seededGrams();
-        return before.next(look.due(), lift, dips, seeded, situation.now());
+        Done done = before.done().after(look, look.phase());
+        return before.next(look.due(), lift, dips, done, situation.now());
     }
 }

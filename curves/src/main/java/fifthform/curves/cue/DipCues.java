@@ -16,8 +16,6 @@ final class DipCues {
     /** With dips the peak should lie so far inside, so that a probe a little off still lands in the range. Own choice. */
     private static final double INSIDE_KELVIN = 0.15;
 
-    private static final Duration REACHED = Duration.ofSeconds(20);
-
     private static final double FELL_SHORT_KELVIN = 0.1;
     private static final double COAST_OVER_KELVIN_PER_MINUTE = 0.3;
 
@@ -106,9 +104,9 @@ final class DipCues {
         return turns < wanted && coastIsOver;
     }
 
-    /** Once it has been in the range for a while, staying there is another matter. */
+    /** Once it was said to be in the range, staying there is another matter. */
     private boolean reached() {
-        return look.phase() == Phase.WORK && look.progress().dwell().compareTo(REACHED) >= 0;
+        return look.before().done().inRangeAt().isPresent();
     }
 
     /** A key that says "bath" after the last dip is over was not taken back; the dips know better. */

@@ -38,11 +38,13 @@ final class DipWatch {
 
     private static final double SHOWN_KELVIN = 0.15;
 
-    private static final double FAR_KELVIN = 1;
+    private static final double FAR_KELVIN = 0.7;
 
     /** A rate come down to this share of the dip's fastest is on its way to the turn. */
     private static final double PAST_THE_FASTEST = 0.8;
 
+    private static final double FALLS_KELVIN_PER_SECOND = -0.15 / 60;
+    private static final int LONG_PACE_SECONDS = 30;
     private static final double TURNED_KELVIN_PER_SECOND = 0.1 / 60;
 
     /** A slower pace tells nothing of how late a bowl is. */
@@ -116,7 +118,8 @@ final class DipWatch {
     private Dips looking(Dips before, Dip dip) {
         boolean again = look.isSurelyOverBath() && contact.since().isAfter(dip.since());
         double looked = dip.secondsAt(now);
-        boolean turned = look.pace() <= TURNED_KELVIN_PER_SECOND;
+        boolean turned =
+                look.pace() <= FALLS_KELVIN_PER_SECOND || look.pace(LONG_PACE_SECONDS) <= TURNED_KELVIN_PER_SECOND;
         boolean over = turned && looked >= firstLook(dip) || mayGoOn(dip, looked) || looked >= LAST_LOOK_SECONDS;
         Dip marked = marked(dip, looked);
         if (!again && !over) return before.with(marked);

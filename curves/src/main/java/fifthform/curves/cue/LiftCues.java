@@ -41,7 +41,7 @@ final class LiftCues {
         if (lift) {
             Reason reason = reached ? liftReason() : look.reason(Rule.DIP_IS_OVER);
             look.due(CueId.LIFT_NOW, look.turnCelsius(), reason.with(Figure.DIP_S, dip.seconds()));
-        } else if (over && look.isOverBath()) {
+        } else if (over && look.isToldOverBath()) {
             Reason reason = look.reason(Rule.DIP_IS_OVER).with(Figure.DIP_S, dip.seconds());
             look.due(CueId.OFF_NOW, dip.seconds(), reason);
         }

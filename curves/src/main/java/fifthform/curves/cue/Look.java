@@ -89,13 +89,18 @@ final class Look {
 
     /** Rise of the last {@value #PACE_SECONDS} s, K/s: coarser than the filter's rate, and without its swings. */
     double pace() {
-        Instant from = estimate.at().minusSeconds(PACE_SECONDS);
+        return pace(PACE_SECONDS);
+    }
+
+    /** The same over other times: rests of the spoon hold a rise up for a quarter of a minute. */
+    double pace(int seconds) {
+        Instant from = estimate.at().minusSeconds(seconds);
         double then = situation.window().points().stream()
                 .filter(p -> !p.at().isBefore(from))
                 .findFirst()
                 .map(Point::celsius)
                 .orElse(celsius());
-        return (celsius() - then) / PACE_SECONDS;
+        return (celsius() - then) / seconds;
     }
 
     /** What a thick wall may still have under way, K: at this pace it has a minute and a half in store. */
@@ -132,6 +137,11 @@ final class Look {
                         || before.dips().begunAt().isEmpty());
     }
 
+    /** Where nobody said when the bowl went over the bath, only who counts knows when its seconds are over. */
+    boolean isToldOverBath() {
+        return isOverBath() && situation.batch().contact().evidence() == Evidence.TOLD;
+    }
+
     PhaseProgress progress() {
         return situation.batch().progress();
     }
@@ -163,9 +173,14 @@ final class Look {
         return read.isPresent() ? read : situation.setup().bathCelsius();
     }
 
+    /** By earlier batches: lifts of this one teach of hotter and colder water, and some were none. */
     private boolean isBowlKnown() {
-        Coast coast = situation.coasting().coast();
-        return coast.liftsSeen() >= KNOWN_LIFTS && coast.logSpread() <= KNOWN_LOG_SPREAD;
+        return situation
+                .setup()
+                .bowl()
+                .learned()
+                .filter(l -> l.liftsSeen() >= KNOWN_LIFTS && l.logSpread() <= KNOWN_LOG_SPREAD)
+                .isPresent();
     }
 
     /**

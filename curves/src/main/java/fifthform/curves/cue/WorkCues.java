@@ -38,8 +38,12 @@ final class WorkCues {
         // again.
         double margin = look.wasOpen(CueId.IN_RANGE) ? EDGE_KELVIN : 0;
         boolean inside = look.celsius() >= work.lowCelsius() - margin && look.celsius() <= work.highCelsius() + margin;
-        // Counted by the time in the range, not in the phase: work may begin below it and be brought in by a dip.
-        boolean fresh = look.progress().dwell().compareTo(IN_RANGE_SHOWN) <= 0;
+        // From when it was first said: on the way to it, short dips may have spent a while in the range.
+        boolean fresh = look.before()
+                .done()
+                .inRangeAt()
+                .filter(at -> Duration.between(at, look.situation().now()).compareTo(IN_RANGE_SHOWN) > 0)
+                .isEmpty();
         if (!inside || !fresh) return;
         Reason reason = look.reason(Rule.SETTLED)
                 .with(Figure.RANGE_LOW_C, work.lowCelsius())
