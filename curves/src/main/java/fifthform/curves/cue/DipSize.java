@@ -30,8 +30,8 @@ final class DipSize {
     /** A dip is never longer than so many times the one before. Tuned on training kitchens. */
     private static final double GROWTH = 2;
 
-    /** Only once in ten over the upper end (normal distribution: Φ(1.28) = 0.9). */
-    private static final double SAFE = 1.28;
+    /** Not once in twenty over the upper end (normal distribution: Φ(1.645) = 0.95). */
+    private static final double SAFE = 1.645;
 
     /** A dip and its look take about so long; meanwhile the room takes its share, s. Own choice. */
     private static final double ROUND_SECONDS = 40;
@@ -40,7 +40,7 @@ final class DipSize {
     private static final double HOLD_INSIDE_KELVIN = 0.3;
 
     /** So far inside a dip should bring it: nearer to the lower end, since the next one can add and none can take away. */
-    private static final double REACH_INSIDE_KELVIN = 0.5;
+    private static final double REACH_INSIDE_KELVIN = 0.4;
 
     /** Of what is missing, by the bowl's coast; a rule of dips found in simulated kitchens. */
     private static final double COAST_SHARE = 0.8;

@@ -37,7 +37,7 @@ final class Look {
     private static final double LATE_SECONDS = 90;
 
     /** Where a bowl has shown how late it is, it may be so much later another time. Tuned on training kitchens. */
-    private static final double LATER = 1.4;
+    private static final double LATER = 1.7;
 
     private final Situation situation;
     private final Estimate estimate;
