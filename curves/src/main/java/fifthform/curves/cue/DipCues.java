@@ -22,6 +22,7 @@ final class DipCues {
     /** A touch of warmth is asked for when the range would be left so soon after the hands can act, s. */
     private static final double HOLD_AHEAD_SECONDS = 40;
 
+    private static final double HARDLY_FALLS_KELVIN_PER_MINUTE = 0.05;
     private static final double HOLD_MARGIN_KELVIN = 0.1;
 
     /** From a dip of so long on less than so much is too little, s and K. Own choice. */
@@ -115,9 +116,22 @@ final class DipCues {
     }
 
     private boolean leavesSoon() {
+        if (look.place() != Place.TABLE || look.rate() >= HARDLY_FALLS_KELVIN_PER_MINUTE) return false;
         double ahead = look.reactionSeconds() + HOLD_AHEAD_SECONDS;
         double then = look.celsius() + Math.min(0, look.rate()) / 60 * ahead;
-        return look.place() == Place.TABLE && then < work.lowCelsius() + HOLD_MARGIN_KELVIN && look.rate() < 0.05;
+        return then < work.lowCelsius() + HOLD_MARGIN_KELVIN && (hasRoom() || isLeaving());
+    }
+
+    /** Over a bath so strong that a second of it may go over, it is better to wait until the range is nearly left. */
+    private boolean hasRoom() {
+        return new DipSize(look, Purpose.HOLD, dips.response())
+                        .shortestReaches()
+                        .orElse(0)
+                <= work.highCelsius();
+    }
+
+    private boolean isLeaving() {
+        return look.celsius() < work.lowCelsius();
     }
 
     private void weakBath() {

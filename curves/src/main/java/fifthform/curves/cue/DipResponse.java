@@ -77,4 +77,10 @@ public record DipResponse(double logPerSecond, double logSpread, int dips, doubl
         double spread = Math.sqrt(logSpread * logSpread + ONE_DIP_SPREAD * ONE_DIP_SPREAD);
         return kelvin / (kelvinPerSecond() * StrictMath.exp(standardDeviations * spread)) - FILM_SECONDS;
     }
+
+    /** What a dip of {@code seconds} gives at the most, K; more only as seldom as the standard deviations say. */
+    double mostFrom(double seconds, double standardDeviations) {
+        double spread = Math.sqrt(logSpread * logSpread + ONE_DIP_SPREAD * ONE_DIP_SPREAD);
+        return kelvinPerSecond() * StrictMath.exp(standardDeviations * spread) * (seconds + FILM_SECONDS);
+    }
 }

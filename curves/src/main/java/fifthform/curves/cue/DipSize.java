@@ -34,7 +34,7 @@ final class DipSize {
     private static final double SAFE = 1.645;
 
     /** A dip and its look take about so long; meanwhile the room takes its share, s. Own choice. */
-    private static final double ROUND_SECONDS = 40;
+    private static final double ROUND_SECONDS = 70;
 
     private static final double INSIDE_KELVIN = 0.2;
     private static final double HOLD_INSIDE_KELVIN = 0.3;
@@ -86,6 +86,12 @@ final class DipSize {
     /** Whether even the shortest dip may go over: then what is reached must do. */
     boolean isTooStrong() {
         return response.isKnown() && safeSeconds() < SHORTEST_SECONDS;
+    }
+
+    /** Where the shortest dip would bring it at the most, °C; empty where dips have shown nothing. */
+    OptionalDouble shortestReaches() {
+        if (!response.isKnown()) return OptionalDouble.empty();
+        return OptionalDouble.of(standsCelsius() + response.mostFrom(SHORTEST_SECONDS, SAFE));
     }
 
     private double safeSeconds() {

@@ -16,6 +16,9 @@ final class LiftCues {
     /** Who counts seconds needs a word only, not a reaction. Own choice. */
     private static final double WORD_SECONDS = 1;
 
+    /** After so many dips their answers say more than a forecast made within seconds. Own choice. */
+    private static final int DIPS_TO_TRUST = 2;
+
     private final Look look;
     private final CelsiusRange work;
 
@@ -36,7 +39,7 @@ final class LiftCues {
     private LiftWait endOfDip(Dip dip) {
         double lead = dip.isCounted() ? WORD_SECONDS : look.reactionSeconds();
         boolean over = dip.secondsAt(look.situation().now()) >= dip.seconds() - lead;
-        boolean reached = upperEndReached() || turnReached();
+        boolean reached = dip.isCounted() ? countedEnough() : upperEndReached() || turnReached();
         boolean lift = believed(reached) || over && !dip.isCounted() || look.wasOpen(CueId.LIFT_NOW);
         if (lift) {
             Reason reason = reached ? liftReason() : look.reason(Rule.DIP_IS_OVER);
@@ -85,6 +88,16 @@ final class LiftCues {
         return look.turn()
                 .filter(t -> t.upperCelsius() + onTheWay >= work.highCelsius())
                 .isPresent();
+    }
+
+    /** The seconds rest on what dips have given; only a turning point at the end of the range itself cuts them short. */
+    private boolean countedEnough() {
+        boolean known = look.before().dips().response().dips() >= DIPS_TO_TRUST;
+        return known ? turnCelsiusOnLift() >= work.highCelsius() : upperEndReached();
+    }
+
+    private double turnCelsiusOnLift() {
+        return look.turnCelsius() + Math.max(0, look.rate()) / 60 * look.reactionSeconds();
     }
 
     private boolean believed(boolean reached) {

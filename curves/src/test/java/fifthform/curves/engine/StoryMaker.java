@@ -58,9 +58,13 @@ final class StoryMaker {
     }
 
     static StoryMaker melting(double followsWallSeconds, double wallShare, Keys keys, Approach approach) {
+        return melting(followsWallSeconds, wallShare, TestRecipes.setup().withApproach(approach), keys);
+    }
+
+    static StoryMaker melting(double followsWallSeconds, double wallShare, Setup setup, Keys keys) {
         StoryKitchen kitchen = new StoryKitchen(START, 24, followsWallSeconds, wallShare, 4);
         kitchen.put(Place.BATH, HOT_CELSIUS);
-        return new StoryMaker(kitchen, TestRecipes.setup().withApproach(approach), keys);
+        return new StoryMaker(kitchen, setup, keys);
     }
 
     /** A whole batch up to where the engine has seen the bowl back over the bath: for stories that begin there. */

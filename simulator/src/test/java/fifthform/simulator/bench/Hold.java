@@ -52,7 +52,8 @@ record Hold(double inRangeFraction, double overFraction, int touches) {
         Batch batch = new Batch(scenario.kitchen());
         Optional<Moment> reached = reached(batch, Batch.beginning(scenario, luck, program));
         CelsiusRange work = recipe.work().range();
-        return reached.map(from -> hold(batch, hands == Hands.ALONE ? from.advisedBy(new Thermometer(work)) : from, scenario, work));
+        return reached.map(from ->
+                hold(batch, hands == Hands.ALONE ? from.advisedBy(new Thermometer(work)) : from, scenario, work));
     }
 
     private static Optional<Moment> reached(Batch batch, Moment first) {

@@ -1,0 +1,171 @@
+package fifthform.curves.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.cue.CueId;
+import fifthform.curves.engine.Event.CueGiven;
+import fifthform.curves.engine.StoryMaker.Keys;
+import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.curves.setup.LearnedCoast;
+import fifthform.curves.setup.Setup;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Whole temperings in bowls that nobody knows yet: short dips, each peak looked at. */
+class TouchStoriesTest {
+    private static final CelsiusRange WORK = TestRecipes.dark().work().range();
+
+    static Stream<Arguments> kitchens() {
+        List<Arguments> all = new ArrayList<>();
+        for (double follows : new double[] {120, 200, 400}) {
+            for (double share : new double[] {0.1, 0.25, 0.45}) {
+                for (Keys keys : Keys.values()) all.add(Arguments.of(follows, share, keys));
+            }
+        }
+        return all.stream();
+    }
+
+    private static StoryMaker tempers(double follows, double share, Keys keys) {
+        StoryMaker maker = StoryMaker.melting(follows, share, keys, Approach.TOUCHES_WHERE_UNSURE);
+        maker.obeysUntil(s -> s.cues().done().inRangeAt().isPresent(), Duration.ofHours(2));
+        return maker;
+    }
+
+    @ParameterizedTest(name = "follows its wall in {0} s, wall holds {1}, keys {2}")
+    @MethodSource("kitchens")
+    void dipsComeUpToTheRangeAndNotOverIt(double follows, double share, Keys keys) {
+        StoryMaker maker = tempers(follows, share, keys);
+        assertTrue(maker.cues().contains(CueId.IN_RANGE), maker.cues().toString());
+        assertTrue(
+                maker.highestAfterSeed <= WORK.highCelsius() + 0.05 && maker.highestAfterSeed >= WORK.lowCelsius(),
+                "highest " + maker.highestAfterSeed);
+    }
+
+    private static List<CueGiven> given(StoryMaker maker, CueId id) {
+        return maker.events.stream()
+                .filter(CueGiven.class::isInstance)
+                .map(CueGiven.class::cast)
+                .filter(g -> g.cue() == id)
+                .toList();
+    }
+
+    @Test
+    void theFirstDipIsShortAndTheNextNeverMoreThanTwiceAsLong() {
+        StoryMaker maker = tempers(200, 0.25, Keys.PRESSED);
+        double last = given(maker, CueId.CRYSTALS_ENOUGH).get(0).figure().orElseThrow();
+        assertTrue(last >= 4 && last <= 6, "first " + last);
+        for (CueGiven next : given(maker, CueId.PUT_BACK)) {
+            double seconds = next.figure().orElseThrow();
+            assertTrue(seconds <= 2 * Math.max(4, last) + 1, seconds + " after " + last);
+            last = seconds;
+        }
+        assertFalse(given(maker, CueId.PUT_BACK).isEmpty());
+    }
+
+    @Test
+    void everyCueSaysWhyInFigures() {
+        StoryMaker maker = tempers(200, 0.25, Keys.PRESSED);
+        for (CueId id : CueId.values()) {
+            for (CueGiven cue : given(maker, id)) {
+                Reason why = cue.reason().orElseThrow();
+                assertTrue(why.figure(Figure.CHOCOLATE_C).isPresent(), id + ": " + why);
+                assertTrue(why.figure(Figure.REACTION_S).isPresent(), id + ": " + why);
+            }
+        }
+        assertEquals(
+                Rule.FIRST_DIP,
+                given(maker, CueId.CRYSTALS_ENOUGH)
+                        .get(0)
+                        .reason()
+                        .orElseThrow()
+                        .rule());
+        Reason sized = given(maker, CueId.PUT_BACK).get(0).reason().orElseThrow();
+        assertEquals(Rule.SIZED_BY_EARLIER_DIPS, sized.rule());
+        assertTrue(sized.figure(Figure.DIP_K_PER_S).orElseThrow() > 0);
+        assertTrue(sized.figure(Figure.DIP_S).orElseThrow() > 0);
+    }
+
+    @Test
+    void aBowlThatEarlierBatchesTaughtIsLiftedOnce() {
+        Setup plain = TestRecipes.setup();
+        Setup known = new Setup(
+                plain.recipe(),
+                new Bowl(
+                        "steel",
+                        BowlMaterial.STEEL,
+                        OptionalDouble.of(800),
+                        Optional.of(new LearnedCoast(40, 0.15, 5))),
+                plain.probes(),
+                plain.reactionTime(),
+                plain.bathCelsius(),
+                plain.roomCelsius(),
+                plain.origin());
+        StoryMaker maker = StoryMaker.melting(200, 0.2, known, Keys.PRESSED);
+        maker.obeysUntil(s -> s.cues().isOpen(CueId.LIFT_NOW), Duration.ofHours(2));
+        assertTrue(given(maker, CueId.CRYSTALS_ENOUGH).get(0).figure().isEmpty(), "no seconds named");
+        assertFalse(maker.cues().contains(CueId.PUT_BACK), maker.cues().toString());
+        assertFalse(given(maker, CueId.GET_READY).isEmpty());
+    }
+
+    @Test
+    void theCountdownOfOneLiftNeverGrows() {
+        StoryMaker maker = StoryMaker.rewarming(200, 0.2, Keys.PRESSED);
+        List<Double> shown = new ArrayList<>();
+        maker.obeysUntil(
+                s -> {
+                    var open = s.cues().open().get(CueId.GET_READY);
+                    if (open != null) shown.add(open.figure().orElseThrow());
+                    return s.cues().isOpen(CueId.LIFT_NOW);
+                },
+                Duration.ofMinutes(9));
+        assertTrue(shown.size() > 10, "shown " + shown);
+        for (int i = 1; i < shown.size(); i++) {
+            assertTrue(shown.get(i) <= shown.get(i - 1), "grew: " + shown);
+        }
+    }
+
+    @Test
+    void everyLiftFromWaterAsksToWipeAndStir() {
+        StoryMaker maker = tempers(200, 0.25, Keys.PRESSED);
+        long lifts = maker.events.stream()
+                .filter(e -> e instanceof Event.BowlSeen seen
+                        && seen.place() == fifthform.curves.input.MakerAction.Place.TABLE)
+                .count();
+        assertTrue(given(maker, CueId.WIPE_AND_STIR).size() >= lifts - 1, lifts + " lifts, " + maker.cues());
+    }
+
+    @Test
+    void seedIsAskedForOnceItKeepsAndNotAgainOnceItIsIn() {
+        Setup seeding = TestRecipes.setup().withSeedGrams(OptionalDouble.of(60));
+        StoryMaker maker = StoryMaker.melting(200, 0.2, seeding, Keys.PRESSED);
+        maker.obeysUntil(s -> s.cues().isOpen(CueId.SEED_NOW), Duration.ofHours(2));
+        double at = maker.state.estimate().orElseThrow().chocolateCelsius();
+        assertEquals(TestRecipes.dark().meltOut().limitCelsius(), at, 0.5);
+        assertEquals(60, given(maker, CueId.SEED_NOW).get(0).figure().orElseThrow());
+        maker.feeds(new fifthform.curves.input.MakerAction.SeedAdded(maker.kitchen.at(), 60));
+        maker.watches(Duration.ofSeconds(5));
+        assertFalse(maker.state.cues().isOpen(CueId.SEED_NOW));
+        assertEquals(1, given(maker, CueId.SEED_NOW).size());
+    }
+
+    @Test
+    void whoPlansNoSeedIsNotAskedForAny() {
+        assertFalse(tempers(200, 0.2, Keys.PRESSED).cues().contains(CueId.SEED_NOW));
+    }
+}
