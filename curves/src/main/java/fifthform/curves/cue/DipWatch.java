@@ -18,6 +18,8 @@ final class DipWatch {
     /** So long after it should be over a dip that nothing shows is taken for done. Own choice. */
     private static final double UNSEEN_SECONDS = 40;
 
+    private static final double LATE_HANDS_SECONDS = 5;
+
     private static final double ROSE_KELVIN = 0.1;
 
     /** A rate come down to this share of the dip's fastest: the bath is gone, whatever the keys say. */
@@ -97,7 +99,9 @@ final class DipWatch {
         }
         double overFor = dip.secondsAt(now) - reaction - dip.seconds();
         boolean rose = dip.riseKelvin(now) >= ROSE_KELVIN;
-        boolean done = overFor >= 0 && rose || overFor >= UNSEEN_SECONDS;
+        // Who presses keys is waited for; who presses none has done it by now, and must not be asked for it twice.
+        double wait = contact.evidence() == Evidence.TOLD ? UNSEEN_SECONDS : LATE_HANDS_SECONDS;
+        boolean done = overFor >= 0 && rose || overFor >= wait;
         return before.with(done ? dip.looking(later(expected, dip.seconds()), dip.seconds()) : dip);
     }
 

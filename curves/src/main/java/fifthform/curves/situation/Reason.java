@@ -160,7 +160,7 @@ public record Reason(Rule rule, Map<Figure, Double> figures) {
 
     /** A reason without figures yet. */
     public static Reason by(Rule rule) {
-        return new Reason(rule, Map.of());
+        return new Reason(rule, new EnumMap<>(Figure.class));
     }
 
     /** The same reason with one more figure. */

@@ -152,7 +152,9 @@ final class StoryMaker {
         } else if (due(CueId.LIFT_NOW) && stands == Place.BATH) {
             intends(Place.TABLE);
             touchEnds = Instant.MAX;
-        } else if (due(CueId.TOUCH_OF_WARMTH) && stands == Place.TABLE) {
+        } else if (due(CueId.TOUCH_OF_WARMTH)
+                && stands == Place.TABLE
+                && !kitchen.at().isBefore(touchAgainFrom)) {
             intends(Place.BATH);
             counts(seconds(CueId.TOUCH_OF_WARMTH).orElseThrow());
         } else if (due(CueId.PUT_BACK) && stands == Place.TABLE && !kitchen.at().isBefore(touchAgainFrom)) {
