@@ -61,12 +61,12 @@ final class BatchOptions {
                 bath.isPresent() ? bath : choice.bathCelsius(),
                 choice.roomCelsius(),
                 choice.origin(),
-                approach(),
+                approach(choice),
                 within(seedGrams, 1, 20_000, "--seed", "grams"));
     }
 
-    private Approach approach() throws Refusal {
-        if (lift == null) return Approach.TOUCHES_WHERE_UNSURE;
+    private Approach approach(ProbeChoice choice) throws Refusal {
+        if (lift == null) return choice.approach();
         return Approach.fromWord(lift)
                 .orElseThrow(() -> new Refusal(
                         Exit.NOT_UNDERSTOOD, "--lift was " + lift + ". Nothing was done. Say touches or one."));

@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.input.Input;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -51,6 +52,11 @@ final class PracticeProbe implements ProbeChoice {
         return List.of(
                 Setups.probe(Setups.BOWL, Role.BOWL, talk, place),
                 Setups.probe(Setups.BATH, Role.BATH, Protocols.TEXT, place));
+    }
+
+    @Override
+    public Approach approach() {
+        return scenario.habits().plan().approach();
     }
 
     @Override

@@ -101,7 +101,9 @@ final class PracticeTrainCommand implements Callable<Integer> {
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                probe.origin());
+                probe.origin(),
+                probe.approach(),
+                OptionalDouble.empty());
     }
 
     /** Lines have no keys, and a bowl in nobody's hands only gets hot. */

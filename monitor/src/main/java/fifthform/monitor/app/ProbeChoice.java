@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.input.Input;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -29,6 +30,11 @@ interface ProbeChoice {
     /** Planned rewarming bath, °C, where known. */
     default OptionalDouble bathCelsius() {
         return OptionalDouble.empty();
+    }
+
+    /** How the working range is to be reached, where nothing else was asked for. */
+    default Approach approach() {
+        return Approach.TOUCHES_WHERE_UNSURE;
     }
 
     /** The recipe that goes with it, where nothing else was asked for. */

@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.input.Input;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -41,6 +42,11 @@ final class TrainingProbe implements ProbeChoice {
     @Override
     public List<ProbeSetup> probes() {
         return PracticeProbe.probes(scenario);
+    }
+
+    @Override
+    public Approach approach() {
+        return scenario.habits().plan().approach();
     }
 
     @Override

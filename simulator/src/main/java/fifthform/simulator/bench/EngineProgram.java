@@ -50,7 +50,9 @@ public record EngineProgram(Setup setup, State state) implements Program {
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                Origin.SIMULATED);
+                Origin.SIMULATED,
+                scenario.habits().plan().approach(),
+                OptionalDouble.empty());
     }
 
     private static ProbeSetup probe(ProbeId id, Role role, AdapterSettings adapter) {

@@ -1,5 +1,6 @@
 package fifthform.simulator.maker;
 
+import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.CueGiven;
 import fifthform.simulator.maker.Acts.Probe;
@@ -86,6 +87,10 @@ record Person(
     public Maker told(Event event) {
         Distractions now = event instanceof CueGiven given ? distractions.cued(event.at(), given.cue()) : distractions;
         if (traits.listening() == Listening.DEAF) return hearing(now, spokenToAt);
+        boolean notWanted = event instanceof CueGiven given
+                && given.cue() == CueId.TOUCH_OF_WARMTH
+                && habits.plan().warmsInItsOwnWay();
+        if (notWanted) return hearing(now, Optional.of(spokenToAt.orElse(event.at())));
         Person listening = hearing(now, Optional.of(spokenToAt.orElse(event.at())));
         return event.fold(TRAINING)
                 .map(response -> listening.intending(event.at(), response, Reason.TOLD))

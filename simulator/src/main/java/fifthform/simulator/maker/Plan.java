@@ -1,7 +1,9 @@
 package fifthform.simulator.maker;
 
 import fifthform.curves.check.Require;
+import fifthform.curves.setup.Approach;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What is settled about the hands before a batch begins, whoever they belong to.
@@ -11,13 +13,15 @@ import java.util.List;
  * @param seedAtCelsius when the thermometer has come down to this, 20 to 40 °C
  * @param splashGrams water that comes over the rim when the bowl first goes into the cold water, 0 to 500 g
  * @param interruptions what comes between
+ * @param approach how they want to be led to the working range
  */
 public record Plan(
         double stirringShare,
         double seedGrams,
         double seedAtCelsius,
         double splashGrams,
-        List<Interruption> interruptions) {
+        List<Interruption> interruptions,
+        Approach approach) {
     /** Nothing out of the ordinary. Seed at 33.5 °C: just below where seed melts; common practice, no source. */
     public static final Plan USUAL = new Plan(1, 0, 33.5, 0, List.of());
 
@@ -27,5 +31,21 @@ public record Plan(
         Require.within(seedAtCelsius, 20, 40, "seedAtCelsius");
         Require.within(splashGrams, 0, 500, "splashGrams");
         interruptions = List.copyOf(interruptions);
+        Objects.requireNonNull(approach, "approach");
+    }
+
+    /** Whether they mean to keep it warm in a way of their own, and so take no advice on touches of the bath. */
+    boolean warmsInItsOwnWay() {
+        return interruptions.stream().anyMatch(each -> Interruption.What.DEEDS.contains(each.what()));
+    }
+
+    /** Led as the program sees fit. */
+    public Plan(
+            double stirringShare,
+            double seedGrams,
+            double seedAtCelsius,
+            double splashGrams,
+            List<Interruption> interruptions) {
+        this(stirringShare, seedGrams, seedAtCelsius, splashGrams, interruptions, Approach.TOUCHES_WHERE_UNSURE);
     }
 }

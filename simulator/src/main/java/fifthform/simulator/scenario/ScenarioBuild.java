@@ -2,6 +2,7 @@ package fifthform.simulator.scenario;
 
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
+import fifthform.curves.setup.Approach;
 import fifthform.probe.Talk;
 import fifthform.simulator.bowl.BowlWall;
 import fifthform.simulator.bowl.Chocolate;
@@ -72,6 +73,7 @@ final class ScenarioBuild {
         Optional<WallMaterial> material = WallMaterial.fromWord(words.get(Wording.BOWL));
         Optional<MakerKind> maker = MakerKind.fromWord(words.get(Wording.MAKER));
         if (material.isEmpty()) refuse(Wording.BOWL, "Use steel, glass, plastic or aluminium.");
+        if (approach().isEmpty()) refuse(Wording.LIFT, "Use touches or one.");
         if (maker.isEmpty()) refuse(Wording.MAKER, "Use " + MakerKind.words() + ".");
         Optional<KitchenState> begins = begins();
         Expected expected = new ExpectedText(words, wordLines, problems).read();
@@ -204,7 +206,14 @@ final class ScenarioBuild {
                         of(Figure.SEED_ADDED),
                         of(Figure.SEED_AT),
                         of(Figure.SPLASH),
-                        interruptions));
+                        interruptions,
+                        approach().orElseThrow()));
+    }
+
+    private Optional<Approach> approach() {
+        return Optional.ofNullable(words.get(Wording.LIFT))
+                .map(Approach::fromWord)
+                .orElse(Optional.of(Approach.TOUCHES_WHERE_UNSURE));
     }
 
     private Optional<Language> language() {

@@ -77,7 +77,7 @@ class MakerStoriesTest {
         }
         assertTrue(hasty.secondsUntil(Spot.WARM_BATH, 28) < 30);
         assertEquals(Spot.TABLE, careful.after(6 * 60, 28), "careful hands wait for the crystals");
-        careful.tell(CueId.CRYSTALS_ENOUGH, 28);
+        careful.tell(CueId.CRYSTALS_ENOUGH);
         assertEquals(Spot.WARM_BATH, careful.after(20, 28));
     }
 

@@ -27,7 +27,7 @@ class MakersTest {
         assertEquals(Spot.COLD_WATER, maker.after(10, 47));
         maker.tell(CueId.STOP_COOLING, 28);
         assertEquals(Spot.TABLE, maker.after(10, 28));
-        maker.tell(CueId.CRYSTALS_ENOUGH, 28);
+        maker.tell(CueId.CRYSTALS_ENOUGH);
         assertEquals(Spot.WARM_BATH, maker.after(10, 28));
         maker.tell(CueId.GET_READY, 15);
         assertEquals(Spot.WARM_BATH, maker.after(10, 30));
@@ -117,5 +117,25 @@ class MakersTest {
         }
         assertEquals(0.5, below / (double) draws, 0.015);
         assertEquals(0.683, within / (double) draws, 0.015);
+    }
+
+    /** A first short dip: over the water for the seconds named, then off again, unasked. */
+    @Test
+    void whoIsAskedForAFirstDipCountsItsSeconds() {
+        Watched maker = new Watched(Makers.followsCues(Watched.HABITS, new Luck(1)));
+        maker.after(1, 40);
+        maker.tell(CueId.MELTED);
+        maker.after(60, 30);
+        maker.tell(CueId.STOP_COOLING);
+        maker.after(60, 28);
+        maker.tell(CueId.CRYSTALS_ENOUGH, 5);
+        maker.secondsUntil(Spot.WARM_BATH, 28);
+        assertEquals(5, maker.secondsUntil(Spot.TABLE, 28), 0.2);
+        maker.tell(CueId.PUT_BACK, 12);
+        maker.secondsUntil(Spot.WARM_BATH, 29);
+        assertEquals(12, maker.secondsUntil(Spot.TABLE, 29), 0.2);
+        maker.tell(CueId.TOUCH_OF_WARMTH, 3);
+        maker.secondsUntil(Spot.WARM_BATH, 31);
+        assertEquals(3, maker.secondsUntil(Spot.TABLE, 31), 0.2);
     }
 }

@@ -57,6 +57,11 @@ final class Watched {
         maker = maker.told(new CueGiven(now, cue, OptionalDouble.of(figure)));
     }
 
+    /** A cue that names no number. */
+    void tell(CueId cue) {
+        maker = maker.told(new CueGiven(now, cue, OptionalDouble.empty()));
+    }
+
     void raise(AlarmId alarm) {
         maker = maker.told(new AlarmRaised(now, alarm, Priority.URGENT, OptionalDouble.empty()));
     }
@@ -74,7 +79,7 @@ final class Watched {
     Watched warming() {
         after(1, 40);
         for (CueId cue : List.of(CueId.MELTED, CueId.STOP_COOLING, CueId.CRYSTALS_ENOUGH)) {
-            tell(cue, 0);
+            tell(cue);
             after(60, 30);
         }
         if (last().hands().spot() != Spot.WARM_BATH) throw new AssertionError("at " + last());
