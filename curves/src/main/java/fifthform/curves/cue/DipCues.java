@@ -26,10 +26,10 @@ final class DipCues {
     private static final double HOLD_MARGIN_KELVIN = 0.1;
 
     /** From a dip of so long on less than so much is too little, s and K. Own choice. */
-    private static final double WEAK_FROM_SECONDS = 15;
+    private static final double WEAK_FROM_SECONDS = 10;
 
     private static final double WEAK_KELVIN_IN_A_MINUTE = 0.35;
-    private static final int WEAK_AFTER_DIPS = 3;
+    private static final int WEAK_AFTER_DIPS = 2;
 
     private final Look look;
     private final Dips dips;

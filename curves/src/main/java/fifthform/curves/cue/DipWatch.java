@@ -19,8 +19,13 @@ final class DipWatch {
     private static final double UNSEEN_SECONDS = 40;
 
     private static final double LATE_HANDS_SECONDS = 5;
+    private static final double UNSEEN_LESSON_SECONDS = 8;
+    private static final double ASK_AGAIN_SECONDS = 120;
 
     private static final double ROSE_KELVIN = 0.1;
+
+    /** With what the room took put back, which is known less well. */
+    private static final double SURELY_ROSE_KELVIN = 0.25;
 
     /** A rate come down to this share of the dip's fastest: the bath is gone, whatever the keys say. */
     private static final double FADED = 0.6;
@@ -126,7 +131,7 @@ final class DipWatch {
                 look.pace() <= FALLS_KELVIN_PER_SECOND || look.pace(LONG_PACE_SECONDS) <= TURNED_KELVIN_PER_SECOND;
         boolean over = turned && looked >= firstLook(dip) || mayGoOn(dip, looked) || looked >= LAST_LOOK_SECONDS;
         Dip marked = marked(dip, looked);
-        if (!again && !over) return before.with(marked);
+        if (!again && (!over || waitsToAskAgain(dip))) return before.with(marked);
         Dips known =
                 turned ? marked.mark().map(m -> before.late(late(marked, m))).orElse(before) : before;
         return known.after(learned(before.response(), dip));
@@ -169,12 +174,31 @@ final class DipWatch {
     }
 
     private DipResponse learned(DipResponse response, Dip dip) {
-        double rise = dip.riseKelvin(now) + look.mostUnderWay();
-        // Where a maker who presses keys pressed none and nothing rose, nobody has dipped: no lesson.
-        boolean unseen = rise < ROSE_KELVIN
-                && contact.evidence() == Evidence.TOLD
-                && contact.since().isBefore(dip.askedAt());
-        return unseen ? response : response.seen(dip.seconds(), rise);
+        boolean lesson = !isUnseen(dip) || mayHaveBeen(dip);
+        return lesson ? response.seen(dip.seconds(), dip.riseKelvin(now) + look.mostUnderWay()) : response;
+    }
+
+    /** Nothing rose and nobody said that the bowl was moved. */
+    private boolean isUnseen(Dip dip) {
+        boolean rose = dip.highestCelsius() - dip.fromCelsius() >= ROSE_KELVIN
+                || dip.riseKelvin(now) + look.mostUnderWay() >= SURELY_ROSE_KELVIN;
+        return !rose && contact.since().isBefore(dip.askedAt());
+    }
+
+    /**
+     * A few seconds over a weak bath may show nothing; where no keys are pressed, longer ones are asked for, but only up to
+     * where a dip that was never done would have been no harm. Whoever presses keys and pressed none has not dipped.
+     */
+    private boolean mayHaveBeen(Dip dip) {
+        return dip.purpose() == Purpose.REACH
+                && contact.evidence() != Evidence.TOLD
+                && dip.seconds() < UNSEEN_LESSON_SECONDS;
+    }
+
+    /** A touch of warmth that was not wanted is not asked for again at once. */
+    private boolean waitsToAskAgain(Dip dip) {
+        double asked = Duration.between(dip.askedAt(), now).toMillis() / 1000.0;
+        return dip.purpose() == Purpose.HOLD && isUnseen(dip) && asked < ASK_AGAIN_SECONDS;
     }
 
     private static Instant later(Instant from, double seconds) {

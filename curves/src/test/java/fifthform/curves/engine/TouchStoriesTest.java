@@ -168,4 +168,15 @@ class TouchStoriesTest {
     void whoPlansNoSeedIsNotAskedForAny() {
         assertFalse(tempers(200, 0.2, Keys.PRESSED).cues().contains(CueId.SEED_NOW));
     }
+
+    /** Somebody who hears and does nothing must not be sent over the bath for longer and longer. */
+    @Test
+    void whoTakesNoNoticeIsNeverAskedForALongDip() {
+        StoryMaker maker = StoryMaker.melting(200, 0.25, Keys.SILENT, Approach.TOUCHES_WHERE_UNSURE);
+        maker.obeysUntil(s -> s.cues().isOpen(CueId.CRYSTALS_ENOUGH), Duration.ofHours(2));
+        maker.watches(Duration.ofMinutes(20));
+        List<CueGiven> asked = given(maker, CueId.PUT_BACK);
+        assertTrue(asked.size() >= 3 && asked.size() < 30, asked.size() + " times");
+        assertTrue(asked.stream().allMatch(g -> g.figure().orElseThrow() <= 16), asked.toString());
+    }
 }

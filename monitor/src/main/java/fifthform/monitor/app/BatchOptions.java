@@ -2,7 +2,6 @@ package fifthform.monitor.app;
 
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
-import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Setup;
@@ -11,6 +10,7 @@ import fifthform.monitor.settings.Settings;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What is in the bowl, and how far it is. */
@@ -29,11 +29,8 @@ final class BatchOptions {
     @Option(names = "--bath", paramLabel = "CELSIUS", description = "planned temperature of the warm bath, °C")
     private Double bathCelsius;
 
-    @Option(
-            names = "--lift",
-            paramLabel = "WAY",
-            description = "touches: short dips where the forecast is unsure (usual); one: stay on until told to lift")
-    private String lift;
+    @Mixin
+    private LiftOption lift;
 
     @Option(
             names = "--seed",
@@ -61,15 +58,8 @@ final class BatchOptions {
                 bath.isPresent() ? bath : choice.bathCelsius(),
                 choice.roomCelsius(),
                 choice.origin(),
-                approach(choice),
+                lift.or(choice.approach()),
                 within(seedGrams, 1, 20_000, "--seed", "grams"));
-    }
-
-    private Approach approach(ProbeChoice choice) throws Refusal {
-        if (lift == null) return choice.approach();
-        return Approach.fromWord(lift)
-                .orElseThrow(() -> new Refusal(
-                        Exit.NOT_UNDERSTOOD, "--lift was " + lift + ". Nothing was done. Say touches or one."));
     }
 
     /** The recipe; one that is only remembered, and is gone, must not keep the maker from starting. */

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -58,6 +59,9 @@ final class PracticeTrainCommand implements Callable<Integer> {
     @Option(names = "--screen", description = "window or terminal; otherwise the best there is")
     private ScreenChoice screen;
 
+    @Mixin
+    private LiftOption lift;
+
     @ParentCommand
     private PracticeCommand practice;
 
@@ -93,7 +97,7 @@ final class PracticeTrainCommand implements Callable<Integer> {
         });
     }
 
-    private Setup setup(TrainingProbe probe) {
+    private Setup setup(TrainingProbe probe) throws Refusal {
         return new Setup(
                 probe.recipe(),
                 probe.bowl().orElseThrow(),
@@ -102,7 +106,7 @@ final class PracticeTrainCommand implements Callable<Integer> {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 probe.origin(),
-                probe.approach(),
+                lift.or(probe.approach()),
                 OptionalDouble.empty());
     }
 

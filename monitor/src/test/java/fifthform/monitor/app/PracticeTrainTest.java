@@ -93,7 +93,7 @@ class PracticeTrainTest {
     private void train(Showing screen) throws Exception {
         CommandLine line = new CommandLine(new FifthForm());
         line.setOut(new PrintWriter(out, true));
-        line.parseArgs("practice", "train", "first-light", "--data", home.toString());
+        line.parseArgs("practice", "train", "first-light", "--lift", "one", "--data", home.toString());
         PracticeCommand practice = line.getSubcommands().get("practice").getCommand();
         PracticeTrainCommand train = line.getSubcommands()
                 .get("practice")

@@ -1,6 +1,7 @@
 package fifthform.monitor.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.Recorded;
 import fifthform.curves.input.Sample;
 import fifthform.curves.input.Tick;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
@@ -68,6 +70,18 @@ class CodecTest {
         String text = SetupCodec.write(Demo.SETUP).end();
         assertEquals(Demo.SETUP, SetupCodec.read(JsonObject.parse(text)));
         assertEquals(Demo.HEADER, SessionHeader.read(JsonObject.parse(Demo.HEADER.line())));
+    }
+
+    /** Before touches were asked for every session was of one lift, and no seed was planned. */
+    @Test
+    void aSetupOfBeforeTouchesIsOneOfOneLift() throws UnreadableJson {
+        String text = SetupCodec.write(Demo.SETUP.withApproach(Approach.TOUCHES_WHERE_UNSURE))
+                .end();
+        String old = text.replace(",\"lift\":\"touches\"", "").replace(",\"seed_g\":60", "");
+        assertNotEquals(text, old);
+        Setup read = SetupCodec.read(JsonObject.parse(old));
+        assertEquals(Approach.ONE_LIFT, read.approach());
+        assertEquals(OptionalDouble.empty(), read.seedGrams());
     }
 
     @Test

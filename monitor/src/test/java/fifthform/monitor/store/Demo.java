@@ -41,6 +41,7 @@ import fifthform.curves.input.Tick;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
@@ -51,10 +52,12 @@ import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Doubt;
+import fifthform.curves.situation.Reason;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -97,7 +100,9 @@ final class Demo {
             Duration.ofMillis(3500),
             OptionalDouble.of(38),
             OptionalDouble.empty(),
-            Origin.SIMULATED);
+            Origin.SIMULATED,
+            Approach.ONE_LIFT,
+            OptionalDouble.of(60));
 
     static final SessionHeader HEADER =
             new SessionHeader("0.1.0", "demo", "2026-02-03-151516-demo", START, ZoneOffset.ofHours(1), SETUP);
@@ -131,6 +136,13 @@ final class Demo {
             new AlarmSeen(at(5), AlarmId.NO_READING),
             new CueGiven(at(6), CueId.GET_READY, OptionalDouble.of(10)),
             new CueGiven(at(6), CueId.LIFT_NOW, OptionalDouble.empty()),
+            new CueGiven(
+                    at(7),
+                    CueId.PUT_BACK,
+                    OptionalDouble.of(8),
+                    Optional.of(new Reason(
+                            Reason.Rule.SIZED_BY_EARLIER_DIPS,
+                            Map.of(Reason.Figure.AIM_C, 31.4, Reason.Figure.DIP_K_PER_S, 0.0503)))),
             new CueEnded(at(7), CueId.LIFT_NOW),
             new Turned(at(8), 31.625, 0.875),
             new ProbeLost(at(9), BOWL, ProbeFault.Cause.UNPLUGGED),

@@ -8,6 +8,7 @@ import fifthform.curves.engine.Event;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.Recorded;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -65,13 +66,14 @@ class PracticePictureTest {
                     throw new IllegalStateException(problems.toString());
                 });
         Setup setup = new Setup(
-                recipe,
-                scenario.bowl(),
-                List.of(probe(BatchRun.BOWL.name(), Role.BOWL), probe(BatchRun.BATH.name(), Role.BATH)),
-                Setup.USUAL_REACTION,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Origin.SIMULATED);
+                        recipe,
+                        scenario.bowl(),
+                        List.of(probe(BatchRun.BOWL.name(), Role.BOWL), probe(BatchRun.BATH.name(), Role.BATH)),
+                        Setup.USUAL_REACTION,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Origin.SIMULATED)
+                .withApproach(Approach.ONE_LIFT);
         Fed source = new Fed();
         List<Event> told = new ArrayList<>();
         SessionLoop loop = new SessionLoop(
