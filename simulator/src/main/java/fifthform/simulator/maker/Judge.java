@@ -1,6 +1,5 @@
 package fifthform.simulator.maker;
 
-import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.CueGiven;
 import fifthform.curves.input.MakerAction.BowlMoved;
@@ -103,7 +102,7 @@ record Judge(
     @Override
     public Judge told(Event event) {
         if (!(event instanceof CueGiven given) || !rewarm.manner().lifts()) return this;
-        Optional<Act> act = act(given.cue());
+        Optional<Act> act = act(given);
         if (act.isEmpty() || waitsFor(act.get())) return this;
         double seconds = QUICKEST_SECONDS
                 + (SLOWEST_SECONDS - QUICKEST_SECONDS) * luck.branch(REACTION).uniform();
@@ -115,13 +114,24 @@ record Judge(
                 rewarm, habits, course, spoon, distractions, more, keys, touching, glance, warmSince, wipeAt, luck);
     }
 
-    private Optional<Act> act(CueId cue) {
+    private Optional<Act> act(CueGiven given) {
         boolean touches = rewarm.manner() == Manner.TOUCHES;
-        return switch (cue) {
-            case LIFT_NOW -> Optional.of(Act.LIFT);
+        return switch (given.cue()) {
+            case LIFT_NOW, OFF_NOW -> Optional.of(Act.LIFT);
             case PUT_BACK -> touches ? Optional.of(Act.PUT_BACK) : Optional.empty();
             case IN_RANGE -> touches ? Optional.of(Act.POUR) : Optional.empty();
-            case MELTED, STOP_COOLING, STIR_ON, CRYSTALS_ENOUGH, GET_READY -> Optional.empty();
+            // With seconds it asks for a first dip, without for a stay until told, which this maker begins unasked.
+            case CRYSTALS_ENOUGH ->
+                touches && given.figure().isPresent() ? Optional.of(Act.PUT_BACK) : Optional.empty();
+            case MELTED,
+                    SEED_NOW,
+                    STOP_COOLING,
+                    STIR_ON,
+                    GET_READY,
+                    WIPE_AND_STIR,
+                    WEAK_BATH,
+                    TOUCH_OF_WARMTH,
+                    THICKENS_SOON -> Optional.empty();
         };
     }
 

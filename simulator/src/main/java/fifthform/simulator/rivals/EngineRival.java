@@ -5,6 +5,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
@@ -51,7 +52,7 @@ record EngineRival(EngineProgram engine, Knowledge knowledge) implements Rival {
 
     /** The one place where the engine is told whether its maker wants one lift or touches. */
     private static Setup approach(Setup setup, Manner manner) {
-        return setup; // Setup knows no approach yet: the engine lifts once and puts back what fell short
+        return setup.withApproach(manner == Manner.TOUCHES ? Approach.TOUCHES_WHERE_UNSURE : Approach.ONE_LIFT);
     }
 
     private static Setup setup(JudgedKitchen kitchen, Knowledge knowledge) {
