@@ -30,6 +30,11 @@ public final class Moment {
         return inputs[index];
     }
 
+    /** The inputs themselves, for the network alone, which changes nothing in them. */
+    double[] inputs() {
+        return inputs;
+    }
+
     /** Copies all inputs into {@code target} from {@code from} on. */
     public void copyInto(float[] target, int from) {
         for (int i = 0; i < inputs.length; i++) target[from + i] = (float) inputs[i];
