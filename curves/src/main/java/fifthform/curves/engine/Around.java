@@ -59,7 +59,7 @@ final class Around {
     }
 
     /** What this role's probe says now, where it can be trusted. */
-    private static OptionalDouble measured(State state, Setup setup, Role role) {
+    static OptionalDouble measured(State state, Setup setup, Role role) {
         return state.tracks()
                 .of(setup, role)
                 .filter(track -> track.isTrustedAt(state.at()))

@@ -6,10 +6,14 @@ import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.CueRules;
 import fifthform.curves.estimate.Estimate;
+import fifthform.curves.forecast.Calibration;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Forecasts;
+import fifthform.curves.forecast.Saying;
 import fifthform.curves.input.Input;
+import fifthform.curves.network.Insight;
+import fifthform.curves.network.Network;
 import fifthform.curves.phase.Batch;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
@@ -41,8 +45,10 @@ public final class Engine {
                 Tracks.silentSince(setup, start),
                 Window.EMPTY,
                 Optional.empty(),
+                Insight.START,
                 Batch.atStart(start),
                 Coasting.atStart(setup),
+                Calibration.USUAL,
                 Optional.empty(),
                 AlarmBank.quiet(),
                 CueBoard.empty());
@@ -56,13 +62,18 @@ public final class Engine {
      * @param input what happened; a time before the state's own counts as the state's own
      */
     public static Step step(Setup setup, State before, Input input) {
+        return step(Network.packed(), setup, before, input);
+    }
+
+    /** As {@link #step(Setup, State, Input)} with another network, or none. */
+    static Step step(Optional<Network> network, Setup setup, State before, Input input) {
         State told = input.fold(new Telling(setup, before.heard(input.at())));
-        State after = look(told.setupInForce(setup), before, told);
+        State after = look(new Hearing(network), told.setupInForce(setup), before, told);
         return new Step(after, Changes.between(before, after));
     }
 
     /** Estimate, phase, forecast, alarms, cues: everything that follows from what has been told. */
-    private static State look(Setup setup, State before, State told) {
+    private static State look(Hearing hearing, Setup setup, State before, State told) {
         Instant now = told.at();
         ProbeSetup probe = told.tracks().asMeasured(setup.bowlProbe());
         Track bowl = told.tracks().of(probe.id()).orElseGet(() -> Track.silentSince(told.started()));
@@ -75,13 +86,18 @@ public final class Engine {
                         .isEmpty();
         Window window = news ? told.window().with(pointOf(trusted.get())) : told.window();
         Duration passed = news ? sinceLast(before, now) : Duration.ZERO;
+        Insight insight = hearing.after(before, told, setup, news ? Optional.of(bowl) : Optional.empty());
         Batch batch = news ? told.batch().followed(setup.recipe(), trusted.get(), window, now, passed) : told.batch();
         Coasting coasting = trusted.map(e -> told.coasting()
                         .followed(setup, before.batch().contact(), batch.contact(), e, window, now, passed))
                 .orElse(told.coasting());
         Optional<Track> bath = told.tracks().of(setup, Role.BATH);
+        Optional<Saying> said = insight.guess()
+                .map(guess ->
+                        new Saying(guess, told.started(), told.calibration().factor()));
         Optional<Forecast> forecast =
-                trusted.map(e -> Forecasts.make(setup, batch, coasting, e, bathCelsius(bath, now), now));
+                trusted.map(e -> Forecasts.make(setup, batch, coasting, e, bathCelsius(bath, now), said, now));
+        Calibration calibration = told.calibration().followed(told.coasting(), coasting, batch, said);
         Situation situation = new Situation(
                 setup,
                 now,
@@ -104,8 +120,10 @@ public final class Engine {
                 told.tracks(),
                 window,
                 estimate,
+                insight,
                 batch,
                 coasting,
+                calibration,
                 forecast,
                 told.alarms().next(conditions::of, batch.phase(), now),
                 CueRules.next(situation, told.cues()));

@@ -3,9 +3,11 @@ package fifthform.curves.engine;
 import fifthform.curves.alarm.AlarmBank;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.estimate.Estimate;
+import fifthform.curves.forecast.Calibration;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.input.StoreTrouble;
+import fifthform.curves.network.Insight;
 import fifthform.curves.phase.Batch;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Window;
@@ -26,8 +28,10 @@ import java.util.Optional;
  * @param tracks what is known of each probe
  * @param window the recent curve of the chocolate
  * @param estimate where the chocolate is; empty before the first reading
+ * @param insight what the network makes of it; has heard nothing where there is no network
  * @param batch phase and place
  * @param coasting what is known of the bowl's coast
+ * @param calibration how wide the network's bands must be in this kitchen
  * @param forecast where it is going; empty where no good reading says
  * @param alarms all alarms
  * @param cues the steps that are due
@@ -40,8 +44,10 @@ public record State(
         Tracks tracks,
         Window window,
         Optional<Estimate> estimate,
+        Insight insight,
         Batch batch,
         Coasting coasting,
+        Calibration calibration,
         Optional<Forecast> forecast,
         AlarmBank alarms,
         CueBoard cues) {
@@ -52,8 +58,10 @@ public record State(
         Objects.requireNonNull(tracks, "tracks");
         Objects.requireNonNull(window, "window");
         Objects.requireNonNull(estimate, "estimate");
+        Objects.requireNonNull(insight, "insight");
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(coasting, "coasting");
+        Objects.requireNonNull(calibration, "calibration");
         Objects.requireNonNull(forecast, "forecast");
         Objects.requireNonNull(alarms, "alarms");
         Objects.requireNonNull(cues, "cues");
@@ -98,7 +106,20 @@ public record State(
     State heard(Instant inputAt) {
         Instant now = inputAt.isBefore(at) ? at : inputAt;
         return new State(
-                inputs + 1, started, now, told, tracks, window, estimate, batch, coasting, forecast, alarms, cues);
+                inputs + 1,
+                started,
+                now,
+                told,
+                tracks,
+                window,
+                estimate,
+                insight,
+                batch,
+                coasting,
+                calibration,
+                forecast,
+                alarms,
+                cues);
     }
 
     State withTold(Told other) {
@@ -136,8 +157,10 @@ public record State(
                 otherTracks,
                 window,
                 estimate,
+                insight,
                 otherBatch,
                 otherCoasting,
+                calibration,
                 forecast,
                 otherAlarms,
                 cues);

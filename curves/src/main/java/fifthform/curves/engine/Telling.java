@@ -174,7 +174,8 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
                 heard.batch(),
                 heard.coasting(),
                 heard.told().changedSetup(),
-                heard.told().outSince());
+                heard.told().outSince(),
+                heard.told().moved());
         return heard.withTold(heard.told().withUndoable(act));
     }
 }

@@ -81,6 +81,6 @@ public record Told(
 
     /** As it was before the act; the same act cannot be taken back twice. */
     Told before(Undoable act) {
-        return new Told(act.changedSetup(), act.outSince(), storeTrouble, Optional.empty(), Optional.empty(), others);
+        return new Told(act.changedSetup(), act.outSince(), storeTrouble, Optional.empty(), act.moved(), others);
     }
 }

@@ -1,6 +1,7 @@
 package fifthform.curves.engine;
 
 import fifthform.curves.forecast.Coasting;
+import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.phase.Batch;
 import fifthform.curves.setup.Setup;
 import java.time.Instant;
@@ -19,12 +20,14 @@ public record Undoable(
         Batch batch,
         Coasting coasting,
         Optional<Setup> changedSetup,
-        Optional<Instant> outSince) {
+        Optional<Instant> outSince,
+        Optional<BowlMoved> moved) {
     public Undoable {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(coasting, "coasting");
         Objects.requireNonNull(changedSetup, "changedSetup");
         Objects.requireNonNull(outSince, "outSince");
+        Objects.requireNonNull(moved, "moved");
     }
 }

@@ -9,23 +9,43 @@ import fifthform.curves.recipe.Recipe;
 /**
  * Where a turning point should land.
  *
- * <p>In the rewarm a kelvin too hot counts four times a kelvin too cool: too hot costs crystals, too cool only another
- * touch of the bath. The loss {@code 4·(over) + 1·(under)} is least where the aim is the 4/5 point of the peak's
- * distribution, so the middle of the peak is put 0.84 σ below the middle of the range (normal distribution:
- * Φ(0.84) = 0.8), but not out of the range. After cold water both sides count the same. Loss and weights are our own
- * choice; runs of the simulator showed peaks above the range twice as often with 2 : 1.
+ * <p>The loss of a peak x is {@code h·max(0, x − high) + c·max(0, low − x)} with the working range's ends: nothing
+ * within it, and outside a kelvin too hot counts {@code h = 2}, since it costs crystals, a kelvin too cool {@code c = 1},
+ * since it costs another touch of the bath. Its expectation is least where moving the whole distribution changes
+ * nothing more: {@code h·P(x > high) = c·P(x < low)}. So a peak that is well known is put in the middle of the range,
+ * and the less it is known the lower: then too cool is twice as likely as too hot, with two halves of one normal
+ * distribution at the 2/3 point or below. After cold water both sides count the same. Loss and weights are our own
+ * choice.
  */
 final class Aim {
-    private static final double FOUR_FIFTHS_POINT = 0.84;
+    private static final double TOO_HOT_COUNTS = 2;
+    private static final double TOO_COOL_COUNTS = 1;
     private static final double INSIDE_KELVIN = 0.15;
+
+    /** Halvings of a range of about a kelvin: to 10⁻⁵ K. */
+    private static final int HALVINGS = 17;
 
     private Aim() {}
 
-    static double celsius(Recipe recipe, Batch batch, double turnSigmaKelvin) {
-        if (batch.place() == Place.COLD_WATER) return recipe.cool().range().midCelsius();
+    /** Where the middle of this turning point should be, °C. */
+    static double celsius(Recipe recipe, Batch batch, Spread turn) {
+        if (batch.place() == Place.COLD_WATER) return least(recipe.cool().range(), turn, 1, 1);
         // Over the melting bath there is no turning point to land; the top of the melt range bounds it.
         if (batch.phase() == Phase.MELT) return recipe.melt().range().highCelsius();
-        CelsiusRange work = recipe.work().range();
-        return Math.max(work.lowCelsius() + INSIDE_KELVIN, work.midCelsius() - FOUR_FIFTHS_POINT * turnSigmaKelvin);
+        return least(recipe.work().range(), turn, TOO_HOT_COUNTS, TOO_COOL_COUNTS);
+    }
+
+    private static double least(CelsiusRange range, Spread turn, double hot, double cool) {
+        double low = Math.min(range.lowCelsius() + INSIDE_KELVIN, range.midCelsius());
+        double high = Math.max(range.highCelsius() - INSIDE_KELVIN, range.midCelsius());
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            Spread there = new Spread(middle, turn.belowKelvin(), turn.aboveKelvin());
+            double over = there.aboveFraction(range.highCelsius());
+            double under = 1 - there.aboveFraction(range.lowCelsius());
+            if (hot * over < cool * under) low = middle;
+            else high = middle;
+        }
+        return (low + high) / 2;
     }
 }

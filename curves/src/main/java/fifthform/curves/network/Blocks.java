@@ -14,8 +14,8 @@ import java.util.Optional;
  * Readings as they come, made into the network's inputs every 2 s; an immutable value. Engine and training use this one
  * class, so that the network meets in the kitchen what it met in training.
  *
- * <p>Times are seconds since the session's start and never go back: a reading or word that comes late counts as of the
- * step that is being filled. Step k holds what came in [2k, 2k + 2) s and is finished by the first {@link #until} at or
+ * <p>Times are seconds since the session's start and never go back: a reading that comes late counts as of the step that is
+ * being filled. Step k holds what came in [2k, 2k + 2) s and is finished by the first {@link #until} at or
  * after its end. Steps before the first reading are not made. An empty step holds the last reading; what was before the
  * first reading, and before one that ends a silence of {@value #FORGET_SECONDS} s, is taken to have been the same.
  */
@@ -92,10 +92,10 @@ public final class Blocks {
         return new Blocks(step, sum + celsius, count + 1, celsius, at, kept, word);
     }
 
-    /** The maker says where the bowl stands. */
+    /** The maker says where the bowl stands since {@code seconds}; of this time it may be the past. */
     public Blocks told(Place place, double seconds) {
         Objects.requireNonNull(place, "place");
-        Word said = new Word(place, notBefore(seconds));
+        Word said = new Word(place, Require.finite(seconds, "seconds"));
         return new Blocks(step, sum, count, lastCelsius, lastSeconds, means, Optional.of(said));
     }
 
@@ -183,7 +183,7 @@ public final class Blocks {
             x[24] = StrictMath.log(lag / 4);
         });
         x[25] = 1;
-        return new Moment(now, base, x);
+        return new Moment(now, base, lastSeconds, lastCelsius, x);
     }
 
     private static int place(Place place) {

@@ -9,6 +9,8 @@ import java.util.Objects;
  *
  * @param atSeconds end of the step, s since the start
  * @param baseCelsius mean reading of the last 4 s, °C; all kelvin here are above it
+ * @param readSeconds when the last reading it knows of came, s since the start
+ * @param readCelsius that reading, °C
  * @param ifNow where the chocolate turns if the bowl is lifted now; on the table, where it will turn
  * @param ifLater the same if it is lifted {@value #LATER_SECONDS} s later
  * @param bathFraction how likely the bowl stands over warm water, 0 to 1
@@ -19,6 +21,8 @@ import java.util.Objects;
 public record Guess(
         double atSeconds,
         double baseCelsius,
+        double readSeconds,
+        double readCelsius,
         Points ifNow,
         Points ifLater,
         double bathFraction,
@@ -31,6 +35,8 @@ public record Guess(
     public Guess {
         Require.finite(atSeconds, "atSeconds");
         Require.finite(baseCelsius, "baseCelsius");
+        Require.finite(readSeconds, "readSeconds");
+        Require.finite(readCelsius, "readCelsius");
         Objects.requireNonNull(ifNow, "ifNow");
         Objects.requireNonNull(ifLater, "ifLater");
         Require.within(bathFraction, 0, 1, "bathFraction");

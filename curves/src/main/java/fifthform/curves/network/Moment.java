@@ -6,12 +6,16 @@ import java.util.Arrays;
 public final class Moment {
     private final double endSeconds;
     private final double baseCelsius;
+    private final double readSeconds;
+    private final double readCelsius;
     private final double[] inputs;
 
     /** @param inputs not copied; whoever makes a moment lets go of them */
-    Moment(double endSeconds, double baseCelsius, double[] inputs) {
+    Moment(double endSeconds, double baseCelsius, double readSeconds, double readCelsius, double[] inputs) {
         this.endSeconds = endSeconds;
         this.baseCelsius = baseCelsius;
+        this.readSeconds = readSeconds;
+        this.readCelsius = readCelsius;
         this.inputs = inputs;
     }
 
@@ -23,6 +27,16 @@ public final class Moment {
     /** Mean reading of the last 4 s, held where none came, °C. The network's answers are differences from it. */
     public double baseCelsius() {
         return baseCelsius;
+    }
+
+    /** When the last reading came, s since the start. */
+    public double readSeconds() {
+        return readSeconds;
+    }
+
+    /** The last reading, °C. */
+    public double readCelsius() {
+        return readCelsius;
     }
 
     /** The network's input with this number, {@code 0} to {@code Blocks.INPUTS − 1}. */
@@ -45,6 +59,8 @@ public final class Moment {
         return other instanceof Moment m
                 && endSeconds == m.endSeconds
                 && baseCelsius == m.baseCelsius
+                && readSeconds == m.readSeconds
+                && readCelsius == m.readCelsius
                 && Arrays.equals(inputs, m.inputs);
     }
 

@@ -94,6 +94,8 @@ public final class Network {
         return new Guess(
                 moment.endSeconds(),
                 moment.baseCelsius(),
+                moment.readSeconds(),
+                moment.readCelsius(),
                 points(answers, 0),
                 points(answers, POINTS),
                 bath / all,

@@ -46,7 +46,7 @@ class NetworkTest {
     private static Moment moment(double first) {
         double[] inputs = new double[Blocks.INPUTS];
         inputs[0] = first;
-        return new Moment(2, 31, inputs);
+        return new Moment(2, 31, 1, 31, inputs);
     }
 
     /** Two steps of one unit with x = 1 and x = −1, worked out with σ(x) = 1/(1 + e^−x) and five decimals. */
@@ -73,7 +73,7 @@ class NetworkTest {
         List<String> steps = resource("untaught-steps.txt");
         Memory memory = network.nothing();
         for (int i = 1; i < steps.size(); i += 2) {
-            Network.Step step = network.step(memory, new Moment(2, 31, numbers(steps.get(i))));
+            Network.Step step = network.step(memory, new Moment(2, 31, 1, 31, numbers(steps.get(i))));
             double[] wanted = numbers(steps.get(i + 1));
             Arrays.sort(wanted, 0, 5);
             Arrays.sort(wanted, 5, 10);
@@ -102,7 +102,7 @@ class NetworkTest {
         Memory memory = network.nothing();
         long bits = 0;
         for (int i = 1; i < steps.size(); i += 2) {
-            Network.Step step = network.step(memory, new Moment(2, 31, numbers(steps.get(i))));
+            Network.Step step = network.step(memory, new Moment(2, 31, 1, 31, numbers(steps.get(i))));
             memory = step.memory();
             bits = 31 * bits + Double.doubleToLongBits(step.guess().ifNow().ninetyFiveKelvin());
             bits = 31 * bits + Double.doubleToLongBits(step.guess().bathFraction());
