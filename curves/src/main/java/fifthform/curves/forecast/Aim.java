@@ -42,7 +42,7 @@ final class Aim {
             double middle = (low + high) / 2;
             Spread there = new Spread(middle, turn.belowKelvin(), turn.aboveKelvin());
             double over = there.aboveFraction(range.highCelsius());
-            double under = 1 - there.aboveFraction(range.lowCelsius());
+            double under = there.belowFraction(range.lowCelsius());
             if (hot * over < cool * under) low = middle;
             else high = middle;
         }

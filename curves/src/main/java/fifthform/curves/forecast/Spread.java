@@ -10,6 +10,9 @@ import fifthform.curves.check.Require;
  * @param aboveKelvin from the middle to the 95 % point, K
  */
 record Spread(double celsius, double belowKelvin, double aboveKelvin) {
+    /** No turning point is known better; also keeps both tails above zero, so that they can be compared. */
+    private static final double LEAST_HALF_KELVIN = 0.02;
+
     Spread {
         Require.finite(celsius, "celsius");
         Require.within(belowKelvin, 0, 1e6, "belowKelvin");
@@ -58,15 +61,24 @@ record Spread(double celsius, double belowKelvin, double aboveKelvin) {
     /** How likely it is above this, 0 to 1; each half is taken as half of a normal distribution. */
     double aboveFraction(double limitCelsius) {
         double away = limitCelsius - celsius;
-        double half = Math.max(1e-6, away > 0 ? aboveKelvin : belowKelvin);
-        return 1 - normal(Outlook.NINETY_PERCENT * away / half);
+        return beyond(away / deviation(away > 0 ? aboveKelvin : belowKelvin));
+    }
+
+    /** How likely it is below this, 0 to 1. */
+    double belowFraction(double limitCelsius) {
+        double away = celsius - limitCelsius;
+        return beyond(away / deviation(away > 0 ? belowKelvin : aboveKelvin));
+    }
+
+    private static double deviation(double halfKelvin) {
+        return Math.max(LEAST_HALF_KELVIN, halfKelvin) / Outlook.NINETY_PERCENT;
     }
 
     /**
-     * The normal distribution's Φ to within 0.01, by a logistic curve: {@code 1/(1 + e^(−1.702 x))}. Source: textbook
-     * approximation, from memory; the test compares it with Commons Math.
+     * Share of a normal distribution beyond x standard deviations, to within 0.01, by a logistic curve:
+     * {@code 1/(1 + e^(1.702 x))}. Source: textbook approximation, from memory; the test compares it with Commons Math.
      */
-    static double normal(double x) {
-        return 1 / (1 + StrictMath.exp(-1.702 * x));
+    static double beyond(double x) {
+        return 1 / (1 + StrictMath.exp(1.702 * x));
     }
 }
