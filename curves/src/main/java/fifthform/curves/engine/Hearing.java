@@ -56,9 +56,8 @@ final class Hearing {
     }
 
     private static Given given(State state, Setup setup) {
-        Phase phase = state.batch().phase();
-        boolean warm = phase == Phase.REWARM || phase == Phase.WORK;
-        OptionalDouble planned = warm ? setup.bathCelsius() : OptionalDouble.empty();
+        // The bath that is planned is the rewarm's; over the melting bath it would be a wrong number.
+        OptionalDouble planned = state.batch().phase() == Phase.MELT ? OptionalDouble.empty() : setup.bathCelsius();
         return new Given(
                 setup.recipe().work().range().lowCelsius(),
                 orElse(within(Around.measured(state, setup, Role.BATH), -20, 150), planned),

@@ -154,6 +154,7 @@ public final class Forecasts {
      */
     private static Optional<Double> secondsToLift(
             Recipe recipe, Batch batch, Course course, Outlook turn, Outlook physics, Optional<HeardTurn> heard) {
+        if (heard.filter(h -> !h.liftable()).isPresent()) return Optional.empty();
         double moved = turn.celsius() - physics.celsius();
         double aim = Aim.celsius(recipe, batch, Spread.of(turn));
         Optional<Double> far = secondsToLift(batch, course, turn, aim - moved, aim);

@@ -14,15 +14,19 @@ import java.util.function.ToDoubleFunction;
  * The turning point as the network sees it, at this moment, and how much it is to be believed beside the physics.
  *
  * @param fraction how far it is believed, 0 to 1
+ * @param stands how likely the bowl stands where it is thought to stand, 0 to 1
  * @param now the turning point of a lift at this moment
  * @param later of a lift {@value Guess#LATER_SECONDS} s after the network spoke
  * @param aheadSeconds from when the network spoke to this moment, s
  */
-record HeardTurn(double fraction, Spread now, Spread later, double aheadSeconds) {
+record HeardTurn(double fraction, double stands, Spread now, Spread later, double aheadSeconds) {
     /** Below the first it is not believed that its turning point is the one meant, above the second it is. Own choice. */
     private static final double AGREES_HARDLY = 0.4;
 
     private static final double AGREES = 0.8;
+
+    /** Who is told to lift a bowl that stands on the table trusts no cue any more. A weak gate, as trials had it. */
+    private static final double STANDS_LEAST = 0.2;
 
     /** Readings further apart than this come between two steps as news; closer ones the network's slope covers. */
     private static final double SLOW_SECONDS = 4;
@@ -41,7 +45,13 @@ record HeardTurn(double fraction, Spread now, Spread later, double aheadSeconds)
         if (batch.place() == Place.TABLE) turn = then;
         else if (slow) turn = then.shifted(estimate.trend().level() - guess.readCelsius());
         else turn = then.towards(later, share);
-        return new HeardTurn(fraction(saying, batch, coasting), turn, later, ahead);
+        double stands = guess.fractionOf(batch.place());
+        return new HeardTurn(fraction(saying, batch, coasting), stands, turn, later, ahead);
+    }
+
+    /** Whether there may be something to lift. */
+    boolean liftable() {
+        return stands >= STANDS_LEAST;
     }
 
     /** It has a say of a turning point that the bowl's own lift, or the next, leads to; not of the melting bath. */

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * What is known beside the readings, as far as somebody said it or something measured it.
  *
  * @param lowCelsius low end of the recipe's working range, °C
- * @param bathCelsius the warm water: what a probe in it reads, or in the rewarm as planned, °C
+ * @param bathCelsius the warm water: what a probe in it reads, or, once the melt is over, as planned for the rewarm, °C
  * @param amountGrams mass of chocolate, g
  * @param material of the bowl
  * @param learned what earlier batches of this bowl taught

@@ -90,6 +90,18 @@ class NetworkInEngineTest {
         assertTrue(seconds > 1.5 * line, seconds + " s, by the line " + line);
     }
 
+    /** The rules believe the key still; the curve has shown the network already that the bowl was lifted. */
+    @Test
+    void nobody_is_told_to_lift_what_stands_on_the_table() {
+        maker.watchesUntil(30.6);
+        hears(answering(0, 1, -8));
+        assertTrue(forecast().liftAt().isPresent());
+        hears(answering(0, 4, -8));
+        assertEquals(Place.BATH, state.batch().place());
+        assertEquals(Optional.empty(), forecast().liftAt());
+        assertEquals(guess().baseCelsius() + 1.0, forecast().ifLifted().celsius(), 0.21);
+    }
+
     @Test
     void where_it_means_another_water_the_physics_speaks() {
         maker.watchesUntil(29);
