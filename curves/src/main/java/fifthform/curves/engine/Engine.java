@@ -10,6 +10,7 @@ import fifthform.curves.forecast.Calibration;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Forecasts;
+import fifthform.curves.forecast.Hindsight;
 import fifthform.curves.forecast.Saying;
 import fifthform.curves.input.Input;
 import fifthform.curves.network.Insight;
@@ -50,6 +51,7 @@ public final class Engine {
                 Coasting.atStart(setup),
                 Calibration.USUAL,
                 Optional.empty(),
+                Hindsight.NONE,
                 AlarmBank.quiet(),
                 CueBoard.empty());
     }
@@ -96,8 +98,12 @@ public final class Engine {
                 .map(guess ->
                         new Saying(guess, told.started(), told.calibration().factor()));
         Optional<Forecast> forecast =
-                trusted.map(e -> Forecasts.make(setup, batch, coasting, e, bathCelsius(bath, now), said, now));
+                trusted.map(e -> Forecasts.make(setup, batch, coasting, e, bathCelsius(bath, now), said, now)
+                        .after(before.hindsight()));
         Calibration calibration = told.calibration().followed(told.coasting(), coasting, batch, said);
+        Hindsight hindsight = news && forecast.isPresent()
+                ? before.hindsight().with(trusted.get(), batch.contact(), forecast.get())
+                : before.hindsight();
         Situation situation = new Situation(
                 setup,
                 now,
@@ -125,6 +131,7 @@ public final class Engine {
                 coasting,
                 calibration,
                 forecast,
+                hindsight,
                 told.alarms().next(conditions::of, batch.phase(), now),
                 CueRules.next(situation, told.cues()));
     }

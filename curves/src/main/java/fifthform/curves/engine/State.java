@@ -6,6 +6,7 @@ import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Calibration;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Forecast;
+import fifthform.curves.forecast.Hindsight;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.network.Insight;
 import fifthform.curves.phase.Batch;
@@ -33,6 +34,7 @@ import java.util.Optional;
  * @param coasting what is known of the bowl's coast
  * @param calibration how wide the network's bands must be in this kitchen
  * @param forecast where it is going; empty where no good reading says
+ * @param hindsight how the forecasts so far came out
  * @param alarms all alarms
  * @param cues the steps that are due
  */
@@ -49,6 +51,7 @@ public record State(
         Coasting coasting,
         Calibration calibration,
         Optional<Forecast> forecast,
+        Hindsight hindsight,
         AlarmBank alarms,
         CueBoard cues) {
     public State {
@@ -63,6 +66,7 @@ public record State(
         Objects.requireNonNull(coasting, "coasting");
         Objects.requireNonNull(calibration, "calibration");
         Objects.requireNonNull(forecast, "forecast");
+        Objects.requireNonNull(hindsight, "hindsight");
         Objects.requireNonNull(alarms, "alarms");
         Objects.requireNonNull(cues, "cues");
     }
@@ -118,6 +122,7 @@ public record State(
                 coasting,
                 calibration,
                 forecast,
+                hindsight,
                 alarms,
                 cues);
     }
@@ -162,6 +167,7 @@ public record State(
                 otherCoasting,
                 calibration,
                 forecast,
+                hindsight,
                 otherAlarms,
                 cues);
     }

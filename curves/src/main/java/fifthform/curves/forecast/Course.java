@@ -39,6 +39,29 @@ public record Course(
         return pushes() ? kelvinPerSecond * StrictMath.exp(-seconds / approachSeconds()) : kelvinPerSecond;
     }
 
+    /** The time for which an error of the present rate still tells: K of error ahead for each K/s, s. */
+    double reachSeconds(double seconds) {
+        if (place != Place.TABLE && !pushes()) return seconds;
+        double tau = place == Place.TABLE ? coastSeconds : approachSeconds();
+        return tau * -StrictMath.expm1(-seconds / tau);
+    }
+
+    /** The part of the way that is heat still on its way from the wall, K; none over water. */
+    double coastingKelvin(double seconds) {
+        return place == Place.TABLE ? inflow() * reachSeconds(seconds) : 0;
+    }
+
+    /** How much further it would be if what drives it now did not die away, K. */
+    double goingOnKelvin(double seconds) {
+        double driven = place == Place.TABLE ? inflow() : kelvinPerSecond;
+        return driven * (seconds - reachSeconds(seconds));
+    }
+
+    /** How much farther a lift would carry after so many seconds than one now, K: the way until then, and more or less coast. */
+    double turnFartherKelvin(double seconds) {
+        return at(seconds) - celsius + coastSeconds * (rateAt(seconds) - kelvinPerSecond);
+    }
+
     private double onTable(double seconds) {
         return celsius
                 + inflow() * coastSeconds * -StrictMath.expm1(-seconds / coastSeconds)
@@ -64,9 +87,5 @@ public record Course(
     private double approachSeconds() {
         double push = Math.max(LEAST_PUSH_KELVIN, Math.abs(bathCelsius - celsius));
         return Math.max(20, push / Math.abs(kelvinPerSecond));
-    }
-
-    Course withBath(double otherCelsius) {
-        return new Course(place, celsius, kelvinPerSecond, lossKelvinPerSecond, coastSeconds, otherCelsius);
     }
 }

@@ -6,6 +6,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Where the bowl is going.
@@ -18,6 +20,7 @@ import java.util.Optional;
  * @param course the curve if nothing is done
  * @param rateSigmaKelvinPerSecond uncertainty of the rate, K/s
  * @param levelSigmaKelvin uncertainty of the present temperature, K
+ * @param hindsight how the forecasts before it came out
  */
 public record Forecast(
         Instant madeAt,
@@ -26,15 +29,12 @@ public record Forecast(
         Optional<Instant> liftAt,
         Course course,
         double rateSigmaKelvinPerSecond,
-        double levelSigmaKelvin) {
+        double levelSigmaKelvin,
+        Hindsight hindsight) {
     /** How far forecasts look ahead. */
     public static final Duration HORIZON = Duration.ofSeconds(180);
 
-    /** What the model leaves out, growing with the way gone: stirring, crystals' heat. Own choice. */
-    static final double MODEL_SHARE = 0.15;
-
-    /** And with time alone: 0.09 K in three minutes. Own choice. */
-    private static final double DRIFT_KELVIN_PER_SECOND = 0.0005;
+    private static final double STEP_SECONDS = 5;
 
     public Forecast {
         Objects.requireNonNull(madeAt, "madeAt");
@@ -44,21 +44,100 @@ public record Forecast(
         Objects.requireNonNull(course, "course");
         Require.within(rateSigmaKelvinPerSecond, 0, 1e6, "rateSigmaKelvinPerSecond");
         Require.within(levelSigmaKelvin, 0, 1e6, "levelSigmaKelvin");
+        Objects.requireNonNull(hindsight, "hindsight");
+    }
+
+    /** A forecast of which nothing has come due yet. */
+    Forecast(
+            Instant madeAt,
+            Outlook ifLifted,
+            Outlook ifLeft,
+            Optional<Instant> liftAt,
+            Course course,
+            double rateSigmaKelvinPerSecond,
+            double levelSigmaKelvin) {
+        this(madeAt, ifLifted, ifLeft, liftAt, course, rateSigmaKelvinPerSecond, levelSigmaKelvin, Hindsight.NONE);
+    }
+
+    /** The same, its bands as wide as those before it had to be. */
+    public Forecast after(Hindsight other) {
+        double seconds = ifLeft.seconds();
+        double sigma = ifLeft.sigmaKelvin()
+                * other.factor(course.place(), seconds)
+                / hindsight.factor(course.place(), seconds);
+        return new Forecast(
+                madeAt,
+                ifLifted,
+                Outlook.around(ifLeft.celsius(), sigma, seconds),
+                liftAt,
+                course,
+                rateSigmaKelvinPerSecond,
+                levelSigmaKelvin,
+                other);
     }
 
     /** The temperature {@code ahead} from now if nothing is done; zero to {@link #HORIZON}. */
     public Outlook at(Duration ahead) {
-        double seconds = Require.within(ahead.toNanos() / 1e9, 0, HORIZON.toSeconds(), "ahead");
-        double celsius = course.at(seconds);
-        double way = Math.abs(celsius - course.celsius());
-        // On the table an error of the rate fades with the coast; over water it goes on.
-        double reach = course.place() == Place.TABLE
-                ? course.coastSeconds() * -StrictMath.expm1(-seconds / course.coastSeconds())
-                : seconds;
-        double fromRate = reach * rateSigmaKelvinPerSecond;
-        double fromModel = MODEL_SHARE * way + DRIFT_KELVIN_PER_SECOND * seconds;
-        double sigma = Math.sqrt(levelSigmaKelvin * levelSigmaKelvin + fromRate * fromRate + fromModel * fromModel);
-        return Outlook.around(celsius, sigma, seconds);
+        return at(Require.within(ahead.toNanos() / 1e9, 0, HORIZON.toSeconds(), "ahead"));
+    }
+
+    private Outlook at(double seconds) {
+        double sigma = CourseSpread.kelvin(course, seconds, rateSigmaKelvinPerSecond, levelSigmaKelvin);
+        return Outlook.around(course.at(seconds), sigma * hindsight.factor(course.place(), seconds), seconds);
+    }
+
+    /** When this temperature is reached if nothing is done, from whichever side the chocolate now is. */
+    public Reach timeTo(double limitCelsius) {
+        boolean above = limitCelsius >= course.celsius();
+        ToDoubleFunction<Outlook> nearer = above ? Outlook::upperCelsius : Outlook::lowerCelsius;
+        ToDoubleFunction<Outlook> farther = above ? Outlook::lowerCelsius : Outlook::upperCelsius;
+        double way = above ? 1 : -1;
+        return new Reach(
+                first(o -> way * (nearer.applyAsDouble(o) - limitCelsius)),
+                first(o -> way * (o.celsius() - limitCelsius)),
+                first(o -> way * (farther.applyAsDouble(o) - limitCelsius)));
+    }
+
+    /**
+     * Until when lifting the bowl keeps its turning point below this limit over warm water, above it in cold; empty on
+     * the table, where there is nothing to lift from, and where it would not be passed within {@link #HORIZON}.
+     */
+    public Optional<LastChance> latestLift(double limitCelsius) {
+        if (course.place() == Place.TABLE) return Optional.empty();
+        double way = course.place() == Place.COLD_WATER ? -1 : 1;
+        double edge = way > 0 ? ifLifted.upperCelsius() : ifLifted.lowerCelsius();
+        OptionalDouble likely = passed(way * (ifLifted.celsius() - limitCelsius), way);
+        if (likely.isEmpty()) return Optional.empty();
+        double cautious = passed(way * (edge - limitCelsius), way).orElse(likely.getAsDouble());
+        return Optional.of(new LastChance(Math.min(cautious, likely.getAsDouble()), likely.getAsDouble()));
+    }
+
+    /** Seconds until a turning point that now lies {@code beyond} the limit passes it; as long ago as the rate says. */
+    private OptionalDouble passed(double beyond, double way) {
+        double push = way * course.kelvinPerSecond();
+        if (beyond >= 0) return push > 0 ? OptionalDouble.of(-beyond / push) : OptionalDouble.of(0);
+        return first(o -> beyond + way * course.turnFartherKelvin(o.seconds()));
+    }
+
+    /** The first second within the horizon at which this is no longer below zero. */
+    private OptionalDouble first(ToDoubleFunction<Outlook> beyond) {
+        if (beyond.applyAsDouble(at(0.0)) >= 0) return OptionalDouble.of(0);
+        for (double late = STEP_SECONDS; late <= HORIZON.toSeconds(); late += STEP_SECONDS) {
+            if (beyond.applyAsDouble(at(late)) >= 0)
+                return OptionalDouble.of(between(late - STEP_SECONDS, late, beyond));
+        }
+        return OptionalDouble.empty();
+    }
+
+    private double between(double from, double to, ToDoubleFunction<Outlook> beyond) {
+        double early = from;
+        double late = to;
+        for (int i = 0; i < 12; i++) {
+            double middle = (early + late) / 2;
+            if (beyond.applyAsDouble(at(middle)) >= 0) late = middle;
+            else early = middle;
+        }
+        return late;
     }
 
     /** Seconds from {@code now} until that second; negative where it has passed. */

@@ -18,9 +18,6 @@ public final class Forecasts {
 
     private static final double USUAL_COLD_WATER_CELSIUS = 16;
 
-    /** How wrong that may be, K. Same origin. */
-    private static final double BATH_SIGMA_KELVIN = 8;
-
     /** Even a perfect rate and coast time leave this much: stirring, the tip's place in the bowl, K. Own choice. */
     private static final double LEAST_TURN_SIGMA_KELVIN = 0.10;
 
@@ -35,9 +32,6 @@ public final class Forecasts {
 
     /** How long the forecast made at the lift keeps its weight; about the delay of filter and wall layer. Own choice. */
     private static final double LIFT_HOLDS_SECONDS = 25;
-
-    /** Share of an error of the rate that lasts to the horizon; the rest fades with the rate itself. Own choice. */
-    private static final double RATE_ERROR_KEPT = 0.5;
 
     /** So far ahead the network's line is straight enough, and over so long the physics' curve takes its place. */
     private static final double LINE_HOLDS_SECONDS = 4;
@@ -136,16 +130,7 @@ public final class Forecasts {
         boolean turns = course.place() == Place.TABLE && course.kelvinPerSecond() > 0;
         double at = turns ? Math.min(turn, horizon) : horizon;
         double celsius = course.at(at);
-        double warmer =
-                course.withBath(course.bathCelsius() + BATH_SIGMA_KELVIN).at(at);
-        double cooler =
-                course.withBath(course.bathCelsius() - BATH_SIGMA_KELVIN).at(at);
-        double fromBath = course.place() == Place.TABLE ? 0 : Math.abs(warmer - cooler) / 2;
-        double fromRate = RATE_ERROR_KEPT * at * rateSigma;
-        double fromModel = Forecast.MODEL_SHARE * Math.abs(celsius - course.celsius());
-        double sigma =
-                Math.sqrt(fromBath * fromBath + fromRate * fromRate + fromModel * fromModel + levelSigma * levelSigma);
-        return Outlook.around(celsius, sigma, at);
+        return Outlook.around(celsius, CourseSpread.kelvin(course, at, rateSigma, levelSigma), at);
     }
 
     /**

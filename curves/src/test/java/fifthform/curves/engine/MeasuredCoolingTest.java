@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
@@ -79,11 +80,12 @@ class MeasuredCoolingTest {
         return Arrays.stream(MUG.numbers("water_F")).map(f -> (f - 32) / 1.8).toArray();
     }
 
-    private record Coverage(int forecasts, int inside, double meanHalfWidthKelvin, double meanErrorKelvin) {}
+    private record Coverage(
+            String curve, int forecasts, int inside, double meanHalfWidthKelvin, double meanErrorKelvin) {}
 
     /** From every prefix, what the engine says of a bowl on the table so many seconds ahead, against what came. */
-    private static Coverage coverage(double[] seconds, double[] celsius, double room, Duration ahead) {
-        Setup setup = inRoom(room);
+    private static Coverage coverage(String curve, double[] seconds, double[] celsius, Duration ahead) {
+        Setup setup = inRoom(ROOM_CELSIUS);
         PolynomialSplineFunction measured = new LinearInterpolator().interpolate(seconds, celsius);
         Instant start = StoryMaker.START;
         State state = Engine.start(setup, start);
@@ -91,6 +93,7 @@ class MeasuredCoolingTest {
         state = Engine.step(setup, state, new BowlMoved(start, Place.TABLE)).after();
         int forecasts = 0;
         int inside = 0;
+        int judged = 0;
         double width = 0;
         double error = 0;
         for (int i = 0; i < seconds.length; i++) {
@@ -98,15 +101,18 @@ class MeasuredCoolingTest {
             state = Engine.step(setup, state, StoryKitchen.reading(at, celsius[i]))
                     .after();
             double then = seconds[i] + ahead.toSeconds();
-            if (i < 10 || then > seconds[seconds.length - 1] || state.forecast().isEmpty()) continue;
+            if (i < 2 || then > seconds[seconds.length - 1] || state.forecast().isEmpty()) continue;
             Outlook outlook = state.forecast().get().at(ahead);
             double came = measured.value(then);
             forecasts++;
             if (came >= outlook.lowerCelsius() && came <= outlook.upperCelsius()) inside++;
             width += (outlook.upperCelsius() - outlook.lowerCelsius()) / 2;
+            // The middle is judged once the filter has seen some readings, the band from the third on.
+            if (i < 10) continue;
+            judged++;
             error += Math.abs(outlook.celsius() - came);
         }
-        return new Coverage(forecasts, inside, width / forecasts, error / forecasts);
+        return new Coverage(curve, forecasts, inside, width / forecasts, error / judged);
     }
 
     private static Setup inRoom(double celsius) {
@@ -122,26 +128,32 @@ class MeasuredCoolingTest {
     }
 
     /**
-     * What is reached, over all prefixes of all four curves, in a band that should hold 90 %: 97 % of what came 60 s
-     * later (456 of 468) and 92 % of what came 180 s later (362 of 395). Curve by curve it is less even: 83 % at 180 s
-     * for the vessel that cools fastest, all of it for the mug, whose band of ±4 K is too wide. The floors keep what
-     * stands.
+     * From every prefix of all four curves, in a band that should hold 90 %: 94 % of what came 60 s later (471 of 500)
+     * and 95 % of what came 180 s later (405 of 427). Nothing was fitted here: the band comes from simulated kitchens
+     * ({@code CourseSpread}) and from how the session's own forecasts came out ({@code Hindsight}). Curve by curve it is
+     * less even: 91 % for the vessel that cools fastest, 97 to 99 % for the mug, which at 5 K/min is taken for a bowl in
+     * cold water and gets that place's wide band.
      */
     @ParameterizedTest
-    @CsvSource({"60, 0.95, 0.5", "180, 0.90, 1.2"})
-    void theBandHoldsWhatItReaches(int ahead, double floor, double meanErrorKelvin) {
+    @CsvSource({"60, 0.5", "180, 1.2"})
+    void theBandHoldsNineTimesInTen(int ahead, double meanErrorKelvin) {
         Duration time = Duration.ofSeconds(ahead);
         List<Coverage> all = new ArrayList<>();
         for (String run : List.of("1", "2", "3")) {
             Table vessel = VESSELS.where("run", run);
-            all.add(coverage(vessel.numbers("time_s"), vessel.numbers("water_C"), ROOM_CELSIUS, time));
+            all.add(coverage("vessel " + run, vessel.numbers("time_s"), vessel.numbers("water_C"), time));
         }
-        all.add(coverage(MUG.numbers("time_s"), mugCelsius(), ROOM_CELSIUS, time));
+        all.add(coverage("mug", MUG.numbers("time_s"), mugCelsius(), time));
+        for (Coverage c : all) System.out.printf(Locale.ROOT, "%d s ahead: %s%n", ahead, c);
         int forecasts = all.stream().mapToInt(Coverage::forecasts).sum();
         int inside = all.stream().mapToInt(Coverage::inside).sum();
-        assertTrue(forecasts > 390, "forecasts " + forecasts);
-        assertTrue(inside >= floor * forecasts, inside + " of " + forecasts + ": " + all);
-        for (Coverage c : all) assertTrue(c.meanErrorKelvin() < meanErrorKelvin, c.toString());
+        System.out.printf(Locale.ROOT, "%d s ahead: %d of %d in the band%n", ahead, inside, forecasts);
+        assertTrue(forecasts > 420, "forecasts " + forecasts);
+        assertTrue(inside >= 0.85 * forecasts && inside <= 0.95 * forecasts, inside + " of " + forecasts + ": " + all);
+        for (Coverage c : all) {
+            assertTrue(c.inside() >= 0.85 * c.forecasts(), c.toString());
+            assertTrue(c.meanErrorKelvin() < meanErrorKelvin, c.toString());
+        }
     }
 
     /** 545 readings that nobody here made up, on the table and said to stand in cold water: not one is doubted. */
