@@ -7,6 +7,7 @@ import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Surroundings;
+import fifthform.curves.signal.Surroundings.Chocolate;
 import fifthform.curves.signal.Track;
 import fifthform.curves.signal.Water;
 import java.time.Duration;
@@ -30,7 +31,8 @@ final class Around {
     static Surroundings of(State state, Setup setup) {
         double room =
                 measured(state, setup, Role.ROOM).orElse(setup.roomCelsius().orElse(USUAL_ROOM_CELSIUS));
-        return new Surroundings(room, believed(state, setup), said(state, setup));
+        Chocolate chocolate = state.batch().phase() == Phase.MELT ? Chocolate.MELTING : Chocolate.LIQUID;
+        return new Surroundings(room, believed(state, setup), said(state, setup), chocolate);
     }
 
     /** Where the bowl stands as far as known, by key or by the curve. */

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /** What is known of each probe of the session, in the order of the set-up. */
@@ -42,9 +43,12 @@ public record Tracks(List<Entry> entries) {
 
         private Entry read(Sample sample, ProbeSetup setup, Judgement judged, Surroundings around) {
             // What was read elsewhere, or on the way, is no part of the chocolate's curve.
-            Track curve = judgement.tipIsElsewhere() && !judged.tipIsElsewhere() ? track.anew() : track;
+            boolean back = judgement.tipIsElsewhere() && !judged.tipIsElsewhere();
             Sample resolved = judged.resolved(sample.linearised(setup.sensor()));
-            Track followed = curve.with(resolved, setup.correction()).doubted(judged.doubt(around));
+            Track read = (back ? track.anew() : track).with(resolved, setup.correction());
+            OptionalDouble slope = back ? judgement.slopeBefore() : OptionalDouble.empty();
+            Track curve = slope.isPresent() ? read.goingOn(slope.getAsDouble()) : read;
+            Track followed = curve.doubted(judged.doubt(around));
             return new Entry(probe, role, followed, judged.naming(followed.doubt()), Optional.of(resolved));
         }
 

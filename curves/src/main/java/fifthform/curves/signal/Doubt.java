@@ -15,6 +15,8 @@ public enum Doubt {
     DEAD_LINE,
     /** The same number for ever, though the bowl is being heated or cooled or the readings used to scatter. */
     STUCK,
+    /** Numbers that no chocolate has in °C, and every chocolate in °F. */
+    FAHRENHEIT,
     /** It falls when the bowl is warmed and rises when it is cooled: the two wires are swapped. */
     REVERSED,
     /** The cold junction is at a temperature no kitchen has. */
@@ -44,7 +46,7 @@ public enum Doubt {
 
     /** Whether the instrument itself is in doubt, wherever its tip is. */
     public boolean isOfInstrument() {
-        return this == DEAD_LINE || this == STUCK || this == REVERSED || this == JUNCTION;
+        return this == DEAD_LINE || this == STUCK || this == FAHRENHEIT || this == REVERSED || this == JUNCTION;
     }
 
     /** Of two judgements the one that is told. */

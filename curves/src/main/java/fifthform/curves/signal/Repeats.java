@@ -45,12 +45,15 @@ public record Repeats(
     private static final double SCATTERS_SHARE = 0.03;
 
     /**
-     * Noise of half a step repeats itself at most two times in three, so 120 in a row do not happen by chance; stirring
-     * that stops may take the noise away, but no bowl keeps to one step of so fine an adapter for four minutes.
+     * Noise of half a step repeats itself at most two times in three, so 60 in a row do not happen by chance (10⁻¹¹).
+     * Stirring that stops may take the noise away, but hardly a bowl keeps so still that it stays on one step for longer
+     * than a drift of 0.05 K/min takes to cross it, and none for four minutes. Own choice.
      */
-    private static final int SCATTER_GONE_COUNT = 120;
+    private static final int SCATTER_GONE_COUNT = 60;
 
-    private static final double SCATTER_GONE_SECONDS = 240;
+    private static final double SECONDS_PER_KELVIN_OF_STEP = 60 / 0.05;
+    private static final double SCATTER_GONE_LEAST_SECONDS = 60;
+    private static final double SCATTER_GONE_MOST_SECONDS = 240;
 
     /** Slowest bowl taken for granted: 5 kg in steel follows its bath with some 15 minutes. Own choice. */
     private static final double SLOWEST_BOWL_SECONDS = 900;
@@ -118,15 +121,20 @@ public record Repeats(
 
     /**
      * Whether this number stands still where no true one could: in water that the maker named, once even a slow bowl
-     * would have moved by {@value #STEPS_MISSED} steps of the adapter and by half a kelvin; or after scatter, for four
-     * minutes. A coarse adapter that stops on the table cannot be told from one at rest, and is not doubted.
+     * would have moved by {@value #STEPS_MISSED} steps of the adapter and by half a kelvin; or after scatter, for one
+     * to four minutes. A coarse adapter that stops on the table cannot be told from one at rest, and is not doubted.
      */
     boolean isStuck(Optional<Water> told) {
         if (count < LEAST_COUNT) return false;
         boolean scatterGone = turnsShare >= SCATTERS_SHARE
                 && count >= SCATTER_GONE_COUNT
-                && Track.seconds(since, latest) >= SCATTER_GONE_SECONDS;
+                && Track.seconds(since, latest) >= scatterGoneSeconds();
         return scatterGone || told.filter(this::defies).isPresent();
+    }
+
+    private double scatterGoneSeconds() {
+        double seconds = SECONDS_PER_KELVIN_OF_STEP * seenStepKelvin();
+        return Math.min(SCATTER_GONE_MOST_SECONDS, Math.max(SCATTER_GONE_LEAST_SECONDS, seconds));
     }
 
     private boolean defies(Water water) {
@@ -138,14 +146,22 @@ public record Repeats(
                 && expected >= Math.max(LEAST_MISSED_KELVIN, STEPS_MISSED * seenStepKelvin());
     }
 
+    /** Whether nothing but an exact zero has come yet: too soon to call the line dead, and no temperature to show. */
+    boolean isUnproven() {
+        return count > 0 && isZero() && beforeCelsius.isEmpty();
+    }
+
+    private boolean isZero() {
+        return celsius == 0 || Math.abs(celsius - ZERO_FAHRENHEIT_CELSIUS) < 0.006;
+    }
+
     /**
      * Whether these are the zeros of a dead converter: exact, and without a way down to them. An honest ice point has
      * scatter, or the readings came down to it; zeros that begin the session, follow a pause, or drop from far above
      * between two readings of a quick adapter have no such history.
      */
     boolean isDead() {
-        boolean zero = celsius == 0 || Math.abs(celsius - ZERO_FAHRENHEIT_CELSIUS) < 0.006;
-        if (!zero || count < DEAD_COUNT || Track.seconds(since, latest) < DEAD_SECONDS) return false;
+        if (!isZero() || count < DEAD_COUNT || Track.seconds(since, latest) < DEAD_SECONDS) return false;
         if (beforeCelsius.isEmpty()) return true;
         boolean far = Math.abs(beforeCelsius.getAsDouble() - celsius) > FALL_KELVIN;
         double pace = Track.seconds(since, latest) / (count - 1);

@@ -143,7 +143,7 @@ public record TipPlace(
         return around.water().filter(w -> w.place() == Place.COLD_WATER).isPresent();
     }
 
-    private static double median(double a, double b, double c) {
+    static double median(double a, double b, double c) {
         return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
     }
 }

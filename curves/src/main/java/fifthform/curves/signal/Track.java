@@ -177,6 +177,23 @@ public record Track(
                 Optional.empty());
     }
 
+    /** The same curve, but of this slope, K/s, as far as known: the chocolate goes on as before the tip was elsewhere. */
+    public Track goingOn(double kelvinPerSecond) {
+        return new Track(
+                trend.map(t -> t.goingOn(kelvinPerSecond)),
+                lastGood,
+                lastCelsius,
+                pace,
+                strays,
+                doubtedUntil,
+                goodInARow,
+                goodSince,
+                fault,
+                faultsInARow,
+                restNoiseVariance,
+                doubt);
+    }
+
     /** How old the last good reading is. */
     public Duration age(Instant now) {
         return Duration.between(lastGood, now);

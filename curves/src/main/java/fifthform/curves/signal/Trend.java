@@ -32,6 +32,9 @@ public record Trend(
      */
     private static final double WANDER = 2e-6;
 
+    /** How far a bowl's rate changes within half a minute or so, K/s. Own choice. */
+    private static final double GOING_ON_SIGMA = 0.01;
+
     /** How much of the strain and of the noise is new with each reading. Own choice. */
     private static final double STRAIN_SHARE = 0.25;
 
@@ -51,6 +54,11 @@ public record Trend(
     public static Trend startingAt(double celsius, double sigmaKelvin) {
         double variance = sigmaKelvin * sigmaKelvin;
         return new Trend(celsius, 0, variance, 0, 0.05 * 0.05, variance, 0);
+    }
+
+    /** The same level with another slope, K/s, that is known to about half a kelvin a minute. */
+    Trend goingOn(double kelvinPerSecond) {
+        return new Trend(level, kelvinPerSecond, levelVariance, 0, GOING_ON_SIGMA * GOING_ON_SIGMA, noiseVariance, 0);
     }
 
     /** Where the curve would be after {@code seconds} without any news. */

@@ -54,10 +54,10 @@ class RepeatsTest {
     }
 
     @Test
-    void aFineAdapterThatScatteredAndStopsIsDoubtedAfterFourMinutes() {
+    void aFineAdapterThatScatteredAndStopsIsDoubtedAfterAMinute() {
         SplittableRandom noise = new SplittableRandom(1);
         for (int i = 0; i < 600; i++) reads(Math.round(20 * (31 + 0.06 * (noise.nextDouble() * 2 - 1))) / 20.0, 1, 500);
-        reads(31.3, 479, 500);
+        reads(31.3, 119, 500);
         assertFalse(repeats.isStuck(Optional.empty()));
         reads(31.3, 3, 500);
         assertTrue(repeats.isStuck(Optional.empty()));

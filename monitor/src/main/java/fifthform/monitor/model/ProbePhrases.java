@@ -12,6 +12,7 @@ final class ProbePhrases {
         return switch (doubt) {
             case DEAD_LINE -> "Only zeros come: check the converter";
             case STUCK -> "Reading stands still: replug the adapter";
+            case FAHRENHEIT -> "Sends °F? Switch the device to °C";
             case REVERSED -> "Falls when warmed: swap the two wires";
             case JUNCTION -> "Adapter too hot or cold: move it away";
             case OUT_OF_CHOCOLATE -> "Out of the chocolate? Put the tip in";
@@ -28,6 +29,7 @@ final class ProbePhrases {
         return switch (doubt) {
             case DEAD_LINE -> "hold the tip: does it move?";
             case STUCK -> "second thermometer meanwhile";
+            case FAHRENHEIT -> "nothing is watched until then";
             case REVERSED -> "plus and minus at the plug";
             case JUNCTION -> "off the stove, out of the steam";
             case OUT_OF_CHOCOLATE -> "P if it is out on purpose";
