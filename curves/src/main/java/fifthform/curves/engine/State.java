@@ -148,7 +148,22 @@ public record State(
     }
 
     State withCues(CueBoard other) {
-        return new State(inputs, started, at, told, tracks, window, estimate, batch, coasting, forecast, alarms, other);
+        return new State(
+                inputs,
+                started,
+                at,
+                told,
+                tracks,
+                window,
+                estimate,
+                insight,
+                batch,
+                coasting,
+                calibration,
+                forecast,
+                hindsight,
+                alarms,
+                other);
     }
 
     /** What an input can say by itself; the rest is concluded by the engine. */
