@@ -27,9 +27,20 @@ public final class AlarmConditions {
     private static final Duration LIFT_OVERDUE = Duration.ofSeconds(20);
 
     private static final double STILL_PUSHED = 0.85;
+    private static final double PUSH_KELVIN_PER_MINUTE = 0.4;
+    private static final double FAINT_PUSH_KELVIN_PER_MINUTE = 0.2;
+
+    /** Faster than any bowl of chocolate over warm water: a tip that comes back from elsewhere. Own choice. */
+    private static final double TIP_MOVES_KELVIN_PER_MINUTE = 20;
+
+    /** So long must a bowl off the bath have been seen to rise; a coast has been rising since before it. Own choice. */
+    private static final Duration COAST_SEEN = Duration.ofSeconds(12);
+
+    private static final double RISES_KELVIN_PER_MINUTE = 0.2;
     private static final double URGENT_OVER_KELVIN = 0.3;
     private static final double GUARD_SOON_SECONDS = 20;
     private static final Duration OVER_COOLED_AHEAD = Duration.ofSeconds(20);
+    private static final Duration MINUTE = Duration.ofSeconds(60);
     private static final double UNDER_MARGIN_KELVIN = 0.3;
     private static final double TOO_COOL_KELVIN = 0.5;
 
@@ -76,31 +87,60 @@ public final class AlarmConditions {
     private Finding headingOver() {
         Optional<Forecast> forecast = situation.forecast();
         if (forecast.isEmpty() || situation.trusted().isEmpty()) return unknown(AlarmId.HEADING_OVER);
+        Estimate estimate = situation.trusted().get();
         double peak = forecast.get().ifLifted().celsius();
         double over = peak - work().highCelsius();
-        boolean overdue = liftIsOverdue(situation.trusted().get());
-        // A peak seen from below the range while it sinks is no peak to come.
-        boolean rising = situation.trusted().get().rateKelvinPerMinute() > 0;
-        Condition condition =
-                overdue ? Condition.MET : Condition.high(rising ? over : -1, deadband(AlarmId.HEADING_OVER));
-        boolean soon =
-                over > URGENT_OVER_KELVIN || guardIsNear(situation.trusted().get());
+        boolean soon = over > URGENT_OVER_KELVIN || guardIsNear(estimate);
         TimeAvailable time = soon ? TimeAvailable.UNDER_HALF_A_MINUTE : TimeAvailable.UP_TO_THREE_MINUTES;
-        return new Finding(condition, time.with(Consequence.BATCH), OptionalDouble.of(peak));
+        return new Finding(headsOver(estimate, over), time.with(Consequence.BATCH), OptionalDouble.of(peak));
     }
 
-    private boolean liftIsOverdue(Estimate estimate) {
+    /**
+     * Over the bath, whatever passes the range if lifted now. Off it there is nothing left to lift: there it takes a rise
+     * that has lasted, since a tip that comes back from the air rises as well, and a peak for which a cool cloth is worth
+     * while; and a peak that has come is no peak to come.
+     */
+    private Condition headsOver(Estimate estimate, double overKelvin) {
+        Condition overdue = overdue(estimate);
+        if (overdue == Condition.MET) return Condition.MET;
+        Condition passes = situation.batch().place() == Place.BATH
+                ? Condition.high(estimate.rateKelvinPerMinute() > 0 ? overKelvin : -1, deadband(AlarmId.HEADING_OVER))
+                : coastsOver(estimate, overKelvin);
+        return passes == Condition.OVER ? overdue : passes;
+    }
+
+    private Condition coastsOver(Estimate estimate, double overKelvin) {
+        double deadband = deadband(AlarmId.HEADING_OVER);
+        double slowest = situation
+                .window()
+                .lowestRateThroughout(situation.now().minus(COAST_SEEN))
+                .orElse(0);
+        boolean rises = slowest > RISES_KELVIN_PER_MINUTE;
+        Condition seen = Condition.high(overKelvin - URGENT_OVER_KELVIN, URGENT_OVER_KELVIN + deadband);
+        return seen == Condition.MET && !rises ? Condition.BETWEEN : stillToCome(estimate, seen);
+    }
+
+    private static Condition stillToCome(Estimate estimate, Condition seen) {
+        return estimate.rateKelvinPerMinute() > 0 ? seen : Condition.OVER;
+    }
+
+    /** Whether the hands have not obeyed a cue to lift: the push that was there before it goes on. */
+    private Condition overdue(Estimate estimate) {
         Duration patience = situation.setup().reactionTime().plus(LIFT_OVERDUE);
         boolean late = situation
                 .liftDueSince()
                 .filter(since -> Duration.between(since, situation.now()).compareTo(patience) >= 0)
                 .isPresent();
+        double rate = estimate.rateKelvinPerMinute();
+        if (!late || rate < FAINT_PUSH_KELVIN_PER_MINUTE) return Condition.OVER;
         double fastest = situation
                 .window()
                 .fastestRiseSince(situation.now().minus(LIFT_OVERDUE))
                 .map(Window.Point::kelvinPerMinute)
                 .orElse(0.0);
-        return late && estimate.rateKelvinPerMinute() > STILL_PUSHED * fastest;
+        boolean pushed = rate > STILL_PUSHED * fastest && rate > PUSH_KELVIN_PER_MINUTE;
+        // A rest of the spoon slackens the rise as a lift does: it takes more than that to take the alarm back.
+        return pushed ? Condition.MET : Condition.BETWEEN;
     }
 
     private boolean guardIsNear(Estimate estimate) {
@@ -122,10 +162,20 @@ public final class AlarmConditions {
     private Finding headingUnder() {
         Optional<Forecast> forecast = situation.forecast();
         if (forecast.isEmpty() || situation.trusted().isEmpty()) return unknown(AlarmId.HEADING_UNDER);
+        double limit = work().lowCelsius() - UNDER_MARGIN_KELVIN;
         double soon = forecast.get().at(Forecast.HORIZON).celsius();
-        Condition condition =
-                Condition.high(work().lowCelsius() - UNDER_MARGIN_KELVIN - soon, deadband(AlarmId.HEADING_UNDER));
+        double deadband = deadband(AlarmId.HEADING_UNDER);
+        Condition condition = Condition.high(limit - soon, deadband)
+                .with(Condition.high(limit - asTheLastMinute(situation.trusted().get()), deadband));
         return new Finding(condition, usual(AlarmId.HEADING_UNDER), OptionalDouble.of(soon));
+    }
+
+    /** Where it would be at the horizon if it went on as in the last minute: the spoon moves a rate, hardly a minute. */
+    private double asTheLastMinute(Estimate estimate) {
+        double celsius = estimate.chocolateCelsius();
+        double then =
+                situation.window().celsiusAt(situation.now().minus(MINUTE)).orElse(celsius);
+        return celsius + (celsius - then) * Forecast.HORIZON.toSeconds() / MINUTE.toSeconds();
     }
 
     private Finding tooCool() {
@@ -207,6 +257,7 @@ public final class AlarmConditions {
     private Finding judged(AlarmId id, ToDoubleFunction<Estimate> beyondKelvin) {
         return situation
                 .trusted()
+                .filter(e -> Math.abs(e.rateKelvinPerMinute()) < TIP_MOVES_KELVIN_PER_MINUTE)
                 .map(e -> new Finding(
                         Condition.high(beyondKelvin.applyAsDouble(e), deadband(id)),
                         usual(id),

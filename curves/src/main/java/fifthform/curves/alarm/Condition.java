@@ -17,6 +17,11 @@ public enum Condition {
         return beyondKelvin > -deadbandKelvin ? BETWEEN : OVER;
     }
 
+    /** Two witnesses: met where both say so, over where both say so, else between. */
+    Condition with(Condition other) {
+        return this == other ? this : BETWEEN;
+    }
+
     public static Condition when(boolean met) {
         return met ? MET : OVER;
     }

@@ -48,7 +48,8 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
     @Override
     public State sample(Sample sample) {
         Sample read = sample.heardAt(heard.at());
-        return heard.withTracks(heard.tracks().with(read, setup, heard.probe(), Around.of(heard, setup)));
+        State judged = heard.withTracks(heard.tracks().with(read, setup, heard.probe(), Around.of(heard, setup)));
+        return ProbeSight.noticed(judged, setup);
     }
 
     @Override

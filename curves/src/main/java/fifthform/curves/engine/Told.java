@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param undoable what the maker's last act changed
  * @param moved the latest move of the bowl that was said and not taken back
  * @param others what another thermometer said, newest first
+ * @param likeChocolateSince since when the readings of a probe that is said to be out have looked like chocolate
  */
 public record Told(
         Optional<Setup> changedSetup,
@@ -26,12 +27,19 @@ public record Told(
         Optional<StoreTrouble.What> storeTrouble,
         Optional<Undoable> undoable,
         Optional<BowlMoved> moved,
-        List<OtherReading> others) {
+        List<OtherReading> others,
+        Optional<Instant> likeChocolateSince) {
     private static final int OTHERS_KEPT = 4;
 
     /** Nobody has said anything yet. */
     static final Told NOTHING = new Told(
-            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            Optional.empty());
 
     public Told {
         Objects.requireNonNull(changedSetup, "changedSetup");
@@ -40,6 +48,7 @@ public record Told(
         Objects.requireNonNull(undoable, "undoable");
         Objects.requireNonNull(moved, "moved");
         others = List.copyOf(others);
+        Objects.requireNonNull(likeChocolateSince, "likeChocolateSince");
     }
 
     /** Whether the bowl's probe is in the chocolate. */
@@ -48,39 +57,57 @@ public record Told(
     }
 
     Told withSetup(Setup setup) {
-        return new Told(Optional.of(setup), outSince, storeTrouble, undoable, moved, others);
+        return new Told(Optional.of(setup), outSince, storeTrouble, undoable, moved, others, likeChocolateSince);
     }
 
     Told withProbeOut(Instant at) {
-        return new Told(changedSetup, Optional.of(outSince.orElse(at)), storeTrouble, undoable, moved, others);
+        return new Told(
+                changedSetup,
+                Optional.of(outSince.orElse(at)),
+                storeTrouble,
+                undoable,
+                moved,
+                others,
+                Optional.empty());
     }
 
     Told withProbeIn() {
-        return new Told(changedSetup, Optional.empty(), storeTrouble, undoable, moved, others);
+        return new Told(changedSetup, Optional.empty(), storeTrouble, undoable, moved, others, Optional.empty());
+    }
+
+    Told withLikeChocolate(Optional<Instant> since) {
+        return new Told(changedSetup, outSince, storeTrouble, undoable, moved, others, since);
     }
 
     Told withMove(BowlMoved move) {
-        return new Told(changedSetup, outSince, storeTrouble, undoable, Optional.of(move), others);
+        return new Told(changedSetup, outSince, storeTrouble, undoable, Optional.of(move), others, likeChocolateSince);
     }
 
     Told withOther(OtherReading reading) {
         List<OtherReading> newest = new ArrayList<>(List.of(reading));
         newest.addAll(others.subList(0, Math.min(others.size(), OTHERS_KEPT - 1)));
-        return new Told(changedSetup, outSince, storeTrouble, undoable, moved, newest);
+        return new Told(changedSetup, outSince, storeTrouble, undoable, moved, newest, likeChocolateSince);
     }
 
     Told withStoreTrouble(StoreTrouble.What what) {
         Optional<StoreTrouble.What> still =
                 what == StoreTrouble.What.WRITES_AGAIN ? Optional.empty() : Optional.of(what);
-        return new Told(changedSetup, outSince, still, undoable, moved, others);
+        return new Told(changedSetup, outSince, still, undoable, moved, others, likeChocolateSince);
     }
 
     Told withUndoable(Undoable latest) {
-        return new Told(changedSetup, outSince, storeTrouble, Optional.of(latest), moved, others);
+        return new Told(changedSetup, outSince, storeTrouble, Optional.of(latest), moved, others, likeChocolateSince);
     }
 
     /** As it was before the act; the same act cannot be taken back twice. */
     Told before(Undoable act) {
-        return new Told(act.changedSetup(), act.outSince(), storeTrouble, Optional.empty(), act.moved(), others);
+        return new Told(
+                act.changedSetup(),
+                act.outSince(),
+                storeTrouble,
+                Optional.empty(),
+                act.moved(),
+                others,
+                Optional.empty());
     }
 }

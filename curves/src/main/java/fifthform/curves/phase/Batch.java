@@ -11,8 +11,14 @@ import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
 
-/** The batch as a procedure: its phase, and where its bowl stands. */
-public record Batch(PhaseProgress progress, Contact contact) {
+/**
+ * The batch as a procedure.
+ *
+ * @param progress its phase and how far that has come
+ * @param contact where its bowl stands
+ * @param melted whether there are crystals to lose
+ */
+public record Batch(PhaseProgress progress, Contact contact, Melted melted) {
     /** Time between two readings that still counts as time spent in a range. */
     private static final Duration LONGEST_STEP = Duration.ofSeconds(5);
 
@@ -22,11 +28,13 @@ public record Batch(PhaseProgress progress, Contact contact) {
     public Batch {
         Objects.requireNonNull(progress, "progress");
         Objects.requireNonNull(contact, "contact");
+        Objects.requireNonNull(melted, "melted");
     }
 
     /** A batch that has just begun: solid chocolate over the hot bath. */
     public static Batch atStart(Instant start) {
-        return new Batch(PhaseProgress.begin(Phase.MELT, start, Evidence.ASSUMED), Contact.atStart(start));
+        return new Batch(
+                PhaseProgress.begin(Phase.MELT, start, Evidence.ASSUMED), Contact.atStart(start), Melted.NOT_YET);
     }
 
     public Phase phase() {
@@ -46,8 +54,10 @@ public record Batch(PhaseProgress progress, Contact contact) {
         Contact stands = ContactRules.next(recipe, this, estimate, window, now);
         PhaseProgress going = progress.with(
                 estimate.chocolateCelsius(), inRange(recipe, estimate, sinceLast), settled(recipe, estimate, now));
-        Phase next = PhaseRules.next(recipe, going, stands, estimate, window, now);
-        return new Batch(next == phase() ? going : PhaseProgress.begin(next, now, Evidence.INFERRED), stands);
+        Melted since = melted.next(recipe, stands, estimate, window, now);
+        Phase next = PhaseRules.next(recipe, new Batch(going, stands, since), estimate, window, now);
+        PhaseProgress gone = next == phase() ? going : PhaseProgress.begin(next, now, Evidence.INFERRED);
+        return new Batch(gone, stands, PhaseRules.concluded(next, phase(), since));
     }
 
     /** The maker says which phase it is now; the bowl then stands where it usually does. */
@@ -62,12 +72,12 @@ public record Batch(PhaseProgress progress, Contact contact) {
                         progress.dwell(),
                         progress.settledSince())
                 : PhaseProgress.begin(phase, at, Evidence.TOLD);
-        return new Batch(begun, contact.movedTo(Contact.usualPlace(phase), at, Evidence.TOLD));
+        return new Batch(begun, contact.movedTo(Contact.usualPlace(phase), at, Evidence.TOLD), melted.told(phase));
     }
 
     /** The maker says where the bowl stands. */
     public Batch moved(Place to, Instant at) {
-        return new Batch(progress, contact.movedTo(to, at, Evidence.TOLD));
+        return new Batch(progress, contact.movedTo(to, at, Evidence.TOLD), melted);
     }
 
     private Duration inRange(Recipe recipe, Estimate estimate, Duration sinceLast) {

@@ -28,6 +28,16 @@ final class ContactRules {
     private static final double PLAINLY_WARMING_KELVIN_PER_MINUTE = 0.8;
     private static final double PLAINLY_COOLING_KELVIN_PER_MINUTE = -2.0;
 
+    /** A bowl that slowly goes the wrong way for so long does not stand where the key said. Own choice. */
+    private static final Duration SLOWLY = Duration.ofSeconds(60);
+
+    private static final double SLOWLY_KELVIN = 0.15;
+
+    /** On the table, long after it came there, nothing but water moves it up by so much in a minute. Own choice. */
+    private static final Duration COAST_OVER = Duration.ofMinutes(3);
+
+    private static final double UNEXPLAINED_KELVIN = 0.35;
+
     private static final double WARMING_KELVIN_PER_MINUTE = 0.4;
     private static final double COLD_WATER_KELVIN_PER_MINUTE = -1.2;
 
@@ -77,11 +87,13 @@ final class ContactRules {
         if (Duration.between(contact.since(), now).compareTo(PLAINLY) < 0) return contact.place();
         double slowest = window.lowestRateThroughout(now.minus(PLAINLY)).orElse(0);
         double fastest = window.highestRateThroughout(now.minus(PLAINLY)).orElse(0);
+        boolean sinks = phase != Phase.MELT && movedIn(SLOWLY) < -SLOWLY_KELVIN;
+        boolean climbs = movedIn(SLOWLY) > SLOWLY_KELVIN;
         return switch (contact.place()) {
-            case BATH -> fastest < -WARMING_KELVIN_PER_MINUTE ? coldOrTable() : Place.BATH;
-            case COLD_WATER -> slowest > -0.1 ? warmOrTable() : Place.COLD_WATER;
+            case BATH -> fastest < -WARMING_KELVIN_PER_MINUTE || sinks ? coldOrTable() : Place.BATH;
+            case COLD_WATER -> slowest > -0.1 || climbs ? warmOrTable() : Place.COLD_WATER;
             case TABLE -> {
-                if (slowest > PLAINLY_WARMING_KELVIN_PER_MINUTE && pushed()) yield Place.BATH;
+                if (slowest > PLAINLY_WARMING_KELVIN_PER_MINUTE && pushed() || unexplained()) yield Place.BATH;
                 yield fastest < PLAINLY_COOLING_KELVIN_PER_MINUTE && pulled() ? Place.COLD_WATER : Place.TABLE;
             }
         };
@@ -120,6 +132,20 @@ final class ContactRules {
         if (coldOrTable() == Place.COLD_WATER && pulled()) return Place.COLD_WATER;
         boolean warms = warmOrTable() == Place.BATH && (pushed() || phase == Phase.MELT);
         return warms ? Place.BATH : Place.TABLE;
+    }
+
+    /** A rise for which there is no lift to coast from. */
+    private boolean unexplained() {
+        boolean coasts = Duration.between(contact.since(), now).compareTo(COAST_OVER) < 0;
+        return !coasts && movedIn(SLOWLY) > UNEXPLAINED_KELVIN && warmOrTable() == Place.BATH;
+    }
+
+    /** Kelvin since so long ago, where the whole time is known and the bowl has not been moved within it. */
+    private double movedIn(Duration time) {
+        Instant from = now.minus(time);
+        if (contact.since().isAfter(from)) return 0;
+        double then = window.celsiusAt(from).orElse(celsius);
+        return celsius - then;
     }
 
     private Place coldOrTable() {

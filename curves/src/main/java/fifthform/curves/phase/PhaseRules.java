@@ -14,14 +14,17 @@ import java.time.Instant;
  */
 final class PhaseRules {
     private static final Duration SUSTAINED = Duration.ofSeconds(20);
+    private static final Duration WARMING = Duration.ofSeconds(10);
     static final Duration SETTLED = Duration.ofSeconds(15);
-
-    /** Above melt-out by this much, no form V is left to protect: the chocolate is being melted. */
-    private static final double MELTED_AGAIN_KELVIN = 2.0;
 
     private static final double LEFT_THE_MELT_KELVIN = 1.5;
     private static final double NEAR_COOL_KELVIN = 0.2;
     private static final double LEFT_THE_COOL_KELVIN = 0.7;
+
+    /** So far above the coldest of the cooling no spoon alone brings it. */
+    private static final double WARMED_KELVIN = 1.0;
+
+    private static final double PLAINLY_RISING_KELVIN_PER_MINUTE = 0.1;
     private static final double NEAR_WORK_KELVIN = 0.2;
     private static final double HARDLY_MOVES_KELVIN_PER_MINUTE = 0.3;
     private static final double DONE_POURING_KELVIN = 2.0;
@@ -29,26 +32,26 @@ final class PhaseRules {
     private final Recipe recipe;
     private final PhaseProgress progress;
     private final Contact contact;
+    private final Melted melted;
     private final double celsius;
     private final double rate;
     private final Window window;
     private final Instant now;
 
-    private PhaseRules(
-            Recipe recipe, PhaseProgress progress, Contact contact, Estimate estimate, Window window, Instant now) {
+    private PhaseRules(Recipe recipe, Batch batch, Estimate estimate, Window window, Instant now) {
         this.recipe = recipe;
-        this.progress = progress;
-        this.contact = contact;
+        this.progress = batch.progress();
+        this.contact = batch.contact();
+        this.melted = batch.melted();
         this.celsius = estimate.chocolateCelsius();
         this.rate = estimate.rateKelvinPerMinute();
         this.window = window;
         this.now = now;
     }
 
-    static Phase next(
-            Recipe recipe, PhaseProgress progress, Contact contact, Estimate estimate, Window window, Instant now) {
-        PhaseRules rules = new PhaseRules(recipe, progress, contact, estimate, window, now);
-        return switch (progress.phase()) {
+    static Phase next(Recipe recipe, Batch batch, Estimate estimate, Window window, Instant now) {
+        PhaseRules rules = new PhaseRules(recipe, batch, estimate, window, now);
+        return switch (batch.phase()) {
             case MELT -> rules.afterMelt();
             case COOL -> rules.afterCool();
             case SEED -> rules.afterSeed();
@@ -58,30 +61,35 @@ final class PhaseRules {
         };
     }
 
+    /** What a conclusion about the phase says of the crystals: a batch that was joined while it cooled was melted. */
+    static Melted concluded(Phase next, Phase before, Melted melted) {
+        boolean joined = next == Phase.COOL && before == Phase.MELT && melted == Melted.NOT_YET;
+        return joined ? Melted.STILL_WARM : melted;
+    }
+
     private Phase afterMelt() {
         double highest = progress.highestCelsius().orElse(celsius);
-        boolean wasMelted = highest >= recipe.meltOut().limitCelsius() + MELTED_AGAIN_KELVIN;
+        boolean wasMelted = melted != Melted.NOT_YET;
         boolean falling = celsius <= highest - LEFT_THE_MELT_KELVIN && rate < -0.4;
-        boolean joinedWhileCooling =
-                window.highestRateThroughout(now.minus(SUSTAINED)).orElse(0) < -0.8;
+        // Solid chocolate in a hot kitchen may cool at first as well: what was not above the range was not melted.
+        boolean joinedWhileCooling = highest > recipe.work().range().highCelsius()
+                && window.highestRateThroughout(now.minus(SUSTAINED)).orElse(0) < -0.8;
         boolean toldSo = contact.place() == Place.COLD_WATER;
-        return (wasMelted && (falling || toldSo)) || joinedWhileCooling ? Phase.COOL : Phase.MELT;
+        boolean cooled = melted == Melted.COOLED_SINCE;
+        return (wasMelted && (falling || toldSo)) || joinedWhileCooling || cooled ? Phase.COOL : Phase.MELT;
     }
 
     private Phase afterCool() {
         if (meltedAgain()) return Phase.MELT;
-        if (celsius <= coolHigh() + NEAR_COOL_KELVIN) return Phase.SEED;
-        // Back over the bath without ever having been cold enough: the batch has gone on, and so must its alarms.
-        boolean warmedEarly = contact.place() == Place.BATH
-                && rising()
-                && celsius < recipe.meltOut().limitCelsius();
-        return warmedEarly ? Phase.REWARM : Phase.COOL;
+        // Warm again without ever having been cold enough: the batch has gone on, and so must its alarms.
+        if (hasWarmed()) return Phase.REWARM;
+        return celsius <= coolHigh() + NEAR_COOL_KELVIN ? Phase.SEED : Phase.COOL;
     }
 
     private Phase afterSeed() {
         if (meltedAgain()) return Phase.MELT;
-        boolean warmed = celsius > coolHigh() + LEFT_THE_COOL_KELVIN && rate > 0.1;
-        return warmed || contact.place() == Place.BATH ? Phase.REWARM : Phase.SEED;
+        boolean warmed = celsius > coolHigh() + LEFT_THE_COOL_KELVIN && rate > PLAINLY_RISING_KELVIN_PER_MINUTE;
+        return warmed || hasWarmed() || contact.place() == Place.BATH ? Phase.REWARM : Phase.SEED;
     }
 
     private Phase afterRewarm() {
@@ -103,13 +111,34 @@ final class PhaseRules {
 
     private Phase afterRest() {
         if (meltedAgain()) return Phase.MELT;
-        return contact.place() == Place.BATH && rising() ? Phase.REWARM : Phase.REST;
+        return contact.place() == Place.BATH && rising() || hasWarmed() ? Phase.REWARM : Phase.REST;
     }
 
+    /**
+     * Wherever the bowl is thought to stand: what has been below the range since the melt and is above it now, or has
+     * risen plainly since its coldest, is being rewarmed.
+     */
+    private boolean hasWarmed() {
+        if (melted != Melted.COOLED_SINCE) return false;
+        double lowest = progress.lowestCelsius().orElse(celsius);
+        boolean above = celsius > recipe.work().range().highCelsius();
+        boolean risen = lowest < workLow()
+                && celsius > lowest + WARMED_KELVIN
+                && window.lowestRateThroughout(now.minus(WARMING)).orElse(0) > PLAINLY_RISING_KELVIN_PER_MINUTE;
+        boolean overBath = contact.place() == Place.BATH
+                && rising()
+                && celsius < recipe.meltOut().limitCelsius();
+        return above || risen || overBath;
+    }
+
+    /** Hot and rising, or hot and long not falling where it was thought to cool: it never left the melt. */
     private boolean meltedAgain() {
-        return celsius > recipe.meltOut().limitCelsius() + MELTED_AGAIN_KELVIN
-                && contact.place() != Place.COLD_WATER
-                && rising();
+        boolean hot =
+                melted == Melted.STILL_WARM && celsius > recipe.meltOut().limitCelsius() + Melted.ABOVE_MELT_OUT_KELVIN;
+        boolean inColdWater = contact.place() == Place.COLD_WATER;
+        boolean saidSo = inColdWater && contact.evidence() == Evidence.TOLD;
+        double slowest = window.lowestRateThroughout(now.minus(SUSTAINED)).orElse(-1);
+        return hot && (rising() && !inColdWater || slowest > -0.1 && !saidSo);
     }
 
     private boolean rising() {

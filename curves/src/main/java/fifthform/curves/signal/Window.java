@@ -98,6 +98,34 @@ public record Window(List<Point> points) {
                 .max();
     }
 
+    /** The lowest temperature since {@code from}, °C; empty where the window does not reach back that far. */
+    public OptionalDouble coolestThroughout(Instant from) {
+        if (!reachesBackTo(from)) return OptionalDouble.empty();
+        return points.stream()
+                .filter(p -> !p.at().isBefore(from))
+                .mapToDouble(Point::celsius)
+                .min();
+    }
+
+    /** The highest temperature since {@code from}, °C; empty where the window does not reach back that far. */
+    public OptionalDouble warmestThroughout(Instant from) {
+        if (!reachesBackTo(from)) return OptionalDouble.empty();
+        return points.stream()
+                .filter(p -> !p.at().isBefore(from))
+                .mapToDouble(Point::celsius)
+                .max();
+    }
+
+    /** The temperature at {@code from} or just before, °C; empty where the window does not reach back that far. */
+    public OptionalDouble celsiusAt(Instant from) {
+        OptionalDouble found = OptionalDouble.empty();
+        for (Point p : points) {
+            if (p.at().isAfter(from)) break;
+            found = OptionalDouble.of(p.celsius());
+        }
+        return found;
+    }
+
     private boolean reachesBackTo(Instant from) {
         return !points.isEmpty() && !points.get(0).at().isAfter(from);
     }

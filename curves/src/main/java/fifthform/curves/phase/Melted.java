@@ -1,0 +1,63 @@
+package fifthform.curves.phase;
+
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.signal.Window;
+import java.time.Duration;
+import java.time.Instant;
+
+/**
+ * Whether there are crystals to lose. Only chocolate that has been melted and has since been below the working range can be
+ * heated too far; what lies between is being melted or still cools, however warm the kitchen. It decides what the phase
+ * alone cannot: a wrong phase would silence the alarms, or raise them over a melt.
+ */
+public enum Melted {
+    /** As it came: nothing of its crystals is known, and they are about to be melted. */
+    NOT_YET,
+    /** Melted, and not below the working range since. */
+    STILL_WARM,
+    /** Melted and cooled: from now on heat can harm. */
+    COOLED_SINCE;
+
+    /** What lasts for less is a lump, a touch of the wall or a probe that dips in. Own choice. */
+    private static final Duration SUSTAINED = Duration.ofSeconds(10);
+
+    private static final Duration PLAINLY = Duration.ofSeconds(20);
+
+    /**
+     * As fast as a bowl of half a kilogram falls in cold water near the range; a tip in the air falls faster. What fell so
+     * fast is believed only when that is two minutes past. Own choice, from lumped bowls.
+     */
+    private static final double TOO_FAST_KELVIN_PER_MINUTE = 12;
+
+    private static final Duration FALL_SEEN = Duration.ofMinutes(2);
+
+    /** Above melt-out by this much no form V is left to protect. Own choice. */
+    static final double ABOVE_MELT_OUT_KELVIN = 2.0;
+
+    Melted next(Recipe recipe, Contact contact, Estimate estimate, Window window, Instant now) {
+        double celsius = estimate.chocolateCelsius();
+        double melts = recipe.meltOut().limitCelsius() + ABOVE_MELT_OUT_KELVIN;
+        double low = recipe.work().range().lowCelsius();
+        boolean hot =
+                celsius >= melts && window.coolestThroughout(now.minus(PLAINLY)).orElse(0) >= melts;
+        boolean cool =
+                celsius < low && window.warmestThroughout(now.minus(SUSTAINED)).orElse(99) < low;
+        return switch (this) {
+            case NOT_YET -> hot ? STILL_WARM : NOT_YET;
+            case STILL_WARM -> cool ? COOLED_SINCE : STILL_WARM;
+            case COOLED_SINCE -> hot && contact.place() != Place.COLD_WATER ? STILL_WARM : COOLED_SINCE;
+        };
+    }
+
+    /** What the maker's word for the phase says of it. */
+    Melted told(Phase phase) {
+        return switch (phase) {
+            case MELT -> NOT_YET;
+            case COOL -> STILL_WARM;
+            case SEED, REWARM, WORK, REST -> COOLED_SINCE;
+        };
+    }
+}

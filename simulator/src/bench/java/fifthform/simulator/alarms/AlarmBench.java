@@ -1,0 +1,50 @@
+package fifthform.simulator.alarms;
+
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.recipe.RecipeText;
+import fifthform.simulator.bench.Fleet;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.LongStream;
+
+/**
+ * The alarm system beside the goals it is measured by, over many batches of the home fleet, in every fifth of which the
+ * maker takes no notice of the program.
+ *
+ * <p>{@code java … AlarmBench BATCHES FIRST} goes through so many (10,000 by default) from that number on (0).
+ */
+public final class AlarmBench {
+    private static final int USUAL_BATCHES = 10_000;
+    private static final Map<String, Recipe> RECIPES = new ConcurrentHashMap<>();
+
+    private AlarmBench() {}
+
+    public static void main(String[] arguments) {
+        long batches = arguments.length > 0 ? Long.parseLong(arguments[0]) : USUAL_BATCHES;
+        long first = arguments.length > 1 ? Long.parseLong(arguments[1]) : 0;
+        AlarmRun run = new AlarmRun(Fleet.builtIn(Fleet.HOME), AlarmBench::recipe);
+        AlarmTally tally =
+                AlarmTally.of(run, LongStream.range(first, first + batches).boxed().toList());
+        System.out.print(tally.table());
+        System.out.println("batches with a missed melt-out: " + tally.missedIn());
+    }
+
+    private static Recipe recipe(String id) {
+        return RECIPES.computeIfAbsent(id, AlarmBench::read);
+    }
+
+    private static Recipe read(String id) {
+        try (InputStream in = AlarmBench.class.getResourceAsStream("/recipes/" + id + ".recipe")) {
+            return RecipeText.parse(id, new String(in.readAllBytes(), StandardCharsets.UTF_8))
+                    .fold(recipe -> recipe, problems -> {
+                        throw new IllegalStateException(problems.toString());
+                    });
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
