@@ -24,6 +24,7 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
     private static final Set<AlarmId> SPOKEN_FOR = EnumSet.of(AlarmId.OVER_RANGE, AlarmId.HEADING_OVER);
     private static final Set<AlarmId> FORECAST = EnumSet.of(AlarmId.HEADING_OVER, AlarmId.HEADING_UNDER);
 
+    private static final Duration SHORTEST_SHELF = Duration.ofMinutes(1);
     private static final Duration LONGEST_SHELF = Duration.ofMinutes(15);
     private static final int MOST_SHELVED = 2;
 
@@ -73,10 +74,10 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
     private Standing judged(
             AlarmId id, Function<AlarmId, Finding> look, Phase phase, Instant now, Optional<Reason> held) {
         AlarmSetting setting = AlarmTable.of(id);
-        // A bowl that gets so hot that it counts as melting again has not been decided about: the loudest alarm must
-        // not end by itself because things got worse.
+        // A bowl that gets so hot that it counts as melting again, or is left to set, has not been decided about. One
+        // that has been cooled down to where crystals form again has: that act is a choice.
         boolean undecided =
-                setting.ending() == Ending.BY_CHOICE && of(id).state().isStanding() && phase == Phase.MELT;
+                setting.ending() == Ending.BY_CHOICE && of(id).state().isStanding() && phase != Phase.SEED;
         if (!undecided && !setting.phases().contains(phase))
             return of(id).with(new AlarmState.Suppressed(Reason.NOT_IN_THIS_PHASE));
         if (held.isPresent()) return of(id).with(new AlarmState.Suppressed(held.get()));
@@ -100,7 +101,9 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
 
     /** The maker has seen this alarm. */
     public AlarmBank seen(AlarmId id, Instant now) {
-        return with(id, of(id).state().seen(now));
+        EnumMap<AlarmId, Standing> after = new EnumMap<>(standings);
+        after.put(id, of(id).seen(now));
+        return new AlarmBank(after);
     }
 
     /** The maker has decided what to do after a melt-out. */
@@ -110,7 +113,7 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
 
     /**
      * The maker sets an alarm aside, or with zero takes it back. Urgent alarms are never set aside, nor more than two at
-     * once, nor longer than a quarter of an hour: then nothing changes.
+     * once, nor for less than a minute or more than a quarter of an hour: then nothing changes.
      */
     public AlarmBank shelved(AlarmId id, Duration duration, Instant now) {
         AlarmState state = of(id).state();
@@ -121,7 +124,7 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
         boolean allowed = state.isStanding()
                 && of(id).priority() != Priority.URGENT
                 && already < MOST_SHELVED
-                && !duration.isZero()
+                && duration.compareTo(SHORTEST_SHELF) >= 0
                 && duration.compareTo(LONGEST_SHELF) <= 0;
         return allowed ? with(id, new AlarmState.Shelved(now.plus(duration), Condition.MET)) : this;
     }

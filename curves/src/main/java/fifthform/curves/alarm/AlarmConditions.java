@@ -11,6 +11,7 @@ import fifthform.curves.signal.Doubt;
 import fifthform.curves.signal.Track;
 import fifthform.curves.signal.Window;
 import fifthform.curves.situation.ProbePlace;
+import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Situation;
 import java.time.Duration;
 import java.util.Optional;
@@ -62,8 +63,13 @@ public final class AlarmConditions {
         this.situation = situation;
     }
 
-    /** What the situation says of this alarm. */
+    /** What the situation says of this alarm, and where its condition holds, why. */
     public Finding of(AlarmId id) {
+        Finding found = look(id);
+        return found.condition() == Condition.MET ? found.because(reason(id, found)) : found;
+    }
+
+    private Finding look(AlarmId id) {
         return switch (id) {
             case HEADING_OVER -> headingOver();
             case OVER_RANGE -> above(id, situation.recipe().meltOut().warnCelsius());
@@ -82,6 +88,40 @@ public final class AlarmConditions {
             case NOT_RECORDING ->
                 new Finding(Condition.when(situation.storeTrouble().isPresent()), usual(id), OptionalDouble.empty());
         };
+    }
+
+    private Optional<Reason> reason(AlarmId id, Finding found) {
+        AlarmReasons reasons = new AlarmReasons(situation);
+        double figure = found.figureCelsius().orElse(Double.NaN);
+        return switch (id) {
+            case HEADING_OVER -> Optional.of(headingOverReason(reasons));
+            case OVER_RANGE ->
+                Optional.of(reasons.past(situation.recipe().meltOut().warnCelsius(), deadband(id)));
+            case NEAR_MELT_OUT ->
+                Optional.of(reasons.past(situation.recipe().meltOut().guardCelsius(), deadband(id)));
+            case MELT_OUT ->
+                Optional.of(reasons.past(situation.recipe().meltOut().limitCelsius(), deadband(id)));
+            case HEADING_UNDER ->
+                Optional.of(reasons.courseReaches(work().lowCelsius() - UNDER_MARGIN_KELVIN, Forecast.HORIZON, figure));
+            case TOO_COOL -> Optional.of(reasons.past(work().lowCelsius() - TOO_COOL_KELVIN, deadband(id)));
+            case OVER_COOLED -> Optional.of(overCooledReason(reasons));
+            case MELT_TOO_HOT -> Optional.of(reasons.past(situation.recipe().scorchCelsius(), deadband(id)));
+            case BATH_HOT -> Optional.of(reasons.bathPast(figure, bathLimitCelsius()));
+            case PROBE_FAULT, NO_READING, READING_DOUBTFUL, PROBE_OUT, NOT_RECORDING -> reasons.ofInstrument(id);
+        };
+    }
+
+    private Reason headingOverReason(AlarmReasons reasons) {
+        return overdue(situation.trusted().orElseThrow()) == Condition.MET
+                ? reasons.liftOverdue(fastestOfLate())
+                : reasons.peakPasses(work().highCelsius());
+    }
+
+    private Reason overCooledReason(AlarmReasons reasons) {
+        Estimate estimate = situation.trusted().orElseThrow();
+        return estimate.chocolateCelsius() <= overCooledCelsius()
+                ? reasons.past(overCooledCelsius(), deadband(AlarmId.OVER_COOLED))
+                : reasons.courseReaches(overCooledCelsius(), OVER_COOLED_AHEAD, coolestSoon(estimate));
     }
 
     private Finding headingOver() {
@@ -126,21 +166,24 @@ public final class AlarmConditions {
 
     /** Whether the hands have not obeyed a cue to lift: the push that was there before it goes on. */
     private Condition overdue(Estimate estimate) {
-        Duration patience = situation.setup().reactionTime().plus(LIFT_OVERDUE);
+        Duration patience = situation.reaction().plus(LIFT_OVERDUE);
         boolean late = situation
                 .liftDueSince()
                 .filter(since -> Duration.between(since, situation.now()).compareTo(patience) >= 0)
                 .isPresent();
         double rate = estimate.rateKelvinPerMinute();
         if (!late || rate < FAINT_PUSH_KELVIN_PER_MINUTE) return Condition.OVER;
-        double fastest = situation
+        boolean pushed = rate > STILL_PUSHED * fastestOfLate() && rate > PUSH_KELVIN_PER_MINUTE;
+        // A rest of the spoon slackens the rise as a lift does: it takes more than that to take the alarm back.
+        return pushed ? Condition.MET : Condition.BETWEEN;
+    }
+
+    private double fastestOfLate() {
+        return situation
                 .window()
                 .fastestRiseSince(situation.now().minus(LIFT_OVERDUE))
                 .map(Window.Point::kelvinPerMinute)
                 .orElse(0.0);
-        boolean pushed = rate > STILL_PUSHED * fastest && rate > PUSH_KELVIN_PER_MINUTE;
-        // A rest of the spoon slackens the rise as a lift does: it takes more than that to take the alarm back.
-        return pushed ? Condition.MET : Condition.BETWEEN;
     }
 
     private boolean guardIsNear(Estimate estimate) {
@@ -167,7 +210,9 @@ public final class AlarmConditions {
         double deadband = deadband(AlarmId.HEADING_UNDER);
         Condition condition = Condition.high(limit - soon, deadband)
                 .with(Condition.high(limit - asTheLastMinute(situation.trusted().get()), deadband));
-        return new Finding(condition, usual(AlarmId.HEADING_UNDER), OptionalDouble.of(soon));
+        // What is under already heads nowhere: that is the business of too-cool.
+        boolean under = situation.trusted().get().chocolateCelsius() < limit;
+        return new Finding(under ? Condition.OVER : condition, usual(AlarmId.HEADING_UNDER), OptionalDouble.of(soon));
     }
 
     /** Where it would be at the horizon if it went on as in the last minute: the spoon moves a rate, hardly a minute. */
@@ -184,8 +229,11 @@ public final class AlarmConditions {
     }
 
     private Finding overCooled() {
-        double limit = situation.recipe().cool().range().lowCelsius() - OVER_COOLED_KELVIN;
-        return judged(AlarmId.OVER_COOLED, e -> limit - coolestSoon(e));
+        return judged(AlarmId.OVER_COOLED, e -> overCooledCelsius() - coolestSoon(e));
+    }
+
+    private double overCooledCelsius() {
+        return situation.recipe().cool().range().lowCelsius() - OVER_COOLED_KELVIN;
     }
 
     private double coolestSoon(Estimate estimate) {
@@ -203,13 +251,14 @@ public final class AlarmConditions {
         // The melting bath is meant to be hot, and cold water is judged by the bowl: only the rewarm has a plan to
         // pass.
         boolean planned = rewarm || situation.batch().phase() == Phase.WORK;
-        double plan = situation.setup().bathCelsius().orElse(situation.recipe().rewarmBathCelsius());
-        Condition condition = planned
-                ? Condition.high(
-                        celsius - plan - BATH_MARGIN_KELVIN,
-                        AlarmTable.of(AlarmId.BATH_HOT).deadbandKelvin())
-                : Condition.OVER;
+        double deadband = deadband(AlarmId.BATH_HOT, bath.get().noiseKelvin());
+        Condition condition = planned ? Condition.high(celsius - bathLimitCelsius(), deadband) : Condition.OVER;
         return new Finding(condition, time.with(Consequence.BATCH), OptionalDouble.of(celsius));
+    }
+
+    private double bathLimitCelsius() {
+        double plan = situation.setup().bathCelsius().orElse(situation.recipe().rewarmBathCelsius());
+        return plan + BATH_MARGIN_KELVIN;
     }
 
     private Finding probeFault() {
@@ -266,8 +315,12 @@ public final class AlarmConditions {
     }
 
     private double deadband(AlarmId id) {
-        double noise = situation.bowl().noiseKelvin();
-        return Math.max(AlarmTable.of(id).deadbandKelvin(), Math.min(1, DEADBAND_SIGMAS * noise));
+        return deadband(id, situation.bowl().noiseKelvin());
+    }
+
+    private static double deadband(AlarmId id, double noiseKelvin) {
+        double usual = AlarmTable.of(id).deadbandKelvin();
+        return Math.max(usual, Math.min(1, DEADBAND_SIGMAS * noiseKelvin));
     }
 
     private static Finding unknown(AlarmId id) {

@@ -1,5 +1,6 @@
 package fifthform.curves.alarm;
 
+import fifthform.curves.situation.Reason;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -9,32 +10,62 @@ import java.util.OptionalDouble;
  * One alarm of a batch.
  *
  * @param state its state
- * @param priority how soon the maker has to act; the highest since it was raised
- * @param figureCelsius the temperature it is about, at its worst moment known
+ * @param priority how soon the maker has to act, as shown: the highest since it was raised or last seen
+ * @param present how soon, as its condition last said
+ * @param figureCelsius the temperature it is about, as last known while its condition held
+ * @param reason why, in figures, as last known while its condition held
  */
-public record Standing(AlarmState state, Priority priority, OptionalDouble figureCelsius) {
-    static final Standing QUIET = new Standing(new AlarmState.Normal(), Priority.ADVISE, OptionalDouble.empty());
+public record Standing(
+        AlarmState state, Priority priority, Priority present, OptionalDouble figureCelsius, Optional<Reason> reason) {
+    static final Standing QUIET = new Standing(
+            new AlarmState.Normal(), Priority.ADVISE, Priority.ADVISE, OptionalDouble.empty(), Optional.empty());
 
     public Standing {
         Objects.requireNonNull(state, "state");
         Objects.requireNonNull(priority, "priority");
+        Objects.requireNonNull(present, "present");
         Objects.requireNonNull(figureCelsius, "figureCelsius");
+        Objects.requireNonNull(reason, "reason");
     }
 
     Standing next(AlarmSetting setting, Finding finding, Instant now) {
         AlarmState after = state.next(setting, finding, now);
-        if (!after.isStanding()) return new Standing(after, finding.priority(), finding.figureCelsius());
         boolean met = finding.condition() == Condition.MET;
-        boolean risen = met && state.isStanding() && finding.priority().compareTo(priority) > 0;
+        boolean shelved = state instanceof AlarmState.Shelved;
+        // What has become urgent is not what was set aside.
+        boolean outgrown = shelved && met && finding.priority() == Priority.URGENT;
+        if (!after.isStanding() && !outgrown) return resting(after, finding);
+        boolean risen =
+                outgrown || met && state.isStanding() && finding.priority().compareTo(priority) > 0;
         // A rise in priority is news even to somebody who has seen the alarm; a fall is not.
         AlarmState told = risen ? new AlarmState.Unacknowledged(now, 0, Optional.empty()) : after;
         boolean fresh = !state.isStanding();
         Priority worst = fresh || risen ? finding.priority() : priority;
-        return new Standing(told, worst, met ? finding.figureCelsius() : figureCelsius);
+        return new Standing(
+                told,
+                worst,
+                met ? finding.priority() : present,
+                met ? finding.figureCelsius() : figureCelsius,
+                met ? finding.reason() : reason);
+    }
+
+    private static Standing resting(AlarmState after, Finding finding) {
+        return new Standing(
+                after,
+                finding.priority(),
+                finding.priority(),
+                finding.figureCelsius(),
+                finding.condition() == Condition.MET ? finding.reason() : Optional.empty());
+    }
+
+    /** Seen: what is shown from now on is the highest from now on. */
+    Standing seen(Instant now) {
+        AlarmState after = state.seen(now);
+        return new Standing(after, after.isStanding() ? present : priority, present, figureCelsius, reason);
     }
 
     Standing with(AlarmState other) {
-        return new Standing(other, priority, figureCelsius);
+        return new Standing(other, priority, present, figureCelsius, reason);
     }
 
     /** When it was raised, while it stands. */

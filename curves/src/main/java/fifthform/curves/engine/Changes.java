@@ -125,7 +125,7 @@ final class Changes {
         Standing is = after.alarms().of(id);
         boolean raised =
                 is.state().isNew() && (!was.state().isNew() || !was.raised().equals(is.raised()));
-        if (raised) events.add(new Event.AlarmRaised(at, id, is.priority(), is.figureCelsius()));
+        if (raised) events.add(new Event.AlarmRaised(at, id, is.priority(), is.figureCelsius(), is.reason()));
         else if (was.state().isStanding()
                 && is.state() instanceof AlarmState.Acknowledged
                 && was.state().isNew()) {

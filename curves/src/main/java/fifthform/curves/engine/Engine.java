@@ -89,23 +89,26 @@ public final class Engine {
         Window window = news ? told.window().with(pointOf(trusted.get())) : told.window();
         Duration passed = news ? sinceLast(before, now) : Duration.ZERO;
         Insight insight = hearing.after(before, told, setup, news ? Optional.of(bowl) : Optional.empty());
-        Batch batch = news ? told.batch().followed(setup.recipe(), trusted.get(), window, now, passed) : told.batch();
+        Batch followed =
+                news ? told.batch().followed(setup.recipe(), trusted.get(), window, now, passed) : told.batch();
         Coasting coasting = trusted.map(e -> told.coasting()
-                        .followed(setup, before.batch().contact(), batch.contact(), e, window, now, passed))
+                        .followed(setup, before.batch().contact(), followed.contact(), e, window, now, passed))
                 .orElse(told.coasting());
+        Batch batch = Hands.measured(setup, before, followed, coasting);
+        Setup known = setup.withReactionTime(batch.reaction().time(setup.reactionTime()));
         Optional<Track> bath = told.tracks().of(setup, Role.BATH);
         Optional<Saying> said = insight.guess()
                 .map(guess ->
                         new Saying(guess, told.started(), told.calibration().factor()));
         Optional<Forecast> forecast =
-                trusted.map(e -> Forecasts.make(setup, batch, coasting, e, bathCelsius(bath, now), said, now)
+                trusted.map(e -> Forecasts.make(known, batch, coasting, e, bathCelsius(bath, now), said, now)
                         .after(before.hindsight()));
         Calibration calibration = told.calibration().followed(told.coasting(), coasting, batch, said);
         Hindsight hindsight = news && forecast.isPresent()
                 ? before.hindsight().with(trusted.get(), batch.contact(), forecast.get())
                 : before.hindsight();
         Situation situation = new Situation(
-                setup,
+                known,
                 now,
                 bowl,
                 bath,

@@ -89,13 +89,22 @@ public sealed interface Event {
      * An alarm needs a response now: it is new, new again, or has risen in priority.
      *
      * @param figureCelsius the temperature it is about, where it is about one
+     * @param reason why, in figures; empty in sessions of before reasons were kept
      */
-    record AlarmRaised(Instant at, AlarmId alarm, Priority priority, OptionalDouble figureCelsius) implements Event {
+    record AlarmRaised(
+            Instant at, AlarmId alarm, Priority priority, OptionalDouble figureCelsius, Optional<Reason> reason)
+            implements Event {
+        /** An alarm of which no reason was kept. */
+        public AlarmRaised(Instant at, AlarmId alarm, Priority priority, OptionalDouble figureCelsius) {
+            this(at, alarm, priority, figureCelsius, Optional.empty());
+        }
+
         public AlarmRaised {
             Objects.requireNonNull(at, "at");
             Objects.requireNonNull(alarm, "alarm");
             Objects.requireNonNull(priority, "priority");
             Objects.requireNonNull(figureCelsius, "figureCelsius");
+            Objects.requireNonNull(reason, "reason");
         }
 
         @Override

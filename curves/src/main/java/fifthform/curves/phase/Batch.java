@@ -17,8 +17,9 @@ import java.util.Optional;
  * @param progress its phase and how far that has come
  * @param contact where its bowl stands
  * @param melted whether there are crystals to lose
+ * @param reaction how quickly the hands answer a cue
  */
-public record Batch(PhaseProgress progress, Contact contact, Melted melted) {
+public record Batch(PhaseProgress progress, Contact contact, Melted melted, Reaction reaction) {
     /** Time between two readings that still counts as time spent in a range. */
     private static final Duration LONGEST_STEP = Duration.ofSeconds(5);
 
@@ -29,12 +30,16 @@ public record Batch(PhaseProgress progress, Contact contact, Melted melted) {
         Objects.requireNonNull(progress, "progress");
         Objects.requireNonNull(contact, "contact");
         Objects.requireNonNull(melted, "melted");
+        Objects.requireNonNull(reaction, "reaction");
     }
 
     /** A batch that has just begun: solid chocolate over the hot bath. */
     public static Batch atStart(Instant start) {
         return new Batch(
-                PhaseProgress.begin(Phase.MELT, start, Evidence.ASSUMED), Contact.atStart(start), Melted.NOT_YET);
+                PhaseProgress.begin(Phase.MELT, start, Evidence.ASSUMED),
+                Contact.atStart(start),
+                Melted.NOT_YET,
+                Reaction.UNKNOWN);
     }
 
     public Phase phase() {
@@ -55,9 +60,9 @@ public record Batch(PhaseProgress progress, Contact contact, Melted melted) {
         PhaseProgress going = progress.with(
                 estimate.chocolateCelsius(), inRange(recipe, estimate, sinceLast), settled(recipe, estimate, now));
         Melted since = melted.next(recipe, stands, estimate, window, now);
-        Phase next = PhaseRules.next(recipe, new Batch(going, stands, since), estimate, window, now);
+        Phase next = PhaseRules.next(recipe, new Batch(going, stands, since, reaction), estimate, window, now);
         PhaseProgress gone = next == phase() ? going : PhaseProgress.begin(next, now, Evidence.INFERRED);
-        return new Batch(gone, stands, PhaseRules.concluded(next, phase(), since));
+        return new Batch(gone, stands, PhaseRules.concluded(next, phase(), since), reaction);
     }
 
     /** The maker says which phase it is now; the bowl then stands where it usually does. */
@@ -72,12 +77,25 @@ public record Batch(PhaseProgress progress, Contact contact, Melted melted) {
                         progress.dwell(),
                         progress.settledSince())
                 : PhaseProgress.begin(phase, at, Evidence.TOLD);
-        return new Batch(begun, contact.movedTo(Contact.usualPlace(phase), at, Evidence.TOLD), melted.told(phase));
+        return new Batch(
+                begun, contact.movedTo(Contact.usualPlace(phase), at, Evidence.TOLD), melted.told(phase), reaction);
     }
 
     /** The maker says where the bowl stands. */
     public Batch moved(Place to, Instant at) {
-        return new Batch(progress, contact.movedTo(to, at, Evidence.TOLD), melted);
+        return new Batch(progress, contact.movedTo(to, at, Evidence.TOLD), melted, reaction);
+    }
+
+    /**
+     * The batch once the hands have answered a cue to take the bowl out of the water.
+     *
+     * @param cued since when the cue stood
+     * @param left when the bowl left the water
+     * @param prior what the set-up says of the hands
+     */
+    public Batch answered(Instant cued, Instant left, Duration prior) {
+        Reaction after = reaction.answered(Duration.between(cued, left), contact.evidence(), prior);
+        return new Batch(progress, contact, melted, after);
     }
 
     private Duration inRange(Recipe recipe, Estimate estimate, Duration sinceLast) {

@@ -27,10 +27,13 @@ public enum Melted {
     private static final Duration PLAINLY = Duration.ofSeconds(20);
 
     /**
-     * As fast as a bowl of half a kilogram falls in cold water near the range; a tip in the air falls faster. What fell so
-     * fast is believed only when that is two minutes past. Own choice, from lumped bowls.
+     * Only a small bowl falls so fast in cold water near the range; a tip in the air falls faster. What fell so fast is
+     * believed only when that is two minutes past. Own choice, from lumped bowls.
      */
-    private static final double TOO_FAST_KELVIN_PER_MINUTE = 12;
+    static final double TOO_FAST_KELVIN_PER_MINUTE = 8;
+
+    /** The same where the fast part was doubted and left no trace but the depth. Own choice. */
+    private static final double TOO_FAR_KELVIN = 8;
 
     private static final Duration FALL_SEEN = Duration.ofMinutes(2);
 

@@ -15,11 +15,15 @@ import java.time.Instant;
 final class PhaseRules {
     private static final Duration SUSTAINED = Duration.ofSeconds(20);
     private static final Duration WARMING = Duration.ofSeconds(10);
+    private static final Duration FOR_LONG = Duration.ofSeconds(100);
     static final Duration SETTLED = Duration.ofSeconds(15);
 
     private static final double LEFT_THE_MELT_KELVIN = 1.5;
     private static final double NEAR_COOL_KELVIN = 0.2;
     private static final double LEFT_THE_COOL_KELVIN = 0.7;
+
+    /** A batch that was joined while it cooled is at its coldest, but for noise. */
+    private static final double JOINED_KELVIN = 0.3;
 
     /** So far above the coldest of the cooling no spoon alone brings it. */
     private static final double WARMED_KELVIN = 1.0;
@@ -71,12 +75,39 @@ final class PhaseRules {
         double highest = progress.highestCelsius().orElse(celsius);
         boolean wasMelted = melted != Melted.NOT_YET;
         boolean falling = celsius <= highest - LEFT_THE_MELT_KELVIN && rate < -0.4;
-        // Solid chocolate in a hot kitchen may cool at first as well: what was not above the range was not melted.
+        // What rose before it fell was being melted, and its probe has been taken out; what never was above the range
+        // was never melted, but came from a hot kitchen.
+        double lowest = progress.lowestCelsius().orElse(celsius);
         boolean joinedWhileCooling = highest > recipe.work().range().highCelsius()
+                && celsius <= lowest + JOINED_KELVIN
                 && window.highestRateThroughout(now.minus(SUSTAINED)).orElse(0) < -0.8;
-        boolean toldSo = contact.place() == Place.COLD_WATER;
-        boolean cooled = melted == Melted.COOLED_SINCE;
-        return (wasMelted && (falling || toldSo)) || joinedWhileCooling || cooled ? Phase.COOL : Phase.MELT;
+        boolean inColdWater = contact.place() == Place.COLD_WATER;
+        boolean saidSo = inColdWater && contact.evidence() == Evidence.TOLD;
+        boolean left = saidSo || joinedWhileCooling() || sinksForLong() || melted == Melted.COOLED_SINCE;
+        return left || (wasMelted && (falling || inColdWater)) ? Phase.COOL : Phase.MELT;
+    }
+
+    /**
+     * What rose before it fell was being melted, and its probe has been taken out; what never was above the range was
+     * never melted, but came from a hot kitchen.
+     */
+    private boolean joinedWhileCooling() {
+        double lowest = progress.lowestCelsius().orElse(celsius);
+        return wasAboveTheRange()
+                && celsius <= lowest + JOINED_KELVIN
+                && window.highestRateThroughout(now.minus(SUSTAINED)).orElse(0) < -0.8;
+    }
+
+    /** A weak bath was given up: it sinks as a bowl does and a tip in the air does not. */
+    private boolean sinksForLong() {
+        return wasAboveTheRange()
+                && window.highestRateThroughout(now.minus(FOR_LONG)).orElse(0) < -0.2
+                && window.fastestFallSince(now.minus(FOR_LONG)).orElseThrow().kelvinPerMinute()
+                        > -Melted.TOO_FAST_KELVIN_PER_MINUTE;
+    }
+
+    private boolean wasAboveTheRange() {
+        return progress.highestCelsius().orElse(celsius) > recipe.work().range().highCelsius();
     }
 
     private Phase afterCool() {

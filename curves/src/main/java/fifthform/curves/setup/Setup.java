@@ -91,6 +91,11 @@ public record Setup(
         return probes.stream().filter(p -> p.id().equals(id)).findFirst();
     }
 
+    /** The same set-up with quicker or slower hands. */
+    public Setup withReactionTime(Duration other) {
+        return new Setup(recipe, bowl, probes, other, bathCelsius, roomCelsius, origin);
+    }
+
     /** The same set-up with another chocolate. */
     public Setup withRecipe(Recipe other) {
         return new Setup(other, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin, approach, seedGrams);

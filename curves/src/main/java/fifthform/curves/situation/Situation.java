@@ -9,6 +9,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Track;
 import fifthform.curves.signal.Window;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -59,6 +60,11 @@ public record Situation(
 
     public Recipe recipe() {
         return setup.recipe();
+    }
+
+    /** From a cue to the hands' act: the set-up's figure, or what the answers of this session have made of it. */
+    public Duration reaction() {
+        return setup.reactionTime();
     }
 
     /** The estimate where it speaks of the chocolate now; temperature alarms and cues rest on nothing else. */

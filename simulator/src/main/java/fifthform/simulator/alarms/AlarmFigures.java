@@ -59,7 +59,7 @@ record AlarmFigures(
         long placeRight) {
     /** Whether the chocolate itself gave reason for alarms. */
     enum Course {
-        /** Came into the working range and never past the warning above it. */
+        /** Came into the working range, never past the warning above it, nor was left to thicken for ten minutes. */
         NORMAL,
         TROUBLED
     }

@@ -31,6 +31,11 @@ import java.util.Set;
 final class AlarmWatch {
     private static final Set<AlarmId> OF_MELT_OUT = EnumSet.of(AlarmId.NEAR_MELT_OUT, AlarmId.MELT_OUT);
 
+    /** As far below the range as {@code too-cool} begins, for as long as an alarm may stand. */
+    private static final double THICK_KELVIN = 0.5;
+
+    private static final long THICK_STEPS = 10 * 60 * 2;
+
     private final Recipe recipe;
     private final ProbeScale scale;
     private final TruePhase phase;
@@ -43,6 +48,7 @@ final class AlarmWatch {
     private long phaseRight;
     private long placeRight;
     private long cues;
+    private long thickMoments;
     private boolean reached;
     private boolean passed;
 
