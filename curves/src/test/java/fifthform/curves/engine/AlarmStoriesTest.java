@@ -19,12 +19,17 @@ import static fifthform.curves.input.AlarmId.PROBE_FAULT;
 import static fifthform.curves.input.AlarmId.READING_DOUBTFUL;
 import static fifthform.curves.input.AlarmId.TOO_COOL;
 import static fifthform.curves.recipe.Phase.COOL;
+import static fifthform.curves.recipe.Phase.MELT;
+import static fifthform.curves.recipe.Phase.REST;
 import static fifthform.curves.recipe.Phase.REWARM;
+import static fifthform.curves.recipe.Phase.SEED;
 import static fifthform.curves.recipe.Phase.WORK;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fifthform.curves.input.AlarmId;
+import fifthform.curves.recipe.Phase;
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -172,6 +177,42 @@ class AlarmStoriesTest {
         story.at(3, MET, URGENT).is("new", "raised heading-over urgent").seen(4).is("known", "seen heading-over");
         story.at(5, MET, PROMPT).is("known").at(6, MET, URGENT).is("known");
         assertEquals(URGENT, story.priority(), "the highest it has had since it was raised");
+    }
+
+    /** The highest since it was last seen: who has seen it as prompt is told when it is urgent again. */
+    @Test
+    void whatIsSeenAtALowerPriorityShowsThatOneAndRisesAnew() {
+        AlarmStory story =
+                AlarmStory.about(HEADING_OVER, REWARM).at(0, MET, URGENT).at(1, MET, URGENT);
+        story.at(2, MET, PROMPT).is("new");
+        assertEquals(URGENT, story.priority(), "not seen yet");
+        story.seen(3).is("known", "seen heading-over");
+        assertEquals(PROMPT, story.priority());
+        story.at(4, MET, URGENT).is("new", "raised heading-over urgent");
+    }
+
+    @Test
+    void whatWasSetAsideAndBecomesUrgentComesBackAtOnce() {
+        AlarmStory story = AlarmStory.about(HEADING_OVER, REWARM)
+                .at(0, MET, PROMPT)
+                .at(1, MET, PROMPT)
+                .setAside(2, FIVE_MINUTES);
+        story.at(3, MET, PROMPT).is("set aside").at(4, MET, URGENT).is("new", "raised heading-over urgent");
+    }
+
+    @Test
+    void nothingIsSetAsideForLessThanAMinute() {
+        raised(OVER_RANGE).setAside(10, Duration.ofSeconds(59)).is("new");
+        raised(OVER_RANGE).setAside(10, Duration.ofMinutes(1)).is("set aside", "cleared over-range");
+    }
+
+    /** Neither time nor a wrong phase decides about the batch; a bowl cooled down to new crystals does. */
+    @Test
+    void aMeltOutOutlastsEveryPhaseButTheOneThatMakesNewCrystals() {
+        AlarmStory story = raised(MELT_OUT).seen(5);
+        for (Phase phase : List.of(MELT, COOL, REST, WORK))
+            story.enters(phase).at(20, OVER).is("known");
+        story.enters(SEED).at(30, OVER).is("held back: NOT_IN_THIS_PHASE", "cleared melt-out");
     }
 
     @Test

@@ -40,6 +40,7 @@ final class StoryMaker {
     double highestAfterSeed = Double.NEGATIVE_INFINITY;
 
     private final Keys keys;
+    private Duration hands;
     private Optional<Place> intended = Optional.empty();
     private Instant handsAt = Instant.MAX;
     private Instant touchEnds = Instant.MAX;
@@ -49,6 +50,7 @@ final class StoryMaker {
         this.kitchen = kitchen;
         this.setup = setup;
         this.keys = keys;
+        this.hands = setup.reactionTime();
         this.state = Engine.start(setup, START);
     }
 
@@ -172,9 +174,14 @@ final class StoryMaker {
         touchEnds = handsAt.plusMillis(Math.round(1000 * seconds));
     }
 
+    /** From now on the hands are quicker or slower than the set-up says. */
+    void handsTake(Duration time) {
+        hands = time;
+    }
+
     private void intends(Place to) {
         intended = Optional.of(to);
-        handsAt = kitchen.at().plus(setup.reactionTime());
+        handsAt = kitchen.at().plus(hands);
     }
 
     private boolean due(CueId id) {
