@@ -6,6 +6,7 @@ import fifthform.simulator.alarms.AlarmFigures.Course;
 import fifthform.simulator.bench.Interval;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToLongFunction;
 
@@ -32,6 +33,16 @@ public final class AlarmTally {
     /** Melt-outs that were not told. */
     public long missedMeltOuts() {
         return sum(all, AlarmFigures::missed);
+    }
+
+    /** Melt-outs that really were. */
+    public long meltOuts() {
+        return sum(all, f -> f.meltOuts().size());
+    }
+
+    /** Share of the batches in which an alarm chattered. */
+    public double chatteringBatchesFraction() {
+        return count(all, f -> f.chattering() > 0) / (double) all.size();
     }
 
     /** Numbers of the batches in which a melt-out was missed. */
@@ -62,7 +73,7 @@ public final class AlarmTally {
         ears("all", all);
         ears("normal", normal);
         lifts();
-        meltOuts();
+        heat();
         split();
         mean("phase right, % of seconds", ">= 90", all, f -> 100.0 * f.phaseRight() / f.moments());
         mean("place right, % of seconds", "-", all, f -> 100.0 * f.placeRight() / f.moments());
@@ -97,9 +108,8 @@ public final class AlarmTally {
                 hours(AlarmFigures::hoursOff));
     }
 
-    private void meltOuts() {
-        long really = all.stream().mapToLong(f -> f.meltOuts().size()).sum();
-        share("melt-out missed", "0", missedMeltOuts(), really);
+    private void heat() {
+        share("melt-out missed", "0", missedMeltOuts(), meltOuts());
         rate(
                 "false melt-out warnings, an hour of work",
                 "<= 0.3",
@@ -148,7 +158,7 @@ public final class AlarmTally {
         return of.stream().mapToLong(number).sum();
     }
 
-    private static long count(List<AlarmFigures> of, java.util.function.Predicate<AlarmFigures> which) {
+    private static long count(List<AlarmFigures> of, Predicate<AlarmFigures> which) {
         return of.stream().filter(which).count();
     }
 
