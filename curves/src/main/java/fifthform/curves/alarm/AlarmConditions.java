@@ -35,9 +35,13 @@ public final class AlarmConditions {
     private static final double TIP_MOVES_KELVIN_PER_MINUTE = 20;
 
     /** So long must a bowl off the bath have been seen to rise; a coast has been rising since before it. Own choice. */
-    private static final Duration COAST_SEEN = Duration.ofSeconds(12);
+    private static final Duration COAST_SEEN = Duration.ofSeconds(8);
 
     private static final double RISES_KELVIN_PER_MINUTE = 0.2;
+
+    /** A cool cloth is worth while for no less. Own choice. */
+    private static final double TO_COME_KELVIN = 0.1;
+
     private static final double URGENT_OVER_KELVIN = 0.3;
     private static final double GUARD_SOON_SECONDS = 20;
     private static final Duration OVER_COOLED_AHEAD = Duration.ofSeconds(20);
@@ -137,8 +141,7 @@ public final class AlarmConditions {
 
     /**
      * Over the bath, whatever passes the range if lifted now. Off it there is nothing left to lift: there it takes a rise
-     * that has lasted, since a tip that comes back from the air rises as well, and a peak for which a cool cloth is worth
-     * while; and a peak that has come is no peak to come.
+     * that has lasted, since a tip that comes back from the air rises as well, and something that is still to come.
      */
     private Condition headsOver(Estimate estimate, double overKelvin) {
         Condition overdue = overdue(estimate);
@@ -150,18 +153,20 @@ public final class AlarmConditions {
     }
 
     private Condition coastsOver(Estimate estimate, double overKelvin) {
-        double deadband = deadband(AlarmId.HEADING_OVER);
+        double stillToCome = work().highCelsius() + overKelvin - estimate.chocolateCelsius();
         double slowest = situation
                 .window()
                 .lowestRateThroughout(situation.now().minus(COAST_SEEN))
                 .orElse(0);
-        boolean rises = slowest > RISES_KELVIN_PER_MINUTE;
-        Condition seen = Condition.high(overKelvin - URGENT_OVER_KELVIN, URGENT_OVER_KELVIN + deadband);
-        return seen == Condition.MET && !rises ? Condition.BETWEEN : stillToCome(estimate, seen);
-    }
-
-    private static Condition stillToCome(Estimate estimate, Condition seen) {
-        return estimate.rateKelvinPerMinute() > 0 ? seen : Condition.OVER;
+        Condition seen = Condition.high(overKelvin, deadband(AlarmId.HEADING_OVER));
+        boolean coasts = slowest > RISES_KELVIN_PER_MINUTE && stillToCome > TO_COME_KELVIN;
+        if (seen != Condition.MET || coasts) return seen;
+        // A wobble of the spoon's is no turning point yet.
+        double fastest = situation
+                .window()
+                .highestRateThroughout(situation.now().minus(COAST_SEEN))
+                .orElse(0);
+        return fastest > RISES_KELVIN_PER_MINUTE ? Condition.BETWEEN : Condition.OVER;
     }
 
     /** Whether the hands have not obeyed a cue to lift: the push that was there before it goes on. */

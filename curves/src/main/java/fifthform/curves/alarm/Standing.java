@@ -1,6 +1,7 @@
 package fifthform.curves.alarm;
 
 import fifthform.curves.situation.Reason;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,19 +12,34 @@ import java.util.OptionalDouble;
  *
  * @param state its state
  * @param priority how soon the maker has to act, as shown: the highest since it was raised or last seen
- * @param present how soon, as its condition last said
+ * @param present how soon, as its condition says now; a fall counts once it has lasted
+ * @param lowerSince since when its condition has said less than that
  * @param figureCelsius the temperature it is about, as last known while its condition held
  * @param reason why, in figures, as last known while its condition held
  */
 public record Standing(
-        AlarmState state, Priority priority, Priority present, OptionalDouble figureCelsius, Optional<Reason> reason) {
+        AlarmState state,
+        Priority priority,
+        Priority present,
+        Optional<Instant> lowerSince,
+        OptionalDouble figureCelsius,
+        Optional<Reason> reason) {
     static final Standing QUIET = new Standing(
-            new AlarmState.Normal(), Priority.ADVISE, Priority.ADVISE, OptionalDouble.empty(), Optional.empty());
+            new AlarmState.Normal(),
+            Priority.ADVISE,
+            Priority.ADVISE,
+            Optional.empty(),
+            OptionalDouble.empty(),
+            Optional.empty());
+
+    /** A priority that wavers around its limit would be told again and again. Own choice. */
+    private static final Duration FALL_LASTS = Duration.ofSeconds(10);
 
     public Standing {
         Objects.requireNonNull(state, "state");
         Objects.requireNonNull(priority, "priority");
         Objects.requireNonNull(present, "present");
+        Objects.requireNonNull(lowerSince, "lowerSince");
         Objects.requireNonNull(figureCelsius, "figureCelsius");
         Objects.requireNonNull(reason, "reason");
     }
@@ -41,10 +57,14 @@ public record Standing(
         AlarmState told = risen ? new AlarmState.Unacknowledged(now, 0, Optional.empty()) : after;
         boolean fresh = !state.isStanding();
         Priority worst = fresh || risen ? finding.priority() : priority;
+        boolean lower = !fresh && met && finding.priority().compareTo(present) < 0;
+        Optional<Instant> since = lower ? Optional.of(lowerSince.orElse(now)) : Optional.empty();
+        boolean lasts = since.isPresent() && !now.isBefore(since.get().plus(FALL_LASTS));
         return new Standing(
                 told,
                 worst,
-                met ? finding.priority() : present,
+                met && (!lower || lasts) ? finding.priority() : present,
+                since,
                 met ? finding.figureCelsius() : figureCelsius,
                 met ? finding.reason() : reason);
     }
@@ -54,6 +74,7 @@ public record Standing(
                 after,
                 finding.priority(),
                 finding.priority(),
+                Optional.empty(),
                 finding.figureCelsius(),
                 finding.condition() == Condition.MET ? finding.reason() : Optional.empty());
     }
@@ -61,11 +82,11 @@ public record Standing(
     /** Seen: what is shown from now on is the highest from now on. */
     Standing seen(Instant now) {
         AlarmState after = state.seen(now);
-        return new Standing(after, after.isStanding() ? present : priority, present, figureCelsius, reason);
+        return new Standing(after, after.isStanding() ? present : priority, present, lowerSince, figureCelsius, reason);
     }
 
     Standing with(AlarmState other) {
-        return new Standing(other, priority, present, figureCelsius, reason);
+        return new Standing(other, priority, present, lowerSince, figureCelsius, reason);
     }
 
     /** When it was raised, while it stands. */

@@ -134,8 +134,9 @@ final class ContactRules {
         return warms ? Place.BATH : Place.TABLE;
     }
 
-    /** A rise for which there is no lift to coast from. */
+    /** A rise for which there is no lift to coast from. While working a hair dryer warms the bowl as well. */
     private boolean unexplained() {
+        if (phase == Phase.WORK) return false;
         boolean coasts = Duration.between(contact.since(), now).compareTo(COAST_OVER) < 0;
         return !coasts && movedIn(SLOWLY) > UNEXPLAINED_KELVIN && warmOrTable() == Place.BATH;
     }

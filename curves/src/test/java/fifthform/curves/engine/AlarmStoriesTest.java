@@ -184,11 +184,20 @@ class AlarmStoriesTest {
     void whatIsSeenAtALowerPriorityShowsThatOneAndRisesAnew() {
         AlarmStory story =
                 AlarmStory.about(HEADING_OVER, REWARM).at(0, MET, URGENT).at(1, MET, URGENT);
-        story.at(2, MET, PROMPT).is("new");
+        story.at(2, MET, PROMPT).at(12, MET, PROMPT).is("new");
         assertEquals(URGENT, story.priority(), "not seen yet");
-        story.seen(3).is("known", "seen heading-over");
+        story.seen(13).is("known", "seen heading-over");
         assertEquals(PROMPT, story.priority());
-        story.at(4, MET, URGENT).is("new", "raised heading-over urgent");
+        story.at(14, MET, URGENT).is("new", "raised heading-over urgent");
+    }
+
+    @Test
+    void aPriorityThatWaversIsToldOnce() {
+        AlarmStory story =
+                AlarmStory.about(HEADING_OVER, REWARM).at(0, MET, URGENT).at(1, MET, URGENT);
+        story.at(2, MET, PROMPT).seen(3).at(4, MET, URGENT).is("known").at(5, MET, PROMPT);
+        story.at(14.9, MET, PROMPT).at(15.1, MET, URGENT).is("known");
+        assertEquals(URGENT, story.priority());
     }
 
     @Test

@@ -35,7 +35,7 @@ class ReactionTest {
     @ValueSource(doubles = {1.5, 2, 6})
     void severalAnswersBringItNearTheMakersOwn(double own) {
         Reaction reaction = after(Evidence.TOLD, own, own, own, own, own, own, own, own);
-        assertEquals(own, seconds(reaction), 0.25 * own);
+        assertEquals(1.16 * own, seconds(reaction), 0.2 * own, "the answer that two of three stay under");
     }
 
     @Test
