@@ -50,13 +50,20 @@ public record Batch(PhaseProgress progress, Contact contact, Melted melted, Reac
         return contact.place();
     }
 
+    /** As below, by the rules alone. */
+    public Batch followed(Recipe recipe, Estimate estimate, Window window, Instant now, Duration sinceLast) {
+        return followed(recipe, estimate, window, PlaceOdds.SILENT, now, sinceLast);
+    }
+
     /**
      * The batch once the curve has reached {@code estimate}.
      *
+     * @param odds where another witness has the bowl
      * @param sinceLast time since the estimate before
      */
-    public Batch followed(Recipe recipe, Estimate estimate, Window window, Instant now, Duration sinceLast) {
-        Contact stands = ContactRules.next(recipe, this, estimate, window, now);
+    public Batch followed(
+            Recipe recipe, Estimate estimate, Window window, PlaceOdds odds, Instant now, Duration sinceLast) {
+        Contact stands = ContactRules.next(recipe, this, estimate, window, odds, now);
         PhaseProgress going = progress.with(
                 estimate.chocolateCelsius(), inRange(recipe, estimate, sinceLast), settled(recipe, estimate, now));
         Melted since = melted.next(recipe, stands, estimate, window, now);

@@ -75,16 +75,23 @@ final class ContactRules {
         this.now = now;
     }
 
-    static Contact next(Recipe recipe, Batch batch, Estimate estimate, Window window, Instant now) {
+    static Contact next(Recipe recipe, Batch batch, Estimate estimate, Window window, PlaceOdds odds, Instant now) {
         ContactRules rules = new ContactRules(recipe, batch, estimate, window, now);
         Contact contact = batch.contact();
-        Place seen = contact.evidence() == Evidence.TOLD ? rules.against() : rules.seen();
+        Place ruled = contact.evidence() == Evidence.TOLD ? rules.against() : rules.seen();
+        Place seen = rules.isFreshWord() ? ruled : odds.with(contact, ruled);
         return contact.movedTo(seen, now, seen == contact.place() ? contact.evidence() : Evidence.INFERRED);
+    }
+
+    /** A key just pressed is believed by everybody. */
+    private boolean isFreshWord() {
+        return contact.evidence() == Evidence.TOLD
+                && Duration.between(contact.since(), now).compareTo(PLAINLY) < 0;
     }
 
     /** The place that contradicts the key, or the key's own. */
     private Place against() {
-        if (Duration.between(contact.since(), now).compareTo(PLAINLY) < 0) return contact.place();
+        if (isFreshWord()) return contact.place();
         double slowest = window.lowestRateThroughout(now.minus(PLAINLY)).orElse(0);
         double fastest = window.highestRateThroughout(now.minus(PLAINLY)).orElse(0);
         boolean sinks = phase != Phase.MELT && movedIn(SLOWLY) < -SLOWLY_KELVIN;
