@@ -18,7 +18,8 @@ import java.util.stream.LongStream;
  *
  * <p>Then the same over the careless fleet, which heats too far: there a melt-out can be missed.
  *
- * <p>{@code java … AlarmBench BATCHES FIRST} goes through so many (10,000 by default) from that number on (0).
+ * <p>{@code java … AlarmBench BATCHES FIRST} goes through so many of each ({@code -Dbatches}, 10,000 by default) from that
+ * number on (0).
  */
 public final class AlarmBench {
     private static final int USUAL_BATCHES = 10_000;
@@ -27,7 +28,7 @@ public final class AlarmBench {
     private AlarmBench() {}
 
     public static void main(String[] arguments) {
-        long batches = arguments.length > 0 ? Long.parseLong(arguments[0]) : USUAL_BATCHES;
+        long batches = arguments.length > 0 ? Long.parseLong(arguments[0]) : Long.getLong("batches", USUAL_BATCHES);
         long first = arguments.length > 1 ? Long.parseLong(arguments[1]) : 0;
         for (String fleet : List.of(Fleet.HOME, "careless")) {
             AlarmRun run = new AlarmRun(Fleet.builtIn(fleet), AlarmBench::recipe);
