@@ -48,6 +48,7 @@ final class AlarmWatch {
     private long phaseRight;
     private long placeRight;
     private long cues;
+    private Acts.Probe lastProbe = Acts.Probe.IN_THE_CHOCOLATE;
     private long thickMoments;
     private boolean reached;
     private boolean passed;
@@ -73,7 +74,9 @@ final class AlarmWatch {
         Spot spot = after.hands().spot();
         phase.saw(at, spot, shown);
         lifts.saw(after);
-        if (spot != before.hands().spot() || after.hands().towel() == Towel.WIPING) ears.acted(at);
+        boolean acted = spot != before.hands().spot() || after.hands().towel() == Towel.WIPING || probe != lastProbe;
+        lastProbe = probe;
+        if (acted) ears.acted(at);
         for (Event event : events) heard(event, after);
         ears.tick(at);
         falseWarnings.saw(at, shown);
