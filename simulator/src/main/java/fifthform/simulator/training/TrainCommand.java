@@ -4,12 +4,13 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 /** Makes the network's weights: simulates sessions, learns from them, writes the file. simulator/README.md tells how. */
-final class TrainCommand {
+public final class TrainCommand {
     private static final int NOT_UNDERSTOOD = 2;
     private static final int FAILED = 1;
 
@@ -25,6 +26,13 @@ final class TrainCommand {
     TrainCommand(Kitchens kitchens, PrintStream out) {
         this.kitchens = kitchens;
         this.out = out;
+    }
+
+    /** Exits with 0 if the weights are written, 1 if that failed, 2 if the arguments are not understood. */
+    public static void main(String[] arguments) {
+        Map<String, String> properties = new HashMap<>();
+        System.getProperties().forEach((name, value) -> properties.put(name.toString(), value.toString()));
+        System.exit(new TrainCommand(TrainingKitchens::sessions, System.out).run(arguments, properties));
     }
 
     /** Answers with the code to exit with: 0 if the weights are written. */
