@@ -61,6 +61,11 @@ public record Coast(double logSeconds, double logSpread, int liftsSeen) {
         };
     }
 
+    /** This as a batch's legacy; empty while it is only a guess from the material. */
+    Optional<LearnedCoast> learned() {
+        return liftsSeen == 0 ? Optional.empty() : Optional.of(new LearnedCoast(seconds(), logSpread, liftsSeen));
+    }
+
     /** The coast time, s. */
     public double seconds() {
         return StrictMath.exp(logSeconds);

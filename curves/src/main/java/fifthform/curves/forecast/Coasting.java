@@ -5,6 +5,7 @@ import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.phase.Contact;
 import fifthform.curves.phase.Evidence;
+import fifthform.curves.setup.LearnedCoast;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Window;
 import fifthform.curves.signal.Window.Point;
@@ -112,6 +113,14 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
     /** Loss to the room at this temperature, K/s, as this kitchen shows it. */
     double lossKelvinPerSecond(Setup setup, double chocolateCelsius) {
         return lossShare * RoomLoss.kelvinPerSecond(setup, chocolateCelsius);
+    }
+
+    /**
+     * What this batch leaves to the next one in the same bowl: what was known before it and every lift since, together.
+     * Empty where neither an earlier batch nor this one has seen the bowl coast.
+     */
+    public Optional<LearnedCoast> learned() {
+        return coast.learned();
     }
 
     /** What was learned stays; the turning point that was awaited then is awaited again. */
