@@ -38,29 +38,14 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
     private static final Duration LONGEST = Duration.ofMinutes(5);
     private static final Duration LOOK_BACK = Duration.ofSeconds(30);
 
-    /** Below this rate or coast a lift teaches nothing: noise would be taken for heat. */
-    private static final double TEACHING_RATE_KELVIN_PER_MINUTE = 0.4;
-
     /** A rate the other way round at the moment a lift is seen: something else holds the bowl. */
     private static final double CHANGED_HANDS_KELVIN_PER_MINUTE = 0.2;
-
-    /** A shorter stay in the water has not yet warmed or cooled the wall as deeply as a long one. */
-    private static final Duration TEACHING_STAY = Duration.ofSeconds(20);
 
     /** What turns sooner was not a lift but a pause in stirring. */
     private static final Duration TEACHING_COAST = Duration.ofSeconds(15);
 
-    private static final double TEACHING_COAST_KELVIN = 0.08;
-
-    /** Spread of what one lift teaches, as a logarithm: model error, and an unsure moment where nobody said it. */
-    private static final double SPREAD_TOLD = 0.2;
-
-    private static final double SPREAD_INFERRED = 0.35;
-
-    /** Above this the bowl comes from the melting bath: lumps and steam make it a poor lesson. */
-    private static final double POOR_LESSON_CELSIUS = 38;
-
-    private static final double POOR_LESSON_SPREAD = 0.5;
+    /** A mean over these seconds of the curve is hardly moved by noise, and no coast turns within them. */
+    private static final Duration STEADY = Duration.ofSeconds(8);
 
     public Coasting {
         Objects.requireNonNull(coast, "coast");
@@ -93,7 +78,8 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
                 && !after.since().isBefore(before.since());
         if (left) return new Coasting(coast, begun(before, after, estimate, window), lastTurn, lossShare);
         if (after.place() != Place.TABLE) return new Coasting(coast, Optional.empty(), lastTurn, lossShare);
-        return lift.map(l -> awaited(l.reaching(estimate.chocolateCelsius()), setup, estimate, now))
+        return lift.map(l -> awaited(
+                        l.reaching(estimate.chocolateCelsius(), steady(window, l, estimate)), setup, estimate, now))
                 .orElseGet(() -> rested(setup, after, estimate, now, passed));
     }
 
@@ -139,6 +125,8 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
                     estimate.rateSigmaKelvinPerMinute(),
                     stay,
                     Evidence.TOLD,
+                    estimate.chocolateCelsius(),
+                    Approach.to(after.since(), window),
                     estimate.chocolateCelsius());
         } else {
             Instant from = after.since().minus(LOOK_BACK);
@@ -153,6 +141,8 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
                     estimate.rateSigmaKelvinPerMinute(),
                     stay,
                     Evidence.INFERRED,
+                    p.celsius(),
+                    Approach.to(p.at(), window),
                     p.celsius());
         }
         // A bowl that goes from the bath straight into cold water passes the table unseen and does not coast.
@@ -173,26 +163,25 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
         if (!turned) return new Coasting(coast, Optional.of(l), lastTurn, lossShare);
         boolean tooSoon = Duration.between(l.at(), now).compareTo(TEACHING_COAST) < 0;
         return new Coasting(
-                tooSoon ? coast : lesson(l, loss).orElse(coast),
+                tooSoon ? coast : taught(l, loss),
                 Optional.empty(),
                 Optional.of(new Turn(now, l.extremeCelsius(), l)),
                 lossShare);
     }
 
-    private Optional<Coast> lesson(Lift l, double loss) {
-        boolean teaches = l.stay().compareTo(TEACHING_STAY) >= 0
-                && Math.abs(l.kelvinPerMinute()) >= TEACHING_RATE_KELVIN_PER_MINUTE
-                && Math.abs(l.coastKelvin()) >= TEACHING_COAST_KELVIN;
-        if (!teaches) return Optional.empty();
-        double inflow = l.kelvinPerMinute() / 60 + loss;
-        // The coast is proportional to the coast time: what one second of it would give says how many there were.
-        double perSecond = Coast.turnKelvin(1, inflow, loss);
-        if (!(l.coastKelvin() / perSecond > 0)) return Optional.empty();
-        double told = l.evidence() == Evidence.TOLD ? SPREAD_TOLD : SPREAD_INFERRED;
-        double base = l.celsius() > POOR_LESSON_CELSIUS ? POOR_LESSON_SPREAD : told;
-        double rateShare = l.rateSigmaKelvinPerMinute() / Math.abs(l.kelvinPerMinute());
-        double coastShare = 0.06 / Math.abs(l.coastKelvin());
-        double spread = Math.sqrt(base * base + rateShare * rateShare + coastShare * coastShare);
-        return Optional.of(coast.learned(l.coastKelvin() / perSecond, spread));
+    private Coast taught(Lift l, double loss) {
+        return Lesson.of(l, loss)
+                .map(lesson -> coast.learned(lesson.coastSeconds(), lesson.logSpread()))
+                .orElse(coast);
+    }
+
+    /** The mean of the last seconds, of those after the lift. */
+    private static double steady(Window window, Lift lift, Estimate estimate) {
+        Instant from = estimate.at().minus(STEADY);
+        return window.points().stream()
+                .filter(p -> !p.at().isBefore(from) && p.at().isAfter(lift.at()))
+                .mapToDouble(Point::celsius)
+                .average()
+                .orElse(estimate.chocolateCelsius());
     }
 }

@@ -5,6 +5,7 @@ import fifthform.curves.phase.Evidence;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A bowl that has left the water and whose turning point is awaited.
@@ -16,6 +17,8 @@ import java.util.Objects;
  * @param stay how long it had been in the water
  * @param evidence how it is known that it left
  * @param extremeCelsius furthest temperature since, °C
+ * @param approach the curve on the way to the lift, steadier than its last moment; empty where too little was seen
+ * @param steadyExtremeCelsius furthest mean of some seconds since, °C: noise alone moves it less
  */
 public record Lift(
         Instant at,
@@ -24,7 +27,9 @@ public record Lift(
         double rateSigmaKelvinPerMinute,
         Duration stay,
         Evidence evidence,
-        double extremeCelsius) {
+        double extremeCelsius,
+        Optional<Approach> approach,
+        double steadyExtremeCelsius) {
     public Lift {
         Objects.requireNonNull(at, "at");
         Require.finite(celsius, "celsius");
@@ -33,16 +38,30 @@ public record Lift(
         Require.notNegative(stay, "stay");
         Objects.requireNonNull(evidence, "evidence");
         Require.finite(extremeCelsius, "extremeCelsius");
+        Objects.requireNonNull(approach, "approach");
+        Require.finite(steadyExtremeCelsius, "steadyExtremeCelsius");
     }
 
     boolean isRising() {
         return kelvinPerMinute > 0;
     }
 
-    Lift reaching(double reachedCelsius) {
-        double extreme =
-                isRising() ? Math.max(extremeCelsius, reachedCelsius) : Math.min(extremeCelsius, reachedCelsius);
-        return new Lift(at, celsius, kelvinPerMinute, rateSigmaKelvinPerMinute, stay, evidence, extreme);
+    /** @param steadyCelsius mean of the last seconds, °C */
+    Lift reaching(double reachedCelsius, double steadyCelsius) {
+        return new Lift(
+                at,
+                celsius,
+                kelvinPerMinute,
+                rateSigmaKelvinPerMinute,
+                stay,
+                evidence,
+                further(extremeCelsius, reachedCelsius),
+                approach,
+                further(steadyExtremeCelsius, steadyCelsius));
+    }
+
+    private double further(double one, double other) {
+        return isRising() ? Math.max(one, other) : Math.min(one, other);
     }
 
     /** From the lift to the furthest point; positive after heat, negative after cold. */

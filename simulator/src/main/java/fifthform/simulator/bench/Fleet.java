@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -87,7 +88,7 @@ public final class Fleet {
     }
 
     private static Parsed<Fleet> tried(Fleet fleet) {
-        Map<String, DrawnLine> usual = fleet.drawnFrom(new Luck(fleet.seed));
+        Map<String, DrawnLine> usual = fleet.drawnFrom(line -> new Luck(fleet.seed));
         for (DrawnLine line : fleet.lines) {
             Map<String, DrawnLine> counting = new LinkedHashMap<>(usual);
             counting.put(line.key(), line);
@@ -117,9 +118,26 @@ public final class Fleet {
 
     /** The text of the scenario with this number: kitchen, maker and habits, to be kept or gone through by itself. */
     public String text(long number) {
-        return String.join(
-                        "\n",
-                        values(new Luck(seed).branch(number).branch(KITCHEN)).values()) + "\n";
+        Luck luck = kitchenLuck(number);
+        return text(values(line -> luck));
+    }
+
+    /**
+     * The text of another day in the kitchen with this number: what {@code kept} names is as it was then, all else is
+     * drawn as for the number {@code day}.
+     */
+    public String text(long number, Set<String> kept, long day) {
+        Luck then = kitchenLuck(number);
+        Luck now = kitchenLuck(day);
+        return text(values(line -> kept.contains(line.key()) ? then : now));
+    }
+
+    private static String text(Map<String, String> written) {
+        return String.join("\n", written.values()) + "\n";
+    }
+
+    private Luck kitchenLuck(long number) {
+        return new Luck(seed).branch(number).branch(KITCHEN);
     }
 
     /** The scenario with this number. */
@@ -130,20 +148,20 @@ public final class Fleet {
         });
     }
 
-    private Map<String, String> values(Luck luck) {
+    private Map<String, String> values(Function<DrawnLine, Luck> luck) {
         Map<String, String> written = new LinkedHashMap<>();
-        drawnFrom(luck).forEach((key, line) -> written.put(key, line.written(value(line, luck))));
+        drawnFrom(luck).forEach((key, line) -> written.put(key, line.written(value(line, luck.apply(line)))));
         return written;
     }
 
     /** The lines that count with this luck, by key. */
-    private Map<String, DrawnLine> drawnFrom(Luck luck) {
+    private Map<String, DrawnLine> drawnFrom(Function<DrawnLine, Luck> luck) {
         Map<String, String> words = new LinkedHashMap<>();
         Map<String, DrawnLine> counting = new LinkedHashMap<>();
         for (DrawnLine line : lines) {
             boolean counts = line.onlyIf().map(c -> c.holds(words)).orElse(!words.containsKey(line.key()));
             if (!counts) continue;
-            words.put(line.key(), value(line, luck));
+            words.put(line.key(), value(line, luck.apply(line)));
             counting.put(line.key(), line);
         }
         return counting;
