@@ -47,6 +47,7 @@ class BoundariesTest {
             "estimate",
             "network",
             "phase",
+            "bowlcheck",
             "forecast",
             "situation",
             "alarm",

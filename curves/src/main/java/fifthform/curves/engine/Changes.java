@@ -2,6 +2,7 @@ package fifthform.curves.engine;
 
 import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Standing;
+import fifthform.curves.bowlcheck.OtherBowl;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.Event.BowlSeen;
@@ -42,6 +43,7 @@ final class Changes {
         changes.lags();
         changes.other();
         changes.turn();
+        changes.bowl();
         changes.place();
         changes.phase();
         for (AlarmId id : AlarmId.values()) changes.alarm(id);
@@ -102,6 +104,13 @@ final class Changes {
         Optional<Turn> turn = after.coasting().lastTurn();
         if (turn.isPresent() && !turn.equals(before.coasting().lastTurn())) {
             events.add(new Event.Turned(at, turn.get().celsius(), turn.get().coastKelvin()));
+        }
+    }
+
+    private void bowl() {
+        Optional<OtherBowl> like = after.coasting().bowl().doubt();
+        if (like.isPresent() && !like.equals(before.coasting().bowl().doubt())) {
+            events.add(new Event.BowlDoubted(at, like.get()));
         }
     }
 

@@ -91,12 +91,20 @@ public final class Engine {
         Insight insight = hearing.after(before, told, setup, news ? Optional.of(bowl) : Optional.empty());
         Batch followed =
                 news ? told.batch().followed(setup.recipe(), trusted.get(), window, now, passed) : told.batch();
+        Optional<Track> bath = told.tracks().of(setup, Role.BATH);
         Coasting coasting = trusted.map(e -> told.coasting()
-                        .followed(setup, before.batch().contact(), followed.contact(), e, window, now, passed))
+                        .followed(
+                                setup,
+                                before.batch().contact(),
+                                followed.contact(),
+                                e,
+                                window,
+                                bathCelsius(bath, now),
+                                now,
+                                passed))
                 .orElse(told.coasting());
         Batch batch = Hands.measured(setup, before, followed, coasting);
         Setup known = setup.withReactionTime(batch.reaction().time(setup.reactionTime()));
-        Optional<Track> bath = told.tracks().of(setup, Role.BATH);
         Optional<Saying> said = insight.guess()
                 .map(guess ->
                         new Saying(guess, told.started(), told.calibration().factor()));

@@ -1,6 +1,7 @@
 package fifthform.curves.engine;
 
 import fifthform.curves.alarm.Priority;
+import fifthform.curves.bowlcheck.OtherBowl;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
@@ -49,6 +50,8 @@ public sealed interface Event {
         R lagMeasured(LagMeasured event);
 
         R otherCompared(OtherCompared event);
+
+        R bowlDoubted(BowlDoubted event);
     }
 
     /** The batch entered another phase. */
@@ -255,6 +258,19 @@ public sealed interface Event {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.lagMeasured(this);
+        }
+    }
+
+    /** The bowl behaves like another one than it is said to be. */
+    record BowlDoubted(Instant at, OtherBowl like) implements Event {
+        public BowlDoubted {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(like, "like");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.bowlDoubted(this);
         }
     }
 

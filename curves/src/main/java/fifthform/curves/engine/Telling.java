@@ -5,6 +5,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
 import fifthform.curves.input.MakerAction.AlarmShelved;
+import fifthform.curves.input.MakerAction.BowlConfirmed;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
 import fifthform.curves.input.MakerAction.OtherThermometer;
@@ -86,6 +87,11 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
         return action.phase() == Phase.MELT || action.phase() == Phase.COOL
                 ? confirmed.withAlarms(heard.alarms().chosen())
                 : confirmed;
+    }
+
+    @Override
+    public State bowlConfirmed(BowlConfirmed action) {
+        return heard.withCoasting(heard.coasting().confirmed());
     }
 
     @Override

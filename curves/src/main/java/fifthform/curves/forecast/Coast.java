@@ -35,6 +35,9 @@ public record Coast(double logSeconds, double logSpread, int liftsSeen) {
 
     private static final int KNOWN_LIFTS = 2;
 
+    /** As wide as the guesses from a material. */
+    private static final double ANOTHER_BOWL_SPREAD = 0.5;
+
     private static final double SHORTEST_SECONDS = 3;
     private static final double LONGEST_SECONDS = 400;
 
@@ -98,6 +101,11 @@ public record Coast(double logSeconds, double logSpread, int liftsSeen) {
         double most = liftsSeen < KNOWN_LIFTS ? Double.MAX_VALUE : SURPRISE * Math.sqrt(variance);
         double surprise = Math.min(most, Math.max(-most, observed - logSeconds));
         return new Coast(logSeconds + gain * surprise, Math.sqrt((1 - gain) * prior), liftsSeen + 1);
+    }
+
+    /** The same figure where it turns out to be another bowl's. */
+    Coast ofAnotherBowl() {
+        return new Coast(logSeconds, Math.max(logSpread, ANOTHER_BOWL_SPREAD), liftsSeen);
     }
 
     /** How far the chocolate still goes, K, if heat flows in at {@code inflow} K/s and {@code loss} K/s are lost. */

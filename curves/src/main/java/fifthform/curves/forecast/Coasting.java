@@ -1,5 +1,6 @@
 package fifthform.curves.forecast;
 
+import fifthform.curves.bowlcheck.BowlWatch;
 import fifthform.curves.check.Require;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.MakerAction.Place;
@@ -13,6 +14,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Learning the bowl while the batch runs: every lift whose turning point is seen says how far this bowl coasts.
@@ -21,8 +23,9 @@ import java.util.Optional;
  * @param lift a lift whose turning point is awaited
  * @param lastTurn the latest turning point
  * @param lossShare loss to the room as this kitchen shows it, by that of a usual one; seen while the bowl rests
+ * @param bowl whether it is the bowl it is said to be
  */
-public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn, double lossShare) {
+public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn, double lossShare, BowlWatch bowl) {
     /** Before a rest has shown it: on the small side, since a loss that does not come lets the peak run over. */
     private static final double USUAL_LOSS_SHARE = 0.7;
 
@@ -52,19 +55,41 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
         Objects.requireNonNull(lift, "lift");
         Objects.requireNonNull(lastTurn, "lastTurn");
         Require.within(lossShare, LEAST_LOSS_SHARE, MOST_LOSS_SHARE, "lossShare");
+        Objects.requireNonNull(bowl, "bowl");
     }
 
     /** What is known before the batch begins. */
     public static Coasting atStart(Setup setup) {
-        return new Coasting(Coast.before(setup), Optional.empty(), Optional.empty(), USUAL_LOSS_SHARE);
+        return new Coasting(
+                Coast.before(setup), Optional.empty(), Optional.empty(), USUAL_LOSS_SHARE, BowlWatch.BEGINNING);
     }
 
     /**
      * The knowledge once the bowl has gone from {@code before} to {@code after} and stands at {@code estimate}.
      *
+     * @param bathCelsius what a probe in the water reads
      * @param passed time since the reading before; zero where there is no new reading
      */
     public Coasting followed(
+            Setup setup,
+            Contact before,
+            Contact after,
+            Estimate estimate,
+            Window window,
+            OptionalDouble bathCelsius,
+            Instant now,
+            Duration passed) {
+        BowlWatch seen = bowl.followed(setup.bowl().answers(), before, after, estimate, window, bathCelsius, now);
+        return knowing(seen).moved(setup, before, after, estimate, window, now, passed);
+    }
+
+    /** What was taught by another bowl is hardly more than a guess for this one. */
+    private Coasting knowing(BowlWatch seen) {
+        boolean strange = seen.doubt().isPresent() && bowl.doubt().isEmpty();
+        return new Coasting(strange ? coast.ofAnotherBowl() : coast, lift, lastTurn, lossShare, seen);
+    }
+
+    private Coasting moved(
             Setup setup,
             Contact before,
             Contact after,
@@ -76,8 +101,8 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
         boolean left = before.place() != Place.TABLE
                 && after.place() == Place.TABLE
                 && !after.since().isBefore(before.since());
-        if (left) return new Coasting(coast, begun(before, after, estimate, window), lastTurn, lossShare);
-        if (after.place() != Place.TABLE) return new Coasting(coast, Optional.empty(), lastTurn, lossShare);
+        if (left) return new Coasting(coast, begun(before, after, estimate, window), lastTurn, lossShare, bowl);
+        if (after.place() != Place.TABLE) return new Coasting(coast, Optional.empty(), lastTurn, lossShare, bowl);
         return lift.map(l -> awaited(
                         l.reaching(estimate.chocolateCelsius(), steady(window, l, estimate)), setup, estimate, now))
                 .orElseGet(() -> rested(setup, after, estimate, now, passed));
@@ -93,7 +118,7 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
         double bounded = Math.min(MOST_LOSS_SHARE, Math.max(LEAST_LOSS_SHARE, seen));
         double seconds = passed.toMillis() / 1000.0;
         double share = -StrictMath.expm1(-seconds / LEARN_SECONDS);
-        return new Coasting(coast, lift, lastTurn, lossShare + share * (bounded - lossShare));
+        return new Coasting(coast, lift, lastTurn, lossShare + share * (bounded - lossShare), bowl);
     }
 
     /** Loss to the room at this temperature, K/s, as this kitchen shows it. */
@@ -109,9 +134,14 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
         return coast.learned();
     }
 
+    /** The maker says that it is the bowl it is said to be. */
+    public Coasting confirmed() {
+        return new Coasting(coast, lift, lastTurn, lossShare, bowl.confirmed());
+    }
+
     /** What was learned stays; the turning point that was awaited then is awaited again. */
     public Coasting awaitingAs(Coasting earlier) {
-        return new Coasting(coast, earlier.lift(), lastTurn, lossShare);
+        return new Coasting(coast, earlier.lift(), lastTurn, lossShare, bowl);
     }
 
     private Optional<Lift> begun(Contact before, Contact after, Estimate estimate, Window window) {
@@ -155,18 +185,19 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
 
     private Coasting awaited(Lift l, Setup setup, Estimate estimate, Instant now) {
         if (Duration.between(l.at(), now).compareTo(LONGEST) > 0)
-            return new Coasting(coast, Optional.empty(), lastTurn, lossShare);
+            return new Coasting(coast, Optional.empty(), lastTurn, lossShare, bowl);
         double loss = lossKelvinPerSecond(setup, l.celsius());
         double rate = estimate.rateKelvinPerMinute();
         // After heat the room pulls it back over a peak; after cold it may only fade into the slow loss to the room.
         boolean turned = l.isRising() ? rate <= 0 : rate >= -(60 * Math.max(0, loss) + 0.1);
-        if (!turned) return new Coasting(coast, Optional.of(l), lastTurn, lossShare);
+        if (!turned) return new Coasting(coast, Optional.of(l), lastTurn, lossShare, bowl);
         boolean tooSoon = Duration.between(l.at(), now).compareTo(TEACHING_COAST) < 0;
         return new Coasting(
                 tooSoon ? coast : taught(l, loss),
                 Optional.empty(),
                 Optional.of(new Turn(now, l.extremeCelsius(), l)),
-                lossShare);
+                lossShare,
+                bowl);
     }
 
     private Coast taught(Lift l, double loss) {

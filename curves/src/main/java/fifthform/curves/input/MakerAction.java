@@ -42,6 +42,8 @@ public sealed interface MakerAction extends Input {
 
         R otherThermometer(OtherThermometer action);
 
+        R bowlConfirmed(BowlConfirmed action);
+
         R setupChanged(SetupChanged action);
 
         R undone(Undone action);
@@ -224,6 +226,18 @@ public sealed interface MakerAction extends Input {
         @Override
         public <R> R act(Acts<R> acts) {
             return acts.otherThermometer(this);
+        }
+    }
+
+    /** It is the bowl it is said to be, whatever the curve looks like. */
+    record BowlConfirmed(Instant at) implements MakerAction {
+        public BowlConfirmed {
+            Objects.requireNonNull(at, "at");
+        }
+
+        @Override
+        public <R> R act(Acts<R> acts) {
+            return acts.bowlConfirmed(this);
         }
     }
 

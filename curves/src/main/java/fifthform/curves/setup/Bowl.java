@@ -11,9 +11,15 @@ import java.util.OptionalDouble;
  * @param id the maker's name for it
  * @param material what it is made of
  * @param amountGrams mass of chocolate, 10 to 20 000 g, where the maker said it
- * @param learned what earlier batches in this bowl taught, where there were any
+ * @param learned what earlier batches in this bowl taught of its coast, where there were any
+ * @param answers how it answered cold water in earlier batches
  */
-public record Bowl(String id, BowlMaterial material, OptionalDouble amountGrams, Optional<LearnedCoast> learned) {
+public record Bowl(
+        String id,
+        BowlMaterial material,
+        OptionalDouble amountGrams,
+        Optional<LearnedCoast> learned,
+        BowlAnswers answers) {
     /** A bowl of which nothing is known. */
     public static final Bowl ANY = new Bowl("bowl", BowlMaterial.UNKNOWN, OptionalDouble.empty(), Optional.empty());
 
@@ -22,5 +28,11 @@ public record Bowl(String id, BowlMaterial material, OptionalDouble amountGrams,
         Objects.requireNonNull(material, "material");
         Require.within(amountGrams, 10, 20_000, "amountGrams");
         Objects.requireNonNull(learned, "learned");
+        Objects.requireNonNull(answers, "answers");
+    }
+
+    /** A bowl of which at most the coast is known. */
+    public Bowl(String id, BowlMaterial material, OptionalDouble amountGrams, Optional<LearnedCoast> learned) {
+        this(id, material, amountGrams, learned, BowlAnswers.NONE);
     }
 }

@@ -2,13 +2,14 @@ package fifthform.curves.forecast;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import fifthform.curves.bowlcheck.BowlWatch;
 import fifthform.curves.setup.LearnedCoast;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class CoastingTest {
     private static Coasting knowing(Coast coast) {
-        return new Coasting(coast, Optional.empty(), Optional.empty(), 1);
+        return new Coasting(coast, Optional.empty(), Optional.empty(), 1, BowlWatch.BEGINNING);
     }
 
     @Test

@@ -5,6 +5,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Setup;
+import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import java.io.PrintWriter;
@@ -42,14 +43,15 @@ final class BatchOptions {
     private String join;
 
     /** The set-up of a new batch; practice knows its own bowl and chocolate unless others are asked for. */
-    Setup setup(ProbeChoice choice, Settings settings, Folders folders, PrintWriter err) throws Refusal {
+    Setup setup(ProbeChoice choice, Settings settings, Folders folders, Bowls.Loaded bowls, PrintWriter err)
+            throws Refusal {
         boolean practice = choice.origin() == Origin.SIMULATED;
         String usual = practice ? USUAL_CHOCOLATE : settings.lastChocolate().orElse(USUAL_CHOCOLATE);
         String id = chocolate != null ? chocolate : choice.chocolate().orElse(usual);
         Recipe recipe = recipe(id, folders, err);
         OptionalDouble amount = within(amountGrams, 10, 20_000, "--amount", "grams");
         OptionalDouble bath = within(bathCelsius, 20, 99, "--bath", "°C");
-        Bowl named = Setups.bowl(bowl == null ? Bowl.ANY.id() : bowl, amount);
+        Bowl named = bowl == null ? Setups.bowl(Bowl.ANY.id(), amount) : BowlWords.named(bowl, amount, bowls);
         return new Setup(
                 recipe,
                 choice.bowl().orElse(named),

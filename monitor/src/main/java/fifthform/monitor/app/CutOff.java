@@ -14,9 +14,12 @@ import java.util.Optional;
 /** Looks for a session that was cut off, says so, and offers to go on with it. */
 final class CutOff {
     private final SessionFiles sessions;
+    private final BowlMemory bowls;
     private final PrintWriter err;
 
-    CutOff(SessionFiles sessions, PrintWriter err) {
+    /** @param bowls learns what a session saw that nobody goes on with */
+    CutOff(SessionFiles sessions, BowlMemory bowls, PrintWriter err) {
+        this.bowls = Objects.requireNonNull(bowls, "bowls");
         this.sessions = Objects.requireNonNull(sessions, "sessions");
         this.err = Objects.requireNonNull(err, "err");
     }
@@ -31,7 +34,10 @@ final class CutOff {
         }
         for (Session session : unfinished) say(session);
         Optional<Session> latest = unfinished.stream().filter(CutOff::canGoOn).findFirst();
-        if (!goOn) return Optional.empty();
+        if (!goOn) {
+            for (Session session : unfinished) bowls.learn(session).ifPresent(err::println);
+            return Optional.empty();
+        }
         if (latest.isEmpty()) {
             throw new Refusal(
                     Exit.ANSWER_IS_NO,

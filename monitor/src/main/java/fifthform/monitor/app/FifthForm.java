@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
             PortsCommand.class,
             CheckProbeCommand.class,
             PracticeCommand.class,
-            RecipesCommand.class
+            RecipesCommand.class,
+            BowlsCommand.class
         },
         footer = {"", "Example: fifthform watch --probe practice"})
 final class FifthForm implements Runnable {

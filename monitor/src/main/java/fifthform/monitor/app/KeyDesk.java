@@ -8,6 +8,7 @@ import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
+import fifthform.curves.input.MakerAction.BowlConfirmed;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
 import fifthform.curves.input.MakerAction.OtherThermometer;
@@ -171,12 +172,18 @@ final class KeyDesk implements Consumer<Key> {
                         .ifPresentOrElse(hands -> train(key, hands, at), () -> say("That key is for training only"));
             case CHOCOLATE -> chocolate(at);
             case LET_GO -> letGo();
+            case IT_IS_THE_BOWL -> itIsTheBowl(state, at);
             case FASTER -> levers.speed().faster();
             case SLOWER -> levers.speed().slower();
             case QUIT -> quit();
             // These change how a screen looks; the screen itself does that.
             case THEME, FULL_SCREEN, HELP -> {}
         }
+    }
+
+    private void itIsTheBowl(State state, Instant at) {
+        if (state.coasting().bowl().doubt().isEmpty()) say("Nobody doubts that it is the bowl");
+        else act(new BowlConfirmed(at), "It is the bowl: kept");
     }
 
     private void train(Key key, OwnHands hands, Instant at) {
@@ -341,6 +348,7 @@ final class KeyDesk implements Consumer<Key> {
                 || input instanceof SampleProved
                 || input instanceof OtherThermometer
                 || input instanceof StirringSaid
+                || input instanceof BowlConfirmed
                 || input instanceof SeedAdded);
         say(undoable ? words + " · U takes it back" : words);
     }

@@ -66,8 +66,16 @@ final class LiveBatch {
         this.err = Objects.requireNonNull(err, "err");
     }
 
+    /**
+     * How a session ended.
+     *
+     * @param last how things stood
+     * @param session its name
+     */
+    record Watched(SessionSnapshot last, String session) {}
+
     /** Watches until the maker stops or the bytes end; answers with how things stood then. {@code ready} runs once the probe is open and the journal begun. */
-    SessionSnapshot watch(Showing screens, Optional<ScreenChoice> screen, List<Recipe> recipes, Runnable ready)
+    Watched watch(Showing screens, Optional<ScreenChoice> screen, List<Recipe> recipes, Runnable ready)
             throws Refusal, InterruptedException {
         Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
         Instant start = plan.cutOff().map(s -> s.header().start()).orElse(now);
@@ -99,7 +107,7 @@ final class LiveBatch {
                 out.println(ClosingLine.of(last.setup(), last.tally(), units));
                 out.println("Kept in " + journal.file());
                 how = Exit.DONE;
-                return last;
+                return new Watched(last, SessionFiles.name(journal.file()));
             } catch (StoreException e) {
                 // Said before the signal's hook may end the process.
                 err.println(e.getMessage());

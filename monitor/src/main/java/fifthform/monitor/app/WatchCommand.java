@@ -2,11 +2,13 @@ package fifthform.monitor.app;
 
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Judgement;
 import fifthform.curves.signal.Lag;
 import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.json.Decimal;
@@ -78,26 +80,34 @@ final class WatchCommand implements Callable<Integer> {
         Units units = common.units().orElse(settings.units());
         Optional<Phase> join = batch.joining();
         SessionFiles sessions = new SessionFiles(folders.sessions());
-        Optional<Session> cutOff = new CutOff(sessions, err()).find(goOn);
+        BowlMemory bowlMemory = new BowlMemory(new Bowls(folders.bowls()), units);
+        Optional<Session> cutOff = new CutOff(sessions, bowlMemory, err()).find(goOn);
+        Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
+        bowls.problems().forEach(err()::println);
         Adapters adapters = new Adapters(folders.probes());
         Adapters.Loaded known = adapters.load();
         known.problems().forEach(err()::println);
         ProbeChoice choice = probes.choose(settings, known, cutOff, err());
         if (cutOff.isPresent()) CutOff.mustFit(cutOff.get(), choice);
-        Setup setup =
-                cutOff.isPresent() ? cutOff.get().header().setup() : batch.setup(choice, settings, folders, err());
+        Setup setup = cutOff.isPresent()
+                ? cutOff.get().header().setup()
+                : batch.setup(choice, settings, folders, bowls, err());
         Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
         List<Recipe> recipes = Recipes.load(folders.recipes()).known().stream()
                 .map(KnownRecipe::recipe)
                 .toList();
-        SessionSnapshot last = new LiveBatch(
+        BowlWords.begins(setup.bowl(), bowls, units)
+                .filter(line -> setup.origin() == Origin.REAL)
+                .ifPresent(err()::println);
+        LiveBatch.Watched watched = new LiveBatch(
                         new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, out(), err())
                 .watch(
                         new Screens(out(), err(), theme),
                         Optional.ofNullable(screen),
                         recipes,
                         () -> remember(settingsFile, settings, adapters, choice, setup));
-        rememberLag(adapters, choice, last);
+        rememberLag(adapters, choice, watched.last());
+        bowlMemory.learn(setup, watched.last().state(), watched.session()).ifPresent(out()::println);
         return Exit.DONE.code();
     }
 

@@ -22,6 +22,7 @@ public enum Key {
     OTHER('o', "O", "compare"),
     CHOCOLATE('c', "C", "chocolate"),
     LET_GO('l', "L", "let go"),
+    IT_IS_THE_BOWL('i', "I", "it is the bowl"),
     SLOWER('-', "–", "slower"),
     FASTER('+', "+", "faster"),
     THEME('t', "T", "colours"),
@@ -55,7 +56,7 @@ public enum Key {
      */
     public boolean isInTheRow(Kitchen kitchen) {
         return switch (this) {
-            case LET_GO -> false;
+            case LET_GO, IT_IS_THE_BOWL -> false;
             case COLD_WATER, STIR, SEED, DRY -> kitchen == Kitchen.TRAINING;
             case MARK, NOTE, OTHER, CHOCOLATE -> kitchen != Kitchen.TRAINING;
             case SLOWER, FASTER -> kitchen != Kitchen.REAL;

@@ -267,6 +267,12 @@ public final class WatchModel {
         String learned = state.coasting().coast().liftsSeen() > 0
                 ? "your bowl coasts about " + units.difference(coast) + " at " + units.difference(1) + " a minute"
                 : "coast of this bowl not seen yet: a guess from its material";
+        Optional<String> strange = state.coasting()
+                .bowl()
+                .doubt()
+                .map(like -> "this behaves like a " + like.word() + " bowl than \""
+                        + snapshot.setup().bowl().id() + "\": I if it is the bowl");
+        if (strange.isPresent()) return strange.get();
         String first = lag().filter(lag -> lag.at().plus(NEWS).isAfter(state.at()))
                 .map(TrustWords::dip)
                 .or(() -> state.otherReadings().stream()

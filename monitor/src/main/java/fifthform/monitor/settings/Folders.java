@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * Where the program keeps its files on this platform.
  *
- * @param data recipes, probes, notebook index
+ * @param data recipes, probes, bowls, notebook index
  * @param sessions recorded batches; within {@code data} unless the maker chose another folder
  * @param config settings
  * @param state logs
@@ -66,6 +66,11 @@ public record Folders(Path data, Path sessions, Path config, Path state) {
     /** What is known of probes: corrections, adapters. */
     public Path probes() {
         return data.resolve("probes");
+    }
+
+    /** What is known of bowls: what they are, how far they coast. */
+    public Path bowls() {
+        return data.resolve("bowls");
     }
 
     public Path settingsFile() {

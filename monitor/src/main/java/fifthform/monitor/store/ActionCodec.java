@@ -4,6 +4,7 @@ import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
 import fifthform.curves.input.MakerAction.AlarmShelved;
+import fifthform.curves.input.MakerAction.BowlConfirmed;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
 import fifthform.curves.input.MakerAction.OtherThermometer;
@@ -57,6 +58,7 @@ final class ActionCodec {
             case "probe-taken-out" -> new ProbeTakenOut(at);
             case "probe-put-back" -> new ProbePutBack(at);
             case "other-thermometer" -> new OtherThermometer(at, line.number("c"));
+            case "bowl-confirmed" -> new BowlConfirmed(at);
             case "setup-changed" -> new SetupChanged(at, SetupCodec.read(line.object("setup")));
             case "undone" -> new Undone(at, line.whole("of"));
             default -> throw new UnreadableJson("\"do\" is \"" + what + "\", which is not known");
@@ -125,6 +127,11 @@ final class ActionCodec {
         @Override
         public JsonLine otherThermometer(OtherThermometer action) {
             return line.text(DO, "other-thermometer").number("c", action.celsius());
+        }
+
+        @Override
+        public JsonLine bowlConfirmed(BowlConfirmed action) {
+            return line.text(DO, "bowl-confirmed");
         }
 
         @Override

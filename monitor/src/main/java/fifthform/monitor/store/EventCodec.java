@@ -1,11 +1,13 @@
 package fifthform.monitor.store;
 
 import fifthform.curves.alarm.Priority;
+import fifthform.curves.bowlcheck.OtherBowl;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmCleared;
 import fifthform.curves.engine.Event.AlarmRaised;
 import fifthform.curves.engine.Event.AlarmSeen;
+import fifthform.curves.engine.Event.BowlDoubted;
 import fifthform.curves.engine.Event.BowlSeen;
 import fifthform.curves.engine.Event.CueEnded;
 import fifthform.curves.engine.Event.CueGiven;
@@ -106,6 +108,7 @@ public final class EventCodec {
                 new LagMeasured(at, new ProbeId(line.text("p")), line.number("lag_s"), line.number("u_s"));
             case "other-compared" ->
                 new OtherCompared(at, line.number("c"), line.optionalNumber("above_k"), line.number("within_k"));
+            case "bowl-doubted" -> new BowlDoubted(at, line.choice("like", OtherBowl.values(), OtherBowl::word));
             default -> throw new UnreadableJson("\"e\" is \"" + name + "\", which is not known");
         };
     }
@@ -211,6 +214,11 @@ public final class EventCodec {
         public JsonLine otherCompared(OtherCompared event) {
             named("other-compared").number("c", event.celsius(), FIGURE_PLACES);
             return figure("above_k", event.aboveKelvin()).number("within_k", event.withinKelvin(), FIGURE_PLACES);
+        }
+
+        @Override
+        public JsonLine bowlDoubted(BowlDoubted event) {
+            return named("bowl-doubted").text("like", event.like().word());
         }
 
         private JsonLine named(String name) {

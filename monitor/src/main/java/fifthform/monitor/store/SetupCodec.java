@@ -4,6 +4,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlAnswers;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.LearnedCoast;
@@ -16,6 +17,7 @@ import fifthform.curves.thermocouple.Converter;
 import fifthform.curves.thermocouple.Sensor;
 import fifthform.curves.thermocouple.ThermocoupleType;
 import fifthform.curves.thermocouple.ToleranceClass;
+import fifthform.monitor.bowls.BowlText;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
@@ -96,6 +98,11 @@ public final class SetupCodec {
                                 .number("coast_s", coast.coastSeconds())
                                 .number("log_spread", coast.logSpread())
                                 .whole("lifts", coast.liftsSeen())));
+        if (!bowl.answers().equals(BowlAnswers.NONE)) {
+            JsonLine answers = new JsonLine();
+            BowlText.answers(answers, bowl.answers());
+            line.object("answers", answers);
+        }
         return line;
     }
 
@@ -110,7 +117,8 @@ public final class SetupCodec {
                 json.text("id"),
                 json.choice("material", BowlMaterial.values(), BowlMaterial::word),
                 json.optionalNumber("amount_g"),
-                learned);
+                learned,
+                json.has("answers") ? BowlText.answers(json.object("answers")) : BowlAnswers.NONE);
     }
 
     private static JsonLine probe(ProbeSetup probe) {

@@ -3,11 +3,13 @@ package fifthform.monitor.store;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import fifthform.curves.alarm.Priority;
+import fifthform.curves.bowlcheck.OtherBowl;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmCleared;
 import fifthform.curves.engine.Event.AlarmRaised;
 import fifthform.curves.engine.Event.AlarmSeen;
+import fifthform.curves.engine.Event.BowlDoubted;
 import fifthform.curves.engine.Event.BowlSeen;
 import fifthform.curves.engine.Event.CueEnded;
 import fifthform.curves.engine.Event.CueGiven;
@@ -22,6 +24,7 @@ import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
 import fifthform.curves.input.MakerAction.AlarmShelved;
+import fifthform.curves.input.MakerAction.BowlConfirmed;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
 import fifthform.curves.input.MakerAction.OtherThermometer;
@@ -43,6 +46,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlAnswers;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.LearnedCoast;
@@ -51,6 +55,7 @@ import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
+import fifthform.curves.setup.Usual;
 import fifthform.curves.signal.Doubt;
 import fifthform.curves.situation.Reason;
 import java.time.Duration;
@@ -92,7 +97,11 @@ final class Demo {
     static final Setup SETUP = new Setup(
             RECIPE,
             new Bowl(
-                    "blue", BowlMaterial.STEEL, OptionalDouble.of(812.5), Optional.of(new LearnedCoast(41.25, 0.3, 7))),
+                    "blue",
+                    BowlMaterial.STEEL,
+                    OptionalDouble.of(812.5),
+                    Optional.of(new LearnedCoast(41.25, 0.3, 7)),
+                    new BowlAnswers(new Usual(3, 2.75, 0.125), Usual.NEVER, new Usual(1, -1.5, 0))),
             List.of(
                     new ProbeSetup(BOWL, Role.BOWL, "text-lines", "/dev/demo0", new Correction(1.01, -0.35, 0.2), 4),
                     new ProbeSetup(
@@ -124,6 +133,7 @@ final class Demo {
             new ProbeTakenOut(at(10)),
             new ProbePutBack(at(11)),
             new OtherThermometer(at(12), 31.9),
+            new BowlConfirmed(at(12)),
             new SetupChanged(at(13), SETUP),
             new Undone(at(14), 6));
 
@@ -150,7 +160,8 @@ final class Demo {
             new ReadingDoubted(at(11), BOWL, Doubt.OUT_OF_CHOCOLATE),
             new LagMeasured(at(12), BOWL, 3.25, 0.125),
             new OtherCompared(at(13), 31.9, OptionalDouble.of(-0.375), 2.125),
-            new OtherCompared(at(14), 31.9, OptionalDouble.empty(), 2));
+            new OtherCompared(at(14), 31.9, OptionalDouble.empty(), 2),
+            new BowlDoubted(at(14), OtherBowl.HEAVIER));
 
     private Demo() {}
 

@@ -5,6 +5,7 @@ import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmCleared;
 import fifthform.curves.engine.Event.AlarmRaised;
 import fifthform.curves.engine.Event.AlarmSeen;
+import fifthform.curves.engine.Event.BowlDoubted;
 import fifthform.curves.engine.Event.BowlSeen;
 import fifthform.curves.engine.Event.CueEnded;
 import fifthform.curves.engine.Event.CueGiven;
@@ -134,6 +135,11 @@ final class Training implements Event.Cases<Optional<Response>> {
 
     @Override
     public Optional<Response> otherCompared(OtherCompared event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> bowlDoubted(BowlDoubted event) {
         return Optional.empty();
     }
 }

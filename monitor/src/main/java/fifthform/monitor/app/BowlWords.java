@@ -1,0 +1,117 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.curves.setup.LearnedCoast;
+import fifthform.monitor.bowls.Bowls;
+import fifthform.monitor.bowls.KeptBowl;
+import fifthform.monitor.bowls.Taught;
+import fifthform.monitor.json.Decimal;
+import fifthform.monitor.settings.Units;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What is said of bowls. */
+final class BowlWords {
+    private BowlWords() {}
+
+    /** The bowl of this name as it is remembered, or a new one. */
+    static Bowl named(String name, OptionalDouble grams, Bowls.Loaded bowls) throws Refusal {
+        Optional<KeptBowl> known = bowls.find(name);
+        return known.isPresent() ? known.get().with(grams) : fresh(name).with(grams);
+    }
+
+    /** A bowl that nobody has named before; a name with a material in it also says what the wall is made of. */
+    static KeptBowl fresh(String name) throws Refusal {
+        mustBeAName(name);
+        return KeptBowl.named(name, Setups.bowl(name, OptionalDouble.empty()).material());
+    }
+
+    static void mustBeAName(String name) throws Refusal {
+        if (KeptBowl.isId(KeptBowl.idOf(name)) && name.length() <= 60) return;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "\"" + name + "\" cannot be the name of a bowl. Nothing was done."
+                        + " Give 1 to 60 characters with a letter (a to z) or a digit in them.");
+    }
+
+    static BowlMaterial material(String word) throws Refusal {
+        for (BowlMaterial material : BowlMaterial.values()) {
+            if (material.word().equals(word.toLowerCase(Locale.ROOT))) return material;
+        }
+        String all = Stream.of(BowlMaterial.values()).map(BowlMaterial::word).collect(Collectors.joining(", "));
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD, "--material was " + word + ". Nothing was done. Say one of: " + all + ".");
+    }
+
+    /** Refuses a number that is out of bounds, or none. */
+    static void within(double value, double low, double high, String option, String unit) throws Refusal {
+        if (value >= low && value <= high) return;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                option + " was " + value + ". Nothing was done. Give " + Decimal.of(low, 2) + " to "
+                        + Decimal.of(high, 2) + " " + unit + ".");
+    }
+
+    /** One that must be known. */
+    static KeptBowl known(String name, Bowls.Loaded bowls) throws Refusal {
+        Optional<KeptBowl> known = bowls.find(name);
+        if (known.isPresent()) return known.get();
+        String all = String.join(", ", bowls.bowls().stream().map(KeptBowl::id).toList());
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "There is no bowl \"" + name + "\". Nothing was done. "
+                        + (all.isEmpty()
+                                ? "None is known yet; begin one with: fifthform bowls add " + name
+                                : "Known: " + all + "."));
+    }
+
+    /** For example {@code coasts about 1.1 °C at 1 °C/min, 9 times in 10 between 0.8 and 1.5 °C}. */
+    static String coast(LearnedCoast coast, Units units) {
+        double factor = StrictMath.exp(1.645 * coast.logSpread());
+        double kelvin = coast.coastSeconds() / 60;
+        return "coasts about " + units.difference(kelvin) + " at " + units.difference(1)
+                + "/min, 9 times in 10 between " + units.difference(kelvin / factor) + " and "
+                + units.difference(kelvin * factor);
+    }
+
+    /** What it rests on, for example {@code 9 lifts in 4 batches}. */
+    static String from(Taught taught) {
+        if (taught.batches() == 0) return "set by hand";
+        String batches = count(taught.batches(), "batch", "batches");
+        return taught.coast()
+                        .map(c -> count(c.liftsSeen(), "lift", "lifts") + " in ")
+                        .orElse("")
+                + batches;
+    }
+
+    private static String count(int number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
+    }
+
+    static String amount(Taught taught) {
+        return taught.amountGrams().isPresent()
+                ? Math.round(taught.amountGrams().getAsDouble()) + " g"
+                : "any amount";
+    }
+
+    /** The line with which a session begins; empty where the maker named no bowl. */
+    static Optional<String> begins(Bowl bowl, Bowls.Loaded bowls, Units units) {
+        if (bowl.id().equals(Bowl.ANY.id())) return Optional.empty();
+        String what = "Bowl \"" + bowl.id() + "\": ";
+        if (bowl.learned().isEmpty()) {
+            return Optional.of(what + "its coast has not been seen yet; a guess from its material ("
+                    + bowl.material().word() + ") stands in.");
+        }
+        String words = coast(bowl.learned().get(), units);
+        Optional<Taught> same = bowls.find(bowl.id()).flatMap(b -> b.taughtWith(bowl.amountGrams()));
+        return Optional.of(what
+                + words
+                + same.filter(t -> t.coast().isPresent())
+                        .map(t -> " (" + from(t) + ").")
+                        .orElse(" (taken over from another amount)."));
+    }
+}

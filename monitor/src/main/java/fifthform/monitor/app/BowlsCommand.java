@@ -1,0 +1,151 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.LearnedCoast;
+import fifthform.monitor.bowls.BowlText;
+import fifthform.monitor.bowls.Bowls;
+import fifthform.monitor.bowls.KeptBowl;
+import fifthform.monitor.bowls.Taught;
+import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Units;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The bowls and what was learned of them. */
+@Command(
+        name = "bowls",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        subcommands = {
+            BowlsShowCommand.class,
+            BowlsAddCommand.class,
+            BowlsEditCommand.class,
+            BowlsSetCommand.class,
+            BowlsResetCommand.class,
+            BowlsForgetCommand.class
+        },
+        description = "Lists your bowls and what batches taught of them; shows, adds or changes one.",
+        footer = {"", "Examples:", "  fifthform bowls", "  fifthform bowls add steel --material steel"})
+final class BowlsCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Option(names = "--json", scope = ScopeType.INHERIT, description = "answer as JSON lines")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal {
+        Bowls.Loaded loaded = load();
+        for (KeptBowl bowl : loaded.bowls()) {
+            if (json) out().println(line(bowl));
+            else out().println(row(bowl));
+        }
+        if (loaded.bowls().isEmpty() && !json) {
+            out().println("No bowl is known yet. One is made when a batch is watched with --bowl, or by:"
+                    + " fifthform bowls add steel --material steel");
+        }
+        return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
+    }
+
+    /** All that is known; what is damaged is said. */
+    Bowls.Loaded load() {
+        Bowls.Loaded loaded = bowls().load();
+        loaded.problems().forEach(spec.commandLine().getErr()::println);
+        return loaded;
+    }
+
+    Bowls bowls() {
+        return new Bowls(common.folders().bowls());
+    }
+
+    /** Keeps the bowl and shows it as it is now. */
+    int keep(KeptBowl bowl) throws Refusal {
+        try {
+            bowls().keep(bowl);
+        } catch (IOException e) {
+            throw notWritten(e);
+        }
+        show(bowl);
+        return Exit.DONE.code();
+    }
+
+    static Refusal notWritten(IOException e) {
+        return new Refusal(
+                Exit.FILE,
+                "The bowl could not be written: " + e.getMessage()
+                        + ". What was known of it stands. Check that you may write to the data folder.");
+    }
+
+    void show(KeptBowl bowl) throws Refusal {
+        if (json) {
+            out().println(line(bowl));
+            return;
+        }
+        out().println(bowl.name() + "  (id " + bowl.id() + ", "
+                + bowl.material().word() + ")");
+        if (bowl.taught().isEmpty()) out().println("  Nothing was learned of it yet.");
+        for (Taught taught : bowl.taught()) out().println("  " + words(taught));
+    }
+
+    /** A remark about a bowl, for people or for scripts. */
+    void said(KeptBowl bowl, String remark) {
+        out().println(
+                        json
+                                ? new JsonLine()
+                                        .text("bowl", bowl.id())
+                                        .text("said", remark)
+                                        .end()
+                                : remark);
+    }
+
+    private String words(Taught taught) throws Refusal {
+        Optional<LearnedCoast> coast = taught.coast();
+        Units units = units();
+        String what = coast.isPresent() ? BowlWords.coast(coast.get(), units) : "coast not seen yet";
+        return BowlWords.amount(taught) + ": " + what + "; " + BowlWords.from(taught) + ", last "
+                + taught.at().atZone(ZoneId.systemDefault()).toLocalDate();
+    }
+
+    private String row(KeptBowl bowl) throws Refusal {
+        String taught = bowl.taught().isEmpty()
+                ? "nothing learned yet"
+                : words(bowl.taught().get(0));
+        String more = bowl.taught().size() > 1 ? ", and " + (bowl.taught().size() - 1) + " more" : "";
+        return String.format(
+                "%-16s %-24s %-10s %s%s",
+                bowl.id(), bowl.name(), bowl.material().word(), taught, more);
+    }
+
+    private static String line(KeptBowl bowl) {
+        return new JsonLine()
+                .text("bowl", bowl.id())
+                .text("name", bowl.name())
+                .text("material", bowl.material().word())
+                .objects("taught", bowl.taught().stream().map(BowlText::line).toList())
+                .end();
+    }
+
+    private Units units() throws Refusal {
+        Optional<Units> asked = common.units();
+        return asked.orElseGet(() -> new SettingsFile(common.folders().settingsFile())
+                .load()
+                .settings()
+                .units());
+    }
+
+    PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+}

@@ -1,0 +1,27 @@
+package fifthform.monitor.app;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** One bowl with all its amounts. */
+@Command(
+        name = "show",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Shows what one bowl taught, amount by amount.",
+        footer = {"", "Example: fifthform bowls show steel"})
+final class BowlsShowCommand implements Callable<Integer> {
+    @ParentCommand
+    private BowlsCommand bowls;
+
+    @Parameters(paramLabel = "ID", description = "id or name of the bowl")
+    private String id;
+
+    @Override
+    public Integer call() throws Refusal {
+        bowls.show(BowlWords.known(id, bowls.load()));
+        return Exit.DONE.code();
+    }
+}

@@ -1,0 +1,123 @@
+package fifthform.monitor.bowls;
+
+import fifthform.curves.check.Problem;
+import fifthform.monitor.json.UnreadableJson;
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The bowls on disk, one file each, written to a new file and moved into place. Reading never fails: what is damaged is
+ * kept under another name and said.
+ */
+public final class Bowls {
+    private static final String ENDING = ".jsonl";
+
+    private final Path folder;
+
+    /** @param folder where the files lie; made when something is kept */
+    public Bowls(Path folder) {
+        this.folder = Objects.requireNonNull(folder, "folder");
+    }
+
+    /** What is known, and what had to be left aside. */
+    public record Loaded(List<KeptBowl> bowls, List<Problem> problems) {
+        public Loaded {
+            bowls = List.copyOf(bowls);
+            problems = List.copyOf(problems);
+        }
+
+        /** The bowl of this id or name. */
+        public Optional<KeptBowl> find(String idOrName) {
+            String id = KeptBowl.idOf(idOrName);
+            Optional<KeptBowl> named =
+                    bowls.stream().filter(b -> b.name().equals(idOrName)).findFirst();
+            return named.or(() -> bowls.stream().filter(b -> b.id().equals(id)).findFirst());
+        }
+    }
+
+    /** Reads all files, in the order of their names. */
+    public Loaded load() {
+        List<KeptBowl> bowls = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (Path file : files(problems)) read(file, problems).ifPresent(bowls::add);
+        return new Loaded(bowls, problems);
+    }
+
+    /** @throws IOException it cannot be written; what was kept before stands */
+    public void keep(KeptBowl bowl) throws IOException {
+        Files.createDirectories(folder);
+        Path file = file(bowl.id());
+        Path fresh = file.resolveSibling(file.getFileName() + ".new");
+        Files.writeString(fresh, BowlText.write(bowl));
+        try {
+            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /**
+     * Forgets a bowl: its file is kept under another name and not read any more.
+     *
+     * @return the other name
+     * @throws IOException it cannot be renamed; the bowl stays known
+     */
+    public Path forget(KeptBowl bowl) throws IOException {
+        return Files.move(file(bowl.id()), free(file(bowl.id()), ".forgotten"));
+    }
+
+    private Path file(String id) {
+        return folder.resolve(id + ENDING);
+    }
+
+    private List<Path> files(List<Problem> problems) {
+        if (!Files.isDirectory(folder)) return List.of();
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(ENDING))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            problems.add(new Problem(
+                    folder.toString(),
+                    "What the bowls taught cannot be listed (" + e.getMessage() + "), so every bowl is taken as new.",
+                    "Check that you may read this folder."));
+            return List.of();
+        }
+    }
+
+    private Optional<KeptBowl> read(Path file, List<Problem> problems) {
+        try {
+            KeptBowl bowl = BowlText.read(Files.readString(file));
+            if (!file(bowl.id()).equals(file)) throw new UnreadableJson("it says to be the bowl " + bowl.id());
+            return Optional.of(bowl);
+        } catch (UnreadableJson | IOException e) {
+            problems.add(aside(file, e));
+            return Optional.empty();
+        }
+    }
+
+    private static Problem aside(Path file, Exception why) {
+        String what = "What this bowl taught cannot be read (" + why.getMessage() + "), so it is taken as new.";
+        try {
+            Path aside = Files.move(file, free(file, ".unreadable"));
+            return new Problem(file.toString(), what, "The file is kept as " + aside.getFileName() + ".");
+        } catch (IOException e) {
+            return new Problem(file.toString(), what, "Check that you may read and change this file.");
+        }
+    }
+
+    private static Path free(Path file, String ending) {
+        Path other = file.resolveSibling(file.getFileName() + ending);
+        for (int number = 2; Files.exists(other); number++)
+            other = file.resolveSibling(file.getFileName() + ending + "-" + number);
+        return other;
+    }
+}
