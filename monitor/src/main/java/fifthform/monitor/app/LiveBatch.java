@@ -66,16 +66,26 @@ final class LiveBatch {
         this.err = Objects.requireNonNull(err, "err");
     }
 
-    /**
-     * How a session ended.
-     *
-     * @param last how things stood
-     * @param session its name
-     */
-    record Watched(SessionSnapshot last, String session) {}
+    /** Who wants to know of a session's beginning and end. */
+    interface Around {
+        /** The probe is open and the journal begun. */
+        void begun();
 
-    /** Watches until the maker stops or the bytes end; answers with how things stood then. {@code ready} runs once the probe is open and the journal begun. */
-    Watched watch(Showing screens, Optional<ScreenChoice> screen, List<Recipe> recipes, Runnable ready)
+        /** The journal is closed; a signal that ends the program still waits. */
+        void ended(SessionSnapshot last, String session);
+
+        /** Nobody. */
+        Around NOTHING = new Around() {
+            @Override
+            public void begun() {}
+
+            @Override
+            public void ended(SessionSnapshot last, String session) {}
+        };
+    }
+
+    /** Watches until the maker stops or the bytes end. */
+    void watch(Showing screens, Optional<ScreenChoice> screen, List<Recipe> recipes, Around around)
             throws Refusal, InterruptedException {
         Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
         Instant start = plan.cutOff().map(s -> s.header().start()).orElse(now);
@@ -98,7 +108,7 @@ final class LiveBatch {
             // Getting ready took a moment; bytes with their own time begin at the session's start, not before it.
             if (plan.bringsItsOwnTime()) clock.set(now);
             plan.join().ifPresent(phase -> watching.put(new PhaseConfirmed(clock.instant(), phase)));
-            ready.run();
+            around.begun();
             StopSignal signal = StopSignal.listen(watching::stop);
             Exit how = Exit.FILE;
             try {
@@ -106,8 +116,8 @@ final class LiveBatch {
                 raw.close();
                 out.println(ClosingLine.of(last.setup(), last.tally(), units));
                 out.println("Kept in " + journal.file());
+                around.ended(last, SessionFiles.name(journal.file()));
                 how = Exit.DONE;
-                return new Watched(last, SessionFiles.name(journal.file()));
             } catch (StoreException e) {
                 // Said before the signal's hook may end the process.
                 err.println(e.getMessage());

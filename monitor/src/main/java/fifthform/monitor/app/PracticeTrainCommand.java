@@ -90,7 +90,7 @@ final class PracticeTrainCommand implements Callable<Integer> {
         List<Recipe> known = recipes.known().stream().map(KnownRecipe::recipe).toList();
         LiveBatch.Plan plan = new LiveBatch.Plan(setup(probe), probe, Optional.empty(), Optional.empty(), false);
         new LiveBatch(plan, new SessionFiles(practice.folders().sessions()), units, out(), err())
-                .watch(screens, Optional.ofNullable(screen), known, () -> {});
+                .watch(screens, Optional.ofNullable(screen), known, LiveBatch.Around.NOTHING);
         probe.debrief().ifPresent(debrief -> {
             out().println();
             new DebriefText(debrief, units).lines().forEach(out()::println);

@@ -96,18 +96,23 @@ final class WatchCommand implements Callable<Integer> {
         List<Recipe> recipes = Recipes.load(folders.recipes()).known().stream()
                 .map(KnownRecipe::recipe)
                 .toList();
+        LiveBatch.Around around = new LiveBatch.Around() {
+            @Override
+            public void begun() {
+                remember(settingsFile, settings, adapters, choice, setup);
+            }
+
+            @Override
+            public void ended(SessionSnapshot last, String session) {
+                rememberLag(adapters, choice, last);
+                bowlMemory.learn(setup, last.state(), session).ifPresent(out()::println);
+            }
+        };
         BowlWords.begins(setup.bowl(), bowls, units)
                 .filter(line -> setup.origin() == Origin.REAL)
                 .ifPresent(err()::println);
-        LiveBatch.Watched watched = new LiveBatch(
-                        new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, out(), err())
-                .watch(
-                        new Screens(out(), err(), theme),
-                        Optional.ofNullable(screen),
-                        recipes,
-                        () -> remember(settingsFile, settings, adapters, choice, setup));
-        rememberLag(adapters, choice, watched.last());
-        bowlMemory.learn(setup, watched.last().state(), watched.session()).ifPresent(out()::println);
+        new LiveBatch(new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, out(), err())
+                .watch(new Screens(out(), err(), theme), Optional.ofNullable(screen), recipes, around);
         return Exit.DONE.code();
     }
 
