@@ -21,7 +21,11 @@ import picocli.CommandLine.ParentCommand;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Sets by hand how far a bowl coasts; batches go on learning from there.",
-        footer = {"", "Example: fifthform bowls set steel --amount 800 --coast 0.7"})
+        footer = {
+            "",
+            "Example, for a bowl that was added as steel:",
+            "  fifthform bowls set steel --amount 800 --coast 0.7"
+        })
 final class BowlsSetCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;
