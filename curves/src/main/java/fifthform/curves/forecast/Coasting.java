@@ -156,7 +156,7 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
                     stay,
                     Evidence.TOLD,
                     estimate.chocolateCelsius(),
-                    Approach.to(after.since(), window),
+                    Stretch.to(after.since(), window),
                     estimate.chocolateCelsius());
         } else {
             Instant from = after.since().minus(LOOK_BACK);
@@ -172,7 +172,7 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
                     stay,
                     Evidence.INFERRED,
                     p.celsius(),
-                    Approach.to(p.at(), window),
+                    Stretch.to(p.at(), window),
                     p.celsius());
         }
         // A bowl that goes from the bath straight into cold water passes the table unseen and does not coast.

@@ -37,9 +37,9 @@ record Lesson(double coastSeconds, double logSpread) {
 
     /** @param loss to the room at the lift, K/s */
     static Optional<Lesson> of(Lift lift, double loss) {
-        Approach approach = lift.approach()
+        Stretch approach = lift.approach()
                 .filter(a -> a.kelvinPerSecond() * lift.kelvinPerMinute() > 0)
-                .orElse(new Approach(lift.celsius(), lift.kelvinPerMinute() / 60));
+                .orElse(new Stretch(lift.celsius(), lift.kelvinPerMinute() / 60));
         double perMinute = Math.abs(60 * approach.kelvinPerSecond());
         double coast = lift.steadyExtremeCelsius() - approach.celsius();
         boolean teaches = lift.stay().compareTo(LEAST_STAY) >= 0

@@ -28,7 +28,7 @@ public record Lift(
         Duration stay,
         Evidence evidence,
         double extremeCelsius,
-        Optional<Approach> approach,
+        Optional<Stretch> approach,
         double steadyExtremeCelsius) {
     public Lift {
         Objects.requireNonNull(at, "at");

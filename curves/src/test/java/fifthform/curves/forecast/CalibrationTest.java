@@ -31,13 +31,21 @@ class CalibrationTest {
 
     private static Coasting awaiting(double seconds) {
         Lift lift = new Lift(
-                START.plusMillis((long) (1000 * seconds)), 30, 1, 0.1, Duration.ofMinutes(1), Evidence.INFERRED, 30);
-        return new Coasting(IDLE.coast(), Optional.of(lift), IDLE.lastTurn(), IDLE.lossShare());
+                START.plusMillis((long) (1000 * seconds)),
+                30,
+                1,
+                0.1,
+                Duration.ofMinutes(1),
+                Evidence.INFERRED,
+                30,
+                Optional.empty(),
+                30);
+        return new Coasting(IDLE.coast(), Optional.of(lift), IDLE.lastTurn(), IDLE.lossShare(), IDLE.bowl());
     }
 
     private static Coasting turned(Coasting awaiting, double celsius) {
         Turn turn = new Turn(START.plusSeconds(200), celsius, awaiting.lift().orElseThrow());
-        return new Coasting(IDLE.coast(), Optional.empty(), Optional.of(turn), IDLE.lossShare());
+        return new Coasting(IDLE.coast(), Optional.empty(), Optional.of(turn), IDLE.lossShare(), IDLE.bowl());
     }
 
     /** A dip of 40 s in which the base goes up by 0.1 K each 2 s from 28 °C; the lift was at 20 s and is seen at 40 s. */

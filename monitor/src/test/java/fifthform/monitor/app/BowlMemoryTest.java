@@ -10,6 +10,8 @@ import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
 import fifthform.curves.forecast.Coasting;
+import fifthform.curves.input.Input;
+import fifthform.curves.input.Recorded;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
@@ -21,15 +23,22 @@ import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.Entry;
+import fifthform.monitor.store.InputCodec;
+import fifthform.monitor.store.Session;
+import fifthform.monitor.store.SessionHeader;
 import fifthform.simulator.bench.BatchRun;
 import fifthform.simulator.bench.BatchRun.Presses;
 import fifthform.simulator.scenario.Scenarios;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,12 +84,17 @@ class BowlMemoryTest {
 
     /** A whole simulated batch, taken for a real one. */
     private static State batch(Setup setup) {
+        return batch(setup, input -> {});
+    }
+
+    private static State batch(Setup setup, Consumer<Input> record) {
         State[] state = {Engine.start(setup, BatchRun.BEGINS)};
         BatchRun.run(
                 Scenarios.builtIn().find("first-light").fold(scenario -> scenario, problems -> {
                     throw new AssertionError(problems);
                 }),
                 input -> {
+                    record.accept(input);
                     Step step = Engine.step(setup, state[0], input);
                     state[0] = step.after();
                     return step.events();
@@ -169,6 +183,25 @@ class BowlMemoryTest {
         assertEquals(1, kept().batches());
     }
 
+    /** All of its inputs but the last minutes, and nothing that closes it. */
+    @Test
+    void aSessionThatWasCutOffTeachesOnceWhatItSaw() {
+        Setup first = setup(steel(), Origin.REAL);
+        List<Entry> entries = new ArrayList<>();
+        batch(
+                first,
+                input -> entries.add(new Entry.Given(new Recorded(entries.size() + 1, InputCodec.asStored(input)))));
+        SessionHeader header = new SessionHeader("0", "", "cut-demo", BatchRun.BEGINS, ZoneOffset.UTC, first);
+        Session cut = new Session(
+                home.resolve("cut"), header, entries.subList(0, entries.size() * 9 / 10), BatchRun.BEGINS, List.of());
+
+        assertTrue(memory.learn(cut).orElseThrow().contains("coasts about"));
+        Taught once = kept();
+        assertEquals(Optional.of("cut-demo"), once.session());
+        assertEquals(Optional.empty(), memory.learn(cut));
+        assertEquals(once, kept());
+    }
+
     private static State with(State state, BowlWatch bowl) {
         Coasting was = state.coasting();
         return new State(
@@ -179,9 +212,12 @@ class BowlMemoryTest {
                 state.tracks(),
                 state.window(),
                 state.estimate(),
+                state.insight(),
                 state.batch(),
                 new Coasting(was.coast(), was.lift(), was.lastTurn(), was.lossShare(), bowl),
+                state.calibration(),
                 state.forecast(),
+                state.hindsight(),
                 state.alarms(),
                 state.cues());
     }

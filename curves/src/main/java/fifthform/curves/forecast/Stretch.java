@@ -16,19 +16,19 @@ import java.util.Optional;
  * @param celsius the line at the lift, °C
  * @param kelvinPerSecond its slope, K/s
  */
-record Approach(double celsius, double kelvinPerSecond) {
+record Stretch(double celsius, double kelvinPerSecond) {
     private static final Duration LENGTH = Duration.ofSeconds(20);
 
     /** Fewer points make no line. */
     private static final int FEWEST_POINTS = 8;
 
-    Approach {
+    Stretch {
         Require.finite(celsius, "celsius");
         Require.finite(kelvinPerSecond, "kelvinPerSecond");
     }
 
     /** Least squares through the points of the last seconds before {@code lift}. */
-    static Optional<Approach> to(Instant lift, Window window) {
+    static Optional<Stretch> to(Instant lift, Window window) {
         Instant from = lift.minus(LENGTH);
         List<Point> points = window.points().stream()
                 .filter(p -> !p.at().isBefore(from) && !p.at().isAfter(lift))
@@ -49,7 +49,7 @@ record Approach(double celsius, double kelvinPerSecond) {
         }
         if (squares <= 0) return Optional.empty();
         double slope = together / squares;
-        return Optional.of(new Approach(meanCelsius - slope * meanSeconds, slope));
+        return Optional.of(new Stretch(meanCelsius - slope * meanSeconds, slope));
     }
 
     private static double seconds(Instant lift, Point point) {
