@@ -17,6 +17,10 @@ final class DipCues {
     private static final double INSIDE_KELVIN = 0.15;
 
     private static final double FELL_SHORT_KELVIN = 0.1;
+
+    /** Who wants one lift mends so much by short dips; further below, another stay until told is quicker. Own choice. */
+    private static final double MENDED_BY_DIPS_KELVIN = 1.5;
+
     private static final double COAST_OVER_KELVIN_PER_MINUTE = 0.3;
 
     /** A touch of warmth is asked for when the range would be left so soon after the hands can act, s. */
@@ -51,9 +55,9 @@ final class DipCues {
         if (dips.dip().isPresent()) return dips;
         if (look.phase() == Phase.SEED && dips.begunAt().isEmpty()) return held();
         boolean reaching = look.phase() == Phase.REWARM || look.phase() == Phase.SEED;
-        if (reaching) return fellShort() ? asking(ask(Purpose.REACH)) : dips;
+        if (reaching) return fellShort() ? onceMore() : dips;
         if (look.phase() == Phase.WORK) {
-            if (fellShort()) return asking(ask(Purpose.REACH));
+            if (fellShort()) return onceMore();
             return leavesSoon() ? asking(ask(Purpose.HOLD)) : dips;
         }
         return dips;
@@ -72,6 +76,13 @@ final class DipCues {
         if (look.dipsWanted()) return asking(ask(Purpose.REACH));
         Reason reason = look.reason(Rule.HELD_LONG_ENOUGH).with(Figure.HELD_S, dwell.toSeconds());
         look.due(CueId.CRYSTALS_ENOUGH, OptionalDouble.empty(), reason);
+        return dips;
+    }
+
+    private Dips onceMore() {
+        boolean far = look.celsius() < work.lowCelsius() - MENDED_BY_DIPS_KELVIN;
+        if (!far || look.dipsWanted() || dips.response().isKnown()) return asking(ask(Purpose.REACH));
+        look.due(CueId.CRYSTALS_ENOUGH, OptionalDouble.empty(), look.reason(Rule.HELD_LONG_ENOUGH));
         return dips;
     }
 

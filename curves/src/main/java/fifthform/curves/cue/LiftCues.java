@@ -30,9 +30,11 @@ final class LiftCues {
     static LiftWait collect(Look look, Dips dips) {
         LiftCues cues = new LiftCues(look);
         if (dips.is(Stage.OVER_BATH)) return cues.endOfDip(dips.dip().orElseThrow());
-        // A dip that is over, or asked for and not begun: whatever a forgotten key says, the bowl is off the bath.
-        if (dips.dip().isPresent() || !look.isSurelyOverBath()) return LiftWait.NONE;
-        return cues.oneLift();
+        // A dip that is over, or asked for and not begun: whatever a forgotten key says, the bowl is off the bath,
+        // unless
+        // the curve leaves no doubt that somebody put it there and left it.
+        boolean asked = dips.dip().isEmpty() && look.isSurelyOverBath();
+        return asked || look.isLeftOverBath() ? cues.oneLift() : LiftWait.NONE;
     }
 
     /** Who counts seconds needs a word at their end; who waits to be told needs it a reaction time before. */

@@ -137,6 +137,11 @@ final class Look {
                         || before.dips().begunAt().isEmpty());
     }
 
+    /** Rules and network agree on it, whatever dips were asked for. */
+    boolean isLeftOverBath() {
+        return isOverBath() && situation.odds().isSurelyOverBath();
+    }
+
     /** Where nobody said when the bowl went over the bath, only who counts knows when its seconds are over. */
     boolean isToldOverBath() {
         return isOverBath() && situation.batch().contact().evidence() == Evidence.TOLD;

@@ -16,6 +16,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.network.Insight;
 import fifthform.curves.network.Network;
 import fifthform.curves.phase.Batch;
+import fifthform.curves.phase.PlaceOdds;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
@@ -89,8 +90,11 @@ public final class Engine {
         Window window = news ? told.window().with(pointOf(trusted.get())) : told.window();
         Duration passed = news ? sinceLast(before, now) : Duration.ZERO;
         Insight insight = hearing.after(before, told, setup, news ? Optional.of(bowl) : Optional.empty());
+        PlaceOdds odds = insight.guess()
+                .map(g -> new PlaceOdds(g.bathFraction(), g.tableFraction(), g.coldWaterFraction()))
+                .orElse(PlaceOdds.SILENT);
         Batch followed =
-                news ? told.batch().followed(setup.recipe(), trusted.get(), window, now, passed) : told.batch();
+                news ? told.batch().followed(setup.recipe(), trusted.get(), window, odds, now, passed) : told.batch();
         Optional<Track> bath = told.tracks().of(setup, Role.BATH);
         Coasting coasting = trusted.map(e -> told.coasting()
                         .followed(
@@ -124,6 +128,7 @@ public final class Engine {
                 estimate,
                 window,
                 batch,
+                odds,
                 coasting,
                 forecast,
                 before.cues().openSince(CueId.LIFT_NOW),

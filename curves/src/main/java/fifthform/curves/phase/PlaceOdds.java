@@ -47,6 +47,11 @@ public record PlaceOdds(double bath, double table, double coldWater) {
         };
     }
 
+    /** Whether it is all but certain that the bowl stands over warm water. */
+    public boolean isSurelyOverBath() {
+        return bath > SURE;
+    }
+
     /** Where the bowl is taken to stand, given what the rules make of its curve. */
     Place with(Contact contact, Place ruled) {
         double sure = contact.evidence() == Evidence.TOLD ? SURER_THAN_A_KEY : SURE;

@@ -93,7 +93,7 @@ public record Setup(
 
     /** The same set-up with quicker or slower hands. */
     public Setup withReactionTime(Duration other) {
-        return new Setup(recipe, bowl, probes, other, bathCelsius, roomCelsius, origin);
+        return new Setup(recipe, bowl, probes, other, bathCelsius, roomCelsius, origin, approach, seedGrams);
     }
 
     /** The same set-up with another chocolate. */

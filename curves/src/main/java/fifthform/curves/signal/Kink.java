@@ -105,6 +105,9 @@ public record Kink(List<Point> recent, Noise noise, Optional<Away> away) {
     /** Over water the wall is another temperature for as long as the tip rests on it. */
     private static final double BELIEVED_OVER_WATER_SECONDS = 30;
 
+    /** No tip slips for longer; readings that still swing then are this stirring's, and silence would cost the lift. */
+    private static final double LONGEST_SECONDS = 40;
+
     public Kink {
         recent = List.copyOf(recent);
         Objects.requireNonNull(noise, "noise");
@@ -183,7 +186,8 @@ public record Kink(List<Point> recent, Noise noise, Optional<Away> away) {
         double still = Track.seconds(seen.lastMoved(), now);
         double near = Math.max(BACK_KELVIN + stepKelvin / 2, BACK_FRACTION * Math.abs(seen.farthestKelvin()));
         double believed = around.water().isPresent() ? BELIEVED_OVER_WATER_SECONDS : BELIEVED_SECONDS;
-        boolean over = still >= believed || still >= STILL_SECONDS && Math.abs(off) <= near;
+        boolean longEnough = Track.seconds(seen.at(), now) >= LONGEST_SECONDS;
+        boolean over = longEnough || still >= believed || still >= STILL_SECONDS && Math.abs(off) <= near;
         // What was read elsewhere is no line to measure against.
         return over ? new Kink(List.of(newest()), noise, Optional.empty()) : new Kink(recent, noise, Optional.of(seen));
     }

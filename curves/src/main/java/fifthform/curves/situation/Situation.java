@@ -5,6 +5,7 @@ import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.phase.Batch;
+import fifthform.curves.phase.PlaceOdds;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Track;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param estimate where the chocolate is; empty before the first reading
  * @param window the recent curve
  * @param batch phase and place
+ * @param odds where the trained network has the bowl
  * @param coasting what is known of the bowl's coast
  * @param forecast where it is going; empty where no good reading says
  * @param liftDueSince since when the maker has been told to lift
@@ -39,6 +41,7 @@ public record Situation(
         Optional<Estimate> estimate,
         Window window,
         Batch batch,
+        PlaceOdds odds,
         Coasting coasting,
         Optional<Forecast> forecast,
         Optional<Instant> liftDueSince,
@@ -52,6 +55,7 @@ public record Situation(
         Objects.requireNonNull(estimate, "estimate");
         Objects.requireNonNull(window, "window");
         Objects.requireNonNull(batch, "batch");
+        Objects.requireNonNull(odds, "odds");
         Objects.requireNonNull(coasting, "coasting");
         Objects.requireNonNull(forecast, "forecast");
         Objects.requireNonNull(liftDueSince, "liftDueSince");

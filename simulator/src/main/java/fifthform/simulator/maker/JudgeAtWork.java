@@ -36,6 +36,7 @@ final class JudgeAtWork {
     private static final double PUTS_BACK_ABOVE_KELVIN = 0.15;
 
     private static final double AIMS_ABOVE_KELVIN = 0.6;
+    private static final Duration WAITS_TO_BE_ASKED = Duration.ofMinutes(3);
     private static final Duration STEADY = Duration.ofMinutes(60);
 
     private final Judge judge;
@@ -152,6 +153,7 @@ final class JudgeAtWork {
             }
             case PUT_BACK -> {
                 if (settling && course.spot() == Spot.TABLE) touch(each.time());
+                else if (course.stage() == Stage.HOLDING) beginRewarmByTouch(each.time());
             }
             case POUR -> {
                 if (settling && course.spot() == Spot.TABLE) moveTo(course.begin(at, Stage.POURING));
@@ -180,7 +182,7 @@ final class JudgeAtWork {
             case HOLDING -> {
                 boolean warm = shown() > habits.coolCelsius() + STILL_WARM_KELVIN;
                 if (warm && onTheTableFor(STILL_WARM_AFTER)) moveTo(course.begin(at, Stage.COOLING));
-                else if (lasted.compareTo(habits.hold()) >= 0) beginRewarm();
+                else if (lasted.compareTo(habits.hold().plus(waits())) >= 0) beginRewarm();
             }
             case WARMING -> {
                 if (lasted.compareTo(longest()) >= 0 || farPast()) moveTo(course.begin(at, Stage.SETTLING));
@@ -191,6 +193,17 @@ final class JudgeAtWork {
             }
             case GONE -> {}
         }
+    }
+
+    /** Who goes by touches waits to be asked for the first; who waits in vain begins without. */
+    private Duration waits() {
+        return judge.rewarm().manner() == Manner.TOUCHES ? WAITS_TO_BE_ASKED : Duration.ZERO;
+    }
+
+    private void beginRewarmByTouch(Duration time) {
+        warmSince = Optional.of(at);
+        moveTo(course.begin(at, Stage.SETTLING));
+        touch(time);
     }
 
     private void beginRewarm() {

@@ -23,7 +23,9 @@ final class LandingWatch implements Watch {
 
     @Override
     public void saw(Moment before, Moment after, List<Event> events) {
-        boolean rewarming = ((Judging) after.maker()).phase() == Phase.REWARM;
+        // Who begins by a touch is never in the phase of one long stay.
+        Phase phase = ((Judging) after.maker()).phase();
+        boolean rewarming = phase == Phase.REWARM || phase == Phase.WORK;
         if (began.isEmpty() && rewarming) began = Optional.of(before.at());
         if (began.isEmpty()) return;
         double bulk = after.kitchen().bulkCelsius();
