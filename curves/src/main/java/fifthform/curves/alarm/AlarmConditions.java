@@ -3,13 +3,11 @@ package fifthform.curves.alarm;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.input.AlarmId;
-import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.signal.Doubt;
 import fifthform.curves.signal.Track;
-import fifthform.curves.signal.Window;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Situation;
@@ -20,32 +18,18 @@ import java.util.function.ToDoubleFunction;
 
 /** Looks at a situation and says of each alarm whether its condition holds. */
 public final class AlarmConditions {
-    /**
-     * How long after the hands should have acted a cue to lift counts as missed: the curve needs about this long to
-     * show that the bowl has left, and an alarm at a maker who has just obeyed would teach them to ignore it. A bowl
-     * that really was left is caught by its forecast peak passing the range, whichever comes first.
-     */
-    private static final Duration LIFT_OVERDUE = Duration.ofSeconds(20);
-
-    private static final double STILL_PUSHED = 0.85;
-    private static final double PUSH_KELVIN_PER_MINUTE = 0.4;
-    private static final double FAINT_PUSH_KELVIN_PER_MINUTE = 0.2;
-
     /** Faster than any bowl of chocolate over warm water: a tip that comes back from elsewhere. Own choice. */
     private static final double TIP_MOVES_KELVIN_PER_MINUTE = 20;
 
-    /** So long must a bowl off the bath have been seen to rise; a coast has been rising since before it. Own choice. */
-    private static final Duration COAST_SEEN = Duration.ofSeconds(8);
-
-    private static final double RISES_KELVIN_PER_MINUTE = 0.2;
-
-    /** A cool cloth is worth while for no less. Own choice. */
-    private static final double TO_COME_KELVIN = 0.1;
-
-    private static final double URGENT_OVER_KELVIN = 0.3;
-    private static final double GUARD_SOON_SECONDS = 20;
     private static final Duration OVER_COOLED_AHEAD = Duration.ofSeconds(20);
     private static final Duration MINUTE = Duration.ofSeconds(60);
+
+    /** A tip leans on the wall for about 25 s; a limit that is not the last one may wait for its end. Own choice. */
+    private static final Duration GUARD_CONTESTED = Duration.ofSeconds(30);
+
+    /** Nobody waits so long for the last one. Own choice. */
+    private static final Duration LIMIT_CONTESTED = Duration.ofSeconds(15);
+
     private static final double UNDER_MARGIN_KELVIN = 0.3;
     private static final double TOO_COOL_KELVIN = 0.5;
 
@@ -75,9 +59,10 @@ public final class AlarmConditions {
 
     private Finding look(AlarmId id) {
         return switch (id) {
-            case HEADING_OVER -> headingOver();
+            case HEADING_OVER -> new HeadingOver(situation).look(deadband(id));
             case OVER_RANGE -> above(id, situation.recipe().meltOut().warnCelsius());
-            case NEAR_MELT_OUT -> above(id, situation.recipe().meltOut().guardCelsius());
+            case NEAR_MELT_OUT ->
+                unlessContested(id, situation.recipe().meltOut().guardCelsius(), GUARD_CONTESTED);
             case MELT_OUT -> meltOut();
             case HEADING_UNDER -> headingUnder();
             case TOO_COOL -> tooCool();
@@ -98,7 +83,7 @@ public final class AlarmConditions {
         AlarmReasons reasons = new AlarmReasons(situation);
         double figure = found.figureCelsius().orElse(Double.NaN);
         return switch (id) {
-            case HEADING_OVER -> Optional.of(headingOverReason(reasons));
+            case HEADING_OVER -> Optional.of(new HeadingOver(situation).reason(reasons));
             case OVER_RANGE ->
                 Optional.of(reasons.past(situation.recipe().meltOut().warnCelsius(), deadband(id)));
             case NEAR_MELT_OUT ->
@@ -115,12 +100,6 @@ public final class AlarmConditions {
         };
     }
 
-    private Reason headingOverReason(AlarmReasons reasons) {
-        return overdue(situation.trusted().orElseThrow()) == Condition.MET
-                ? reasons.liftOverdue(fastestOfLate())
-                : reasons.peakPasses(work().highCelsius());
-    }
-
     private Reason overCooledReason(AlarmReasons reasons) {
         Estimate estimate = situation.trusted().orElseThrow();
         return estimate.chocolateCelsius() <= overCooledCelsius()
@@ -128,81 +107,12 @@ public final class AlarmConditions {
                 : reasons.courseReaches(overCooledCelsius(), OVER_COOLED_AHEAD, coolestSoon(estimate));
     }
 
-    private Finding headingOver() {
-        Optional<Forecast> forecast = situation.forecast();
-        if (forecast.isEmpty() || situation.trusted().isEmpty()) return unknown(AlarmId.HEADING_OVER);
-        Estimate estimate = situation.trusted().get();
-        double peak = forecast.get().ifLifted().celsius();
-        double over = peak - work().highCelsius();
-        boolean soon = over > URGENT_OVER_KELVIN || guardIsNear(estimate);
-        TimeAvailable time = soon ? TimeAvailable.UNDER_HALF_A_MINUTE : TimeAvailable.UP_TO_THREE_MINUTES;
-        return new Finding(headsOver(estimate, over), time.with(Consequence.BATCH), OptionalDouble.of(peak));
-    }
-
-    /**
-     * Over the bath, whatever passes the range if lifted now. Off it there is nothing left to lift: there it takes a rise
-     * that has lasted, since a tip that comes back from the air rises as well, and something that is still to come.
-     */
-    private Condition headsOver(Estimate estimate, double overKelvin) {
-        Condition overdue = overdue(estimate);
-        if (overdue == Condition.MET) return Condition.MET;
-        Condition passes = situation.batch().place() == Place.BATH
-                ? Condition.high(estimate.rateKelvinPerMinute() > 0 ? overKelvin : -1, deadband(AlarmId.HEADING_OVER))
-                : coastsOver(estimate, overKelvin);
-        return passes == Condition.OVER ? overdue : passes;
-    }
-
-    private Condition coastsOver(Estimate estimate, double overKelvin) {
-        double stillToCome = work().highCelsius() + overKelvin - estimate.chocolateCelsius();
-        double slowest = situation
-                .window()
-                .lowestRateThroughout(situation.now().minus(COAST_SEEN))
-                .orElse(0);
-        Condition seen = Condition.high(overKelvin, deadband(AlarmId.HEADING_OVER));
-        boolean coasts = slowest > RISES_KELVIN_PER_MINUTE && stillToCome > TO_COME_KELVIN;
-        if (seen != Condition.MET || coasts) return seen;
-        // A wobble of the spoon's is no turning point yet.
-        double fastest = situation
-                .window()
-                .highestRateThroughout(situation.now().minus(COAST_SEEN))
-                .orElse(0);
-        return fastest > RISES_KELVIN_PER_MINUTE ? Condition.BETWEEN : Condition.OVER;
-    }
-
-    /** Whether the hands have not obeyed a cue to lift: the push that was there before it goes on. */
-    private Condition overdue(Estimate estimate) {
-        Duration patience = situation.reaction().plus(LIFT_OVERDUE);
-        boolean late = situation
-                .liftDueSince()
-                .filter(since -> Duration.between(since, situation.now()).compareTo(patience) >= 0)
-                .isPresent();
-        double rate = estimate.rateKelvinPerMinute();
-        if (!late || rate < FAINT_PUSH_KELVIN_PER_MINUTE) return Condition.OVER;
-        boolean pushed = rate > STILL_PUSHED * fastestOfLate() && rate > PUSH_KELVIN_PER_MINUTE;
-        // A rest of the spoon slackens the rise as a lift does: it takes more than that to take the alarm back.
-        return pushed ? Condition.MET : Condition.BETWEEN;
-    }
-
-    private double fastestOfLate() {
-        return situation
-                .window()
-                .fastestRiseSince(situation.now().minus(LIFT_OVERDUE))
-                .map(Window.Point::kelvinPerMinute)
-                .orElse(0.0);
-    }
-
-    private boolean guardIsNear(Estimate estimate) {
-        double rate = estimate.rateKelvinPerMinute() / 60;
-        double way = situation.recipe().meltOut().guardCelsius() - estimate.chocolateCelsius();
-        boolean onBath = situation.batch().place() == Place.BATH;
-        return way <= 0 || (onBath && rate > 0 && way / rate < GUARD_SOON_SECONDS);
-    }
-
     /**
      * Only a choice ends it, so one number alone must not begin it: the first reading after a gap stands for itself.
      */
     private Finding meltOut() {
-        Finding hot = above(AlarmId.MELT_OUT, situation.recipe().meltOut().limitCelsius());
+        Finding hot =
+                unlessContested(AlarmId.MELT_OUT, situation.recipe().meltOut().limitCelsius(), LIMIT_CONTESTED);
         boolean alone = situation.bowl().goodInARow() < VALID_READINGS_FOR_MELT_OUT;
         return alone && hot.condition() == Condition.MET ? unknown(AlarmId.MELT_OUT) : hot;
     }
@@ -302,6 +212,25 @@ public final class AlarmConditions {
         TimeAvailable time = hot ? TimeAvailable.UNDER_HALF_A_MINUTE : TimeAvailable.UP_TO_THREE_MINUTES;
         Condition asked = situation.probe() == ProbePlace.OUT ? Condition.OVER : condition;
         return new Finding(asked, time.with(AlarmTable.of(id).consequence()), OptionalDouble.empty());
+    }
+
+    /**
+     * A reading past a limit that the network is sure the chocolate cannot reach is a tip that leans on a warm wall, as
+     * long as it lasts no longer than hands hold it there. What stays is believed, whatever the network says.
+     */
+    private Finding unlessContested(AlarmId id, double limitCelsius, Duration atMost) {
+        Finding hot = above(id, limitCelsius);
+        boolean contested = hot.condition() == Condition.MET
+                && situation
+                        .opinion()
+                        .filter(o -> o.highestCelsius() < limitCelsius)
+                        .isPresent()
+                && situation
+                                .window()
+                                .coolestThroughout(situation.now().minus(atMost))
+                                .orElse(0)
+                        < limitCelsius;
+        return contested ? new Finding(Condition.BETWEEN, hot.priority(), hot.figureCelsius()) : hot;
     }
 
     private Finding above(AlarmId id, double limitCelsius) {

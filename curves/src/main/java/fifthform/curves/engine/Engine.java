@@ -23,6 +23,7 @@ import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Track;
 import fifthform.curves.signal.Window;
 import fifthform.curves.signal.Window.Point;
+import fifthform.curves.situation.Opinion;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.curves.situation.Situation;
 import java.time.Duration;
@@ -129,6 +130,7 @@ public final class Engine {
                 window,
                 batch,
                 odds,
+                said.map(s -> new Opinion(s.highestCelsius())),
                 coasting,
                 forecast,
                 before.cues().openSince(CueId.LIFT_NOW),

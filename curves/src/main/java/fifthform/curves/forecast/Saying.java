@@ -26,6 +26,12 @@ public record Saying(Guess guess, Instant started, double factor) {
         return started.plusMillis(Math.round(1000 * guess.atSeconds()));
     }
 
+    /** The 95 % point of where the chocolate turns after a lift then, °C. */
+    public double highestCelsius() {
+        Spread turn = ifNow();
+        return turn.celsius() + turn.aboveKelvin();
+    }
+
     /** Where the chocolate turns after a lift then, °C: middle and band. */
     Spread ifNow() {
         return spread(guess.ifNow());

@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param window the recent curve
  * @param batch phase and place
  * @param odds where the trained network has the bowl
+ * @param opinion how hot it thinks that the bowl can become; empty where it has not spoken
  * @param coasting what is known of the bowl's coast
  * @param forecast where it is going; empty where no good reading says
  * @param liftDueSince since when the maker has been told to lift
@@ -42,6 +43,7 @@ public record Situation(
         Window window,
         Batch batch,
         PlaceOdds odds,
+        Optional<Opinion> opinion,
         Coasting coasting,
         Optional<Forecast> forecast,
         Optional<Instant> liftDueSince,
@@ -56,6 +58,7 @@ public record Situation(
         Objects.requireNonNull(window, "window");
         Objects.requireNonNull(batch, "batch");
         Objects.requireNonNull(odds, "odds");
+        Objects.requireNonNull(opinion, "opinion");
         Objects.requireNonNull(coasting, "coasting");
         Objects.requireNonNull(forecast, "forecast");
         Objects.requireNonNull(liftDueSince, "liftDueSince");
