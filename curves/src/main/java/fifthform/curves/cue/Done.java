@@ -1,6 +1,7 @@
 package fifthform.curves.cue;
 
 import fifthform.curves.check.Require;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
 import java.time.Instant;
 import java.util.Objects;
@@ -11,25 +12,31 @@ import java.util.Optional;
  *
  * @param seededGrams seed that has been added since the last melt, g
  * @param inRangeAt when the maker was told that the working range is reached; empty before, and once it is cooled again
+ * @param liftedAt when the bowl was first seen to have left the warm bath after a cue; empty before, and once it is cooled
+ *     again
  */
-public record Done(double seededGrams, Optional<Instant> inRangeAt) {
-    static final Done NOTHING = new Done(0, Optional.empty());
+public record Done(double seededGrams, Optional<Instant> inRangeAt, Optional<Instant> liftedAt) {
+    static final Done NOTHING = new Done(0, Optional.empty(), Optional.empty());
 
     public Done {
         Require.within(seededGrams, 0, 1e6, "seededGrams");
         Objects.requireNonNull(inRangeAt, "inRangeAt");
+        Objects.requireNonNull(liftedAt, "liftedAt");
     }
 
     /** An unweighed handful counts as well. */
     Done seeded(double grams) {
-        return new Done(seededGrams + Math.max(grams, 1), inRangeAt);
+        return new Done(seededGrams + Math.max(grams, 1), inRangeAt, liftedAt);
     }
 
     /** Once this look has been taken, in this phase. */
     Done after(Look look, Phase phase) {
         if (phase == Phase.MELT) return NOTHING;
-        if (phase == Phase.COOL || phase == Phase.SEED) return new Done(seededGrams, Optional.empty());
+        if (phase == Phase.COOL || phase == Phase.SEED)
+            return new Done(seededGrams, Optional.empty(), Optional.empty());
         boolean said = inRangeAt.isEmpty() && look.due().containsKey(CueId.IN_RANGE);
-        return said ? new Done(seededGrams, Optional.of(look.situation().now())) : this;
+        boolean lifted = liftedAt.isEmpty() && look.wasOpen(CueId.LIFT_NOW) && look.place() == Place.TABLE;
+        Optional<Instant> now = Optional.of(look.situation().now());
+        return new Done(seededGrams, said ? now : inRangeAt, lifted ? now : liftedAt);
     }
 }

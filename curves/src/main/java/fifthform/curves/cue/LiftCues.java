@@ -33,7 +33,7 @@ final class LiftCues {
         // A dip that is over, or asked for and not begun: whatever a forgotten key says, the bowl is off the bath,
         // unless
         // the curve leaves no doubt that somebody put it there and left it.
-        boolean asked = dips.dip().isEmpty() && look.isSurelyOverBath();
+        boolean asked = dips.dip().isEmpty() && look.isSurelyOverBath() && !look.mayCoast();
         return asked || look.isLeftOverBath() ? cues.oneLift() : LiftWait.NONE;
     }
 

@@ -15,6 +15,7 @@ import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
 import fifthform.curves.situation.Situation;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumMap;
 import java.util.Map;
@@ -38,6 +39,9 @@ final class Look {
 
     /** Where a bowl has shown how late it is, it may be so much later another time. Tuned on training kitchens. */
     private static final double LATER = 1.7;
+
+    /** A touch and the fast part of its coast are over by then. Tuned on training kitchens. */
+    private static final double LEFT_SECONDS = 20;
 
     private final Situation situation;
     private final Estimate estimate;
@@ -137,9 +141,27 @@ final class Look {
                         || before.dips().begunAt().isEmpty());
     }
 
-    /** Rules and network agree on it, whatever dips were asked for. */
+    /**
+     * Rules and network agree on it, whatever dips were asked for, and for longer than a touch and the fast part of its
+     * coast take together.
+     */
     boolean isLeftOverBath() {
-        return isOverBath() && situation.odds().isSurelyOverBath();
+        return isOverBath() && situation.odds().isSurelyOverBath() && hasStoodFor(LEFT_SECONDS);
+    }
+
+    /**
+     * Whether what looks like a bath may be the coast of a lift that was told or a touch that was not: once a bowl has been
+     * lifted, or is being worked, hands that press no key have better reasons to warm it than to be told to lift.
+     */
+    boolean mayCoast() {
+        boolean lifted = before.done().liftedAt().isPresent() || phase() == Phase.WORK;
+        boolean told = situation.batch().contact().evidence() == Evidence.TOLD;
+        return lifted && !told && !wasOpen(CueId.LIFT_NOW);
+    }
+
+    private boolean hasStoodFor(double seconds) {
+        Duration stood = Duration.between(situation.batch().contact().since(), situation.now());
+        return stood.toMillis() >= 1000 * seconds;
     }
 
     /** Where nobody said when the bowl went over the bath, only who counts knows when its seconds are over. */
