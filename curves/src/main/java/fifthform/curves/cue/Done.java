@@ -1,7 +1,6 @@
 package fifthform.curves.cue;
 
 import fifthform.curves.check.Require;
-import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
 import java.time.Instant;
 import java.util.Objects;
@@ -12,8 +11,8 @@ import java.util.Optional;
  *
  * @param seededGrams seed that has been added since the last melt, g
  * @param inRangeAt when the maker was told that the working range is reached; empty before, and once it is cooled again
- * @param liftedAt when the bowl was first seen to have left the warm bath after a cue; empty before, and once it is cooled
- *     again
+ * @param liftedAt when a cue to lift was last over, the bowl being off the bath or taken for it; empty before the first, and
+ *     once it is cooled again
  */
 public record Done(double seededGrams, Optional<Instant> inRangeAt, Optional<Instant> liftedAt) {
     static final Done NOTHING = new Done(0, Optional.empty(), Optional.empty());
@@ -35,7 +34,7 @@ public record Done(double seededGrams, Optional<Instant> inRangeAt, Optional<Ins
         if (phase == Phase.COOL || phase == Phase.SEED)
             return new Done(seededGrams, Optional.empty(), Optional.empty());
         boolean said = inRangeAt.isEmpty() && look.due().containsKey(CueId.IN_RANGE);
-        boolean lifted = liftedAt.isEmpty() && look.wasOpen(CueId.LIFT_NOW) && look.place() == Place.TABLE;
+        boolean lifted = look.wasOpen(CueId.LIFT_NOW) && !look.due().containsKey(CueId.LIFT_NOW);
         Optional<Instant> now = Optional.of(look.situation().now());
         return new Done(seededGrams, said ? now : inRangeAt, lifted ? now : liftedAt);
     }

@@ -29,6 +29,8 @@ final class LiftCues {
 
     static LiftWait collect(Look look, Dips dips) {
         LiftCues cues = new LiftCues(look);
+        // The key of the way back is forgotten as often as others: one stay, one cue.
+        if (look.wasToldToLift() && !look.isLeftOverBath()) return LiftWait.NONE;
         if (dips.is(Stage.OVER_BATH)) return cues.endOfDip(dips.dip().orElseThrow());
         // A dip that is over, or asked for and not begun: whatever a forgotten key says, the bowl is off the bath,
         // unless

@@ -159,6 +159,12 @@ final class Look {
         return lifted && !told && !wasOpen(CueId.LIFT_NOW);
     }
 
+    /** Whether a cue to lift has come and gone since the bowl was put where it is thought to stand. */
+    boolean wasToldToLift() {
+        Instant put = situation.batch().contact().since();
+        return before.done().liftedAt().filter(put::isBefore).isPresent() && !wasOpen(CueId.LIFT_NOW);
+    }
+
     private boolean hasStoodFor(double seconds) {
         Duration stood = Duration.between(situation.batch().contact().since(), situation.now());
         return stood.toMillis() >= 1000 * seconds;
