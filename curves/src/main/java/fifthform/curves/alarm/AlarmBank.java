@@ -24,13 +24,19 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
     private static final Set<AlarmId> SPOKEN_FOR = EnumSet.of(AlarmId.OVER_RANGE, AlarmId.HEADING_OVER);
     private static final Set<AlarmId> FORECAST = EnumSet.of(AlarmId.HEADING_OVER, AlarmId.HEADING_UNDER);
 
+    /** What holds others back, and all others. */
+    private static final Set<AlarmId> CAUSES = causes();
+
+    private static final Set<AlarmId> OTHERS = EnumSet.complementOf(EnumSet.copyOf(CAUSES));
+    private static final int ALL = AlarmId.values().length;
+
     private static final Duration SHORTEST_SHELF = Duration.ofMinutes(1);
     private static final Duration LONGEST_SHELF = Duration.ofMinutes(15);
     private static final int MOST_SHELVED = 2;
 
     public AlarmBank {
         EnumMap<AlarmId, Standing> copy = new EnumMap<>(standings);
-        for (AlarmId id : AlarmId.values()) copy.putIfAbsent(id, Standing.QUIET);
+        if (copy.size() < ALL) for (AlarmId id : AlarmId.values()) copy.putIfAbsent(id, Standing.QUIET);
         standings = Collections.unmodifiableMap(copy);
     }
 
@@ -52,13 +58,11 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
 
     /** The bank after one more look at every alarm. */
     public AlarmBank next(Function<AlarmId, Finding> look, Phase phase, Instant now) {
-        EnumMap<AlarmId, Standing> after = new EnumMap<>(standings);
+        EnumMap<AlarmId, Standing> after = new EnumMap<>(AlarmId.class);
         // Causes first, so that what they hold back knows of them at once.
-        EnumSet<AlarmId> causes = EnumSet.copyOf(MEASUREMENT);
-        causes.addAll(WORSE);
-        for (AlarmId id : causes) after.put(id, judged(id, look, phase, now, Optional.empty()));
+        for (AlarmId id : CAUSES) after.put(id, judged(id, look, phase, now, Optional.empty()));
         Set<AlarmId> held = heldBack(after, now);
-        for (AlarmId id : EnumSet.complementOf(causes)) {
+        for (AlarmId id : OTHERS) {
             after.put(
                     id,
                     judged(
@@ -96,7 +100,14 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
     }
 
     private static boolean anySpeaks(Map<AlarmId, Standing> bank, Set<AlarmId> ids, Instant now) {
-        return ids.stream().anyMatch(id -> bank.get(id).state().speaksForOthers(AlarmTable.of(id), now));
+        for (AlarmId id : ids) if (bank.get(id).state().speaksForOthers(AlarmTable.of(id), now)) return true;
+        return false;
+    }
+
+    private static Set<AlarmId> causes() {
+        EnumSet<AlarmId> causes = EnumSet.copyOf(MEASUREMENT);
+        causes.addAll(WORSE);
+        return causes;
     }
 
     /** The maker has seen this alarm. */

@@ -99,11 +99,7 @@ final class Look {
     /** The same over other times: rests of the spoon hold a rise up for a quarter of a minute. */
     double pace(int seconds) {
         Instant from = estimate.at().minusSeconds(seconds);
-        double then = situation.window().points().stream()
-                .filter(p -> !p.at().isBefore(from))
-                .findFirst()
-                .map(Point::celsius)
-                .orElse(celsius());
+        double then = situation.window().firstSince(from).map(Point::celsius).orElse(celsius());
         return (celsius() - then) / seconds;
     }
 

@@ -89,7 +89,8 @@ public record Tracks(List<Entry> entries) {
     }
 
     private Optional<Entry> entry(ProbeId probe) {
-        return entries.stream().filter(e -> e.probe().equals(probe)).findFirst();
+        for (Entry e : entries) if (e.probe().equals(probe)) return Optional.of(e);
+        return Optional.empty();
     }
 
     /** The set-up of the bowl's probe, with the lag that a dip showed in place of the one assumed. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.StringTokenizer;
 
 /**
  * Weights as text:
@@ -72,12 +73,12 @@ final class WeightText {
 
     private double[] row(List<String> lines, int at, int columns, String name) {
         if (at >= lines.size()) throw fault(at, "ends within " + name);
-        String[] words = lines.get(at).strip().split("\\s+");
-        if (words.length != columns) {
-            throw fault(at, "wants " + columns + " numbers in a row of " + name + ", found " + words.length);
+        StringTokenizer words = new StringTokenizer(lines.get(at));
+        if (words.countTokens() != columns) {
+            throw fault(at, "wants " + columns + " numbers in a row of " + name + ", found " + words.countTokens());
         }
         double[] row = new double[columns];
-        for (int c = 0; c < columns; c++) row[c] = number(words[c], at);
+        for (int c = 0; c < columns; c++) row[c] = number(words.nextToken(), at);
         return row;
     }
 

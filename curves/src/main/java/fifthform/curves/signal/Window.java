@@ -42,9 +42,11 @@ public record Window(List<Point> points) {
     /** The window with a further point, unless the last one is less than a second old. */
     public Window with(Point point) {
         if (!points.isEmpty() && point.at().isBefore(last().at().plus(SPACING))) return this;
-        List<Point> kept = new ArrayList<>(points.size() + 1);
         Instant oldest = point.at().minus(LENGTH);
-        for (Point p : points) if (!p.at().isBefore(oldest)) kept.add(p);
+        int first = 0;
+        while (first < points.size() && points.get(first).at().isBefore(oldest)) first++;
+        List<Point> kept = new ArrayList<>(points.size() - first + 1);
+        kept.addAll(points.subList(first, points.size()));
         kept.add(point);
         return new Window(kept);
     }
@@ -52,8 +54,9 @@ public record Window(List<Point> points) {
     /** The point since {@code from} with the highest rate. */
     public Optional<Point> fastestRiseSince(Instant from) {
         Point best = null;
-        for (Point p : points) {
-            if (!p.at().isBefore(from) && (best == null || p.kelvinPerMinute() >= best.kelvinPerMinute())) best = p;
+        for (int i = points.size() - 1; i >= 0 && !points.get(i).at().isBefore(from); i--) {
+            Point p = points.get(i);
+            if (best == null || p.kelvinPerMinute() > best.kelvinPerMinute()) best = p;
         }
         return Optional.ofNullable(best);
     }
@@ -61,8 +64,9 @@ public record Window(List<Point> points) {
     /** The point since {@code from} with the lowest rate. */
     public Optional<Point> fastestFallSince(Instant from) {
         Point best = null;
-        for (Point p : points) {
-            if (!p.at().isBefore(from) && (best == null || p.kelvinPerMinute() <= best.kelvinPerMinute())) best = p;
+        for (int i = points.size() - 1; i >= 0 && !points.get(i).at().isBefore(from); i--) {
+            Point p = points.get(i);
+            if (best == null || p.kelvinPerMinute() < best.kelvinPerMinute()) best = p;
         }
         return Optional.ofNullable(best);
     }
@@ -83,47 +87,57 @@ public record Window(List<Point> points) {
     /** The lowest rate since {@code from}, K/min; empty where the window does not reach back that far. */
     public OptionalDouble lowestRateThroughout(Instant from) {
         if (!reachesBackTo(from)) return OptionalDouble.empty();
-        return points.stream()
-                .filter(p -> !p.at().isBefore(from))
-                .mapToDouble(Point::kelvinPerMinute)
-                .min();
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int i = points.size() - 1; i >= 0 && !points.get(i).at().isBefore(from); i--) {
+            lowest = Math.min(lowest, points.get(i).kelvinPerMinute());
+        }
+        return Double.isInfinite(lowest) ? OptionalDouble.empty() : OptionalDouble.of(lowest);
     }
 
     /** The highest rate since {@code from}, K/min; empty where the window does not reach back that far. */
     public OptionalDouble highestRateThroughout(Instant from) {
         if (!reachesBackTo(from)) return OptionalDouble.empty();
-        return points.stream()
-                .filter(p -> !p.at().isBefore(from))
-                .mapToDouble(Point::kelvinPerMinute)
-                .max();
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = points.size() - 1; i >= 0 && !points.get(i).at().isBefore(from); i--) {
+            highest = Math.max(highest, points.get(i).kelvinPerMinute());
+        }
+        return Double.isInfinite(highest) ? OptionalDouble.empty() : OptionalDouble.of(highest);
     }
 
     /** The lowest temperature since {@code from}, °C; empty where the window does not reach back that far. */
     public OptionalDouble coolestThroughout(Instant from) {
         if (!reachesBackTo(from)) return OptionalDouble.empty();
-        return points.stream()
-                .filter(p -> !p.at().isBefore(from))
-                .mapToDouble(Point::celsius)
-                .min();
+        double coolest = Double.POSITIVE_INFINITY;
+        for (int i = points.size() - 1; i >= 0 && !points.get(i).at().isBefore(from); i--) {
+            coolest = Math.min(coolest, points.get(i).celsius());
+        }
+        return Double.isInfinite(coolest) ? OptionalDouble.empty() : OptionalDouble.of(coolest);
     }
 
     /** The highest temperature since {@code from}, °C; empty where the window does not reach back that far. */
     public OptionalDouble warmestThroughout(Instant from) {
         if (!reachesBackTo(from)) return OptionalDouble.empty();
-        return points.stream()
-                .filter(p -> !p.at().isBefore(from))
-                .mapToDouble(Point::celsius)
-                .max();
+        double warmest = Double.NEGATIVE_INFINITY;
+        for (int i = points.size() - 1; i >= 0 && !points.get(i).at().isBefore(from); i--) {
+            warmest = Math.max(warmest, points.get(i).celsius());
+        }
+        return Double.isInfinite(warmest) ? OptionalDouble.empty() : OptionalDouble.of(warmest);
     }
 
     /** The temperature at {@code from} or just before, °C; empty where the window does not reach back that far. */
     public OptionalDouble celsiusAt(Instant from) {
-        OptionalDouble found = OptionalDouble.empty();
-        for (Point p : points) {
-            if (p.at().isAfter(from)) break;
-            found = OptionalDouble.of(p.celsius());
+        for (int i = points.size() - 1; i >= 0; i--) {
+            if (!points.get(i).at().isAfter(from))
+                return OptionalDouble.of(points.get(i).celsius());
         }
-        return found;
+        return OptionalDouble.empty();
+    }
+
+    /** The oldest point that is no older than {@code from}. */
+    public Optional<Point> firstSince(Instant from) {
+        Point first = null;
+        for (int i = points.size() - 1; i >= 0 && !points.get(i).at().isBefore(from); i--) first = points.get(i);
+        return Optional.ofNullable(first);
     }
 
     private boolean reachesBackTo(Instant from) {

@@ -10,12 +10,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Why a step is due or an alarm stands, in figures: what a maker may ask and a journal keeps.
- *
- * @param rule what was decided by
- * @param figures the numbers it rests on, in the order of {@link Figure}
+ * Why a step is due or an alarm stands, in figures: what a maker may ask and a journal keeps. A class and no record,
+ * because reasons grow figure by figure at every look at every alarm: what is checked already is not checked again.
  */
-public record Reason(Rule rule, Map<Figure, Double> figures) {
+public final class Reason {
     /** What a cue or an alarm was decided by. */
     public enum Rule {
         /** A hold in a range has lasted as long as the recipe wants. */
@@ -150,30 +148,71 @@ public record Reason(Rule rule, Map<Figure, Double> figures) {
         }
     }
 
-    public Reason {
-        Objects.requireNonNull(rule, "rule");
-        EnumMap<Figure, Double> copy = new EnumMap<>(Figure.class);
-        copy.putAll(figures);
-        copy.forEach((figure, value) -> Require.finite(value, figure.word()));
-        figures = Collections.unmodifiableMap(copy);
+    private final Rule rule;
+
+    /** Never changed once it is in here. */
+    private final EnumMap<Figure, Double> figures;
+
+    /**
+     * A reason.
+     *
+     * @param rule what was decided by
+     * @param figures the numbers it rests on, finite
+     */
+    public Reason(Rule rule, Map<Figure, Double> figures) {
+        this.rule = Objects.requireNonNull(rule, "rule");
+        this.figures = new EnumMap<>(Figure.class);
+        this.figures.putAll(figures);
+        this.figures.forEach((figure, value) -> Require.finite(value, figure.word()));
+    }
+
+    private Reason(EnumMap<Figure, Double> checked, Rule rule) {
+        this.rule = rule;
+        this.figures = checked;
     }
 
     /** A reason without figures yet. */
     public static Reason by(Rule rule) {
-        return new Reason(rule, new EnumMap<>(Figure.class));
+        return new Reason(new EnumMap<>(Figure.class), Objects.requireNonNull(rule, "rule"));
     }
 
-    /** The same reason with one more figure. */
+    /** The same reason with one more figure, which must be finite. */
     public Reason with(Figure figure, double value) {
-        EnumMap<Figure, Double> more = new EnumMap<>(Figure.class);
-        more.putAll(figures);
+        EnumMap<Figure, Double> more = figures.clone();
+        // The word is made only where it is told.
+        if (!Double.isFinite(value)) Require.finite(value, figure.word());
         more.put(figure, value);
-        return new Reason(rule, more);
+        return new Reason(more, rule);
+    }
+
+    /** What was decided by. */
+    public Rule rule() {
+        return rule;
+    }
+
+    /** The numbers it rests on, in the order of {@link Figure}. */
+    public Map<Figure, Double> figures() {
+        return Collections.unmodifiableMap(figures);
     }
 
     /** One of its figures. */
     public OptionalDouble figure(Figure figure) {
         Double value = figures.get(figure);
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Reason reason && rule == reason.rule && figures.equals(reason.figures);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(rule, figures);
+    }
+
+    @Override
+    public String toString() {
+        return "Reason[" + rule + ", " + figures + "]";
     }
 }
