@@ -26,7 +26,7 @@ final class ReadingLine {
                 .text("phase", state.batch().phase().word());
         Optional<Estimate> estimate = state.estimate();
         number(line, "estimate_c", estimate, Estimate::chocolateCelsius);
-        number(line, "sigma_k", estimate, Estimate::sigmaKelvin);
+        number(line, "sigma_k", estimate, Estimate::bulkSigmaKelvin);
         number(line, "rate_k_per_min", estimate, Estimate::rateKelvinPerMinute);
         Optional<Forecast> forecast = state.forecast();
         number(line, "peak_if_lifted_c", forecast, f -> f.ifLifted().celsius());
