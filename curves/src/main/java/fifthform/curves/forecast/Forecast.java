@@ -14,7 +14,9 @@ import java.util.function.ToDoubleFunction;
  *
  * @param madeAt when it was made
  * @param ifLifted where the temperature turns if the bowl leaves the water now; on the table: where it will turn
- * @param ifLeft the furthest temperature within the next three minutes if nothing changes
+ * @param ifLeft the furthest temperature within the next three minutes if nothing changes: over water the one at their
+ *     end; on the table the furthest on the way on which it is now, so the turning point of a coast upwards and, where it
+ *     falls, the one at their end
  * @param liftAt when a lift would land the turning point at the aim; may have passed; empty where no lift can (the bowl
  *     is on the table, or the water too weak)
  * @param course the curve if nothing is done

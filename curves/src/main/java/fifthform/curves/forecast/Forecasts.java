@@ -122,7 +122,7 @@ public final class Forecasts {
         return Outlook.around(celsius, fromNow.sigmaKelvin(), fromNow.seconds());
     }
 
-    /** The furthest point within the horizon: at its end over water, at the turning point on the table. */
+    /** See {@link Forecast#ifLeft}; the simulator's {@code WhatIf.ifLeft} is its truth. */
     private static Outlook ifLeft(Course course, double rateSigma, double levelSigma) {
         double horizon = Forecast.HORIZON.toSeconds();
         double inflow = course.kelvinPerSecond() + course.lossKelvinPerSecond();

@@ -81,7 +81,7 @@ public record WhatIf(Kitchen kitchen, Duration look) {
      * Both answers for one moment.
      *
      * @param ifLifted where it turns if the bowl leaves the water now
-     * @param ifLeft the furthest within {@link #LEFT_FOR} if nothing changes
+     * @param ifLeft the furthest within {@link #LEFT_FOR} if nothing changes; on the table on the way it is going
      */
     public record Labels(Furthest ifLifted, Furthest ifLeft) {
         public Labels {
@@ -120,10 +120,16 @@ public record WhatIf(Kitchen kitchen, Duration look) {
         return furthest(state, new Hands(Spot.TABLE, vigourFraction, Towel.LEFT), way, coasts.minus(sinceLift));
     }
 
-    /** The furthest the chocolate gets within {@link #LEFT_FOR} if the hands go on as they do. */
+    /**
+     * The furthest the chocolate gets within {@link #LEFT_FOR} if the hands go on as they do, as {@code Forecast.ifLeft}
+     * means it: over warm water the highest, in cold water the lowest, on the table the furthest on the way on which it is
+     * now, so the turning point of a coast upwards and, where it falls, how far it falls.
+     */
     public Furthest ifLeft(KitchenState state, Hands now) {
         Hands unwiped = new Hands(now.spot(), now.stirVigourFraction(), Towel.LEFT);
-        return furthest(state, unwiped, way(now.spot()), LEFT_FOR);
+        boolean falls = kitchen.advance(state, unwiped, look).bulkCelsius() < state.bulkCelsius();
+        Way way = now.spot() == Spot.TABLE && falls ? Way.DOWN : way(now.spot());
+        return furthest(state, unwiped, way, LEFT_FOR);
     }
 
     private static Way way(Spot from) {

@@ -11,6 +11,7 @@ import fifthform.simulator.bench.BatchRun.Presses;
 import fifthform.simulator.bench.WhatIf.Furthest;
 import fifthform.simulator.bench.WhatIf.Labels;
 import fifthform.simulator.bowl.Hands;
+import fifthform.simulator.bowl.Kitchen;
 import fifthform.simulator.bowl.KitchenState;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Luck;
@@ -113,6 +114,20 @@ class BatchTest {
         Labels labels = new WhatIf(SCENARIO.kitchen()).labels(moment);
         assertTrue(labels.ifLifted().celsius() < moment.kitchen().bulkCelsius(), labels.toString());
         assertTrue(labels.ifLeft().celsius() < labels.ifLifted().celsius() - 1, labels.toString());
+    }
+
+    /** The furthest on the way on which it is: what the engine's forecast means by it as well. */
+    @Test
+    void leftOnTheTableItGoesOnTheWayItIsGoing() {
+        Kitchen kitchen = SCENARIO.kitchen();
+        Hands table = Hands.stirringAt(Spot.TABLE);
+        KitchenState warm = KitchenState.melted(31, new KitchenState.Baths(45, 45, 16));
+        Furthest falling = new WhatIf(kitchen).ifLeft(warm, table);
+        assertEquals(WhatIf.LEFT_FOR, falling.after());
+        assertEquals(kitchen.advance(warm, table, WhatIf.LEFT_FOR).bulkCelsius(), falling.celsius(), 1e-6);
+        Moment lifted = warming();
+        Furthest coasting = new WhatIf(kitchen).ifLeft(lifted.kitchen(), table);
+        assertEquals(new WhatIf(kitchen).ifLifted(lifted.kitchen(), table), coasting);
     }
 
     /** Asking what if leaves the moment as it was. */
