@@ -39,9 +39,11 @@ public record Setup(
         Objects.requireNonNull(recipe, "recipe");
         Objects.requireNonNull(bowl, "bowl");
         probes = List.copyOf(probes);
-        long bowls = probes.stream().filter(p -> p.role() == Role.BOWL).count();
+        // Loops: a set-up is made at every step of the engine.
+        int bowls = 0;
+        for (ProbeSetup probe : probes) if (probe.role() == Role.BOWL) bowls++;
         if (bowls != 1) throw new IllegalArgumentException("probes must hold one with role BOWL, held " + bowls);
-        if (probes.stream().map(ProbeSetup::id).distinct().count() != probes.size()) {
+        if (probes.size() > 1 && probes.stream().map(ProbeSetup::id).distinct().count() != probes.size()) {
             throw new IllegalArgumentException("probes must have different ids, were " + probes);
         }
         Require.notNegative(reactionTime, "reactionTime");
@@ -55,27 +57,6 @@ public record Setup(
         Require.within(seedGrams, 0, 20_000, "seedGrams");
     }
 
-    /** A set-up of a maker who has said nothing about the approach and plans no seed. */
-    public Setup(
-            Recipe recipe,
-            Bowl bowl,
-            List<ProbeSetup> probes,
-            Duration reactionTime,
-            OptionalDouble bathCelsius,
-            OptionalDouble roomCelsius,
-            Origin origin) {
-        this(
-                recipe,
-                bowl,
-                probes,
-                reactionTime,
-                bathCelsius,
-                roomCelsius,
-                origin,
-                Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
-    }
-
     /** The probe in the chocolate. */
     public ProbeSetup bowlProbe() {
         return withRole(Role.BOWL).orElseThrow();
@@ -83,12 +64,14 @@ public record Setup(
 
     /** The first probe with this role. */
     public Optional<ProbeSetup> withRole(Role role) {
-        return probes.stream().filter(p -> p.role() == role).findFirst();
+        for (ProbeSetup probe : probes) if (probe.role() == role) return Optional.of(probe);
+        return Optional.empty();
     }
 
     /** The probe with this id. */
     public Optional<ProbeSetup> probe(ProbeId id) {
-        return probes.stream().filter(p -> p.id().equals(id)).findFirst();
+        for (ProbeSetup probe : probes) if (probe.id().equals(id)) return Optional.of(probe);
+        return Optional.empty();
     }
 
     /** The same set-up with quicker or slower hands. */

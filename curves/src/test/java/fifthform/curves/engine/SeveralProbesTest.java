@@ -40,7 +40,9 @@ class SeveralProbesTest {
                 one.reactionTime(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                one.origin());
+                one.origin(),
+                one.approach(),
+                one.seedGrams());
     }
 
     private void feed(Input input) {

@@ -5,6 +5,7 @@ import fifthform.curves.recipe.Composition;
 import fifthform.curves.recipe.MeltOut;
 import fifthform.curves.recipe.PhaseTarget;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
@@ -50,6 +51,8 @@ public final class TestRecipes {
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                Origin.SIMULATED);
+                Origin.SIMULATED,
+                Approach.TOUCHES_WHERE_UNSURE,
+                OptionalDouble.empty());
     }
 }

@@ -115,7 +115,9 @@ class TouchStoriesTest {
                 plain.reactionTime(),
                 plain.bathCelsius(),
                 plain.roomCelsius(),
-                plain.origin());
+                plain.origin(),
+                plain.approach(),
+                plain.seedGrams());
         StoryMaker maker = StoryMaker.melting(200, 0.2, known, Keys.PRESSED);
         maker.obeysUntil(s -> s.cues().isOpen(CueId.LIFT_NOW), Duration.ofHours(2));
         assertTrue(given(maker, CueId.CRYSTALS_ENOUGH).get(0).figure().isEmpty(), "no seconds named");

@@ -102,6 +102,8 @@ class TrustTest {
                 story.reactionTime(),
                 story.bathCelsius(),
                 story.roomCelsius(),
-                story.origin());
+                story.origin(),
+                story.approach(),
+                story.seedGrams());
     }
 }

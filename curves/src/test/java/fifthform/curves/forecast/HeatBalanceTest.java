@@ -137,7 +137,9 @@ class HeatBalanceTest {
                 setup.reactionTime(),
                 setup.bathCelsius(),
                 setup.roomCelsius(),
-                setup.origin());
+                setup.origin(),
+                setup.approach(),
+                setup.seedGrams());
         assertEquals(mean + 15, Coast.before(with).seconds(), 1.5);
     }
 }

@@ -13,6 +13,7 @@ import fifthform.curves.forecast.Coasting;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.Recorded;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Origin;
@@ -72,7 +73,9 @@ class BowlMemoryTest {
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                origin);
+                origin,
+                Approach.TOUCHES_WHERE_UNSURE,
+                OptionalDouble.empty());
     }
 
     private Bowl steel() {

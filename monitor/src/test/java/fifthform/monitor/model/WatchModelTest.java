@@ -371,7 +371,9 @@ class WatchModelTest {
                 setup.reactionTime(),
                 setup.bathCelsius(),
                 setup.roomCelsius(),
-                setup.origin());
+                setup.origin(),
+                setup.approach(),
+                setup.seedGrams());
         return new SessionSnapshot(
                 checked, now.state(), now.tally(), now.trace(), now.rawCelsius(), now.fault(), now.publishedNanos());
     }

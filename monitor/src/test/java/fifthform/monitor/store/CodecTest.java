@@ -149,7 +149,9 @@ class CodecTest {
                 setup.reactionTime(),
                 setup.bathCelsius(),
                 setup.roomCelsius(),
-                setup.origin());
+                setup.origin(),
+                setup.approach(),
+                setup.seedGrams());
     }
 
     private static Set<String> kinds(Class<?> family) {

@@ -72,7 +72,9 @@ class PracticePictureTest {
                         Setup.USUAL_REACTION,
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
-                        Origin.SIMULATED)
+                        Origin.SIMULATED,
+                        Approach.TOUCHES_WHERE_UNSURE,
+                        OptionalDouble.empty())
                 .withApproach(Approach.ONE_LIFT);
         Fed source = new Fed();
         List<Event> told = new ArrayList<>();

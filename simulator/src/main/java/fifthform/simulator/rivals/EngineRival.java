@@ -67,7 +67,9 @@ record EngineRival(EngineProgram engine, Knowledge knowledge) implements Rival {
                 REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                Origin.SIMULATED);
+                Origin.SIMULATED,
+                Approach.TOUCHES_WHERE_UNSURE,
+                OptionalDouble.empty());
     }
 
     private static boolean hearsBath(Knowledge knowledge) {
@@ -121,11 +123,8 @@ record EngineRival(EngineProgram engine, Knowledge knowledge) implements Rival {
         return Optional.of(engine.state().batch().phase());
     }
 
-    /** What this batch leaves to the next of the same bowl: what it learned, else what it was told. */
+    /** What this batch leaves to the next of the same bowl, as the program keeps it. */
     Optional<LearnedCoast> learned() {
-        var coast = engine.state().coasting().coast();
-        if (coast.liftsSeen() < 1) return knowledge.learned();
-        double seconds = Math.max(1, Math.min(600, coast.seconds()));
-        return Optional.of(new LearnedCoast(seconds, Math.min(2, coast.logSpread()), coast.liftsSeen()));
+        return engine.state().coasting().learned();
     }
 }

@@ -127,7 +127,9 @@ final class BowlDays {
                 usual.reactionTime(),
                 usual.bathCelsius(),
                 usual.roomCelsius(),
-                usual.origin());
+                usual.origin(),
+                usual.approach(),
+                usual.seedGrams());
         EngineProgram program = new EngineProgram(setup, Engine.start(setup, BatchRun.BEGINS));
         Luck luck = new Luck(fleet.seed()).branch(number).branch(1000L + day);
         return gone(told, scenario, recipe, Batch.beginning(scenario, luck, program));

@@ -46,7 +46,9 @@ record Hold(double inRangeFraction, double overFraction, int touches) {
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                told.origin());
+                told.origin(),
+                told.approach(),
+                told.seedGrams());
         Program program = new EngineProgram(setup, Engine.start(setup, BatchRun.BEGINS));
         Luck luck = new Luck(fleet.seed()).branch(number).branch(1);
         Batch batch = new Batch(scenario.kitchen());

@@ -10,6 +10,7 @@ import fifthform.curves.engine.Step;
 import fifthform.curves.engine.Tracks;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.Sample;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -139,6 +140,8 @@ class HonestReadingsTest {
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                Origin.SIMULATED);
+                Origin.SIMULATED,
+                Approach.TOUCHES_WHERE_UNSURE,
+                OptionalDouble.empty());
     }
 }

@@ -9,6 +9,7 @@ import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -114,6 +115,8 @@ class ObeyedCuesTest {
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                Origin.SIMULATED);
+                Origin.SIMULATED,
+                Approach.TOUCHES_WHERE_UNSURE,
+                OptionalDouble.empty());
     }
 }

@@ -68,7 +68,9 @@ record WayUp(double readCelsius, double trueCelsius, Duration took, int dips, in
                         Setup.USUAL_REACTION,
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
-                        told.origin())
+                        told.origin(),
+                        told.approach(),
+                        told.seedGrams())
                 .withApproach(approach);
         Program program = new Listening(new EngineProgram(setup, Engine.start(setup, BatchRun.BEGINS)), keys);
         Luck luck = new Luck(fleet.seed()).branch(number).branch(1);

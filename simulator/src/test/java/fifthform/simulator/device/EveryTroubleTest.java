@@ -11,6 +11,7 @@ import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -146,7 +147,9 @@ class EveryTroubleTest {
                     Setup.USUAL_REACTION,
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
-                    Origin.SIMULATED);
+                    Origin.SIMULATED,
+                    Approach.TOUCHES_WHERE_UNSURE,
+                    OptionalDouble.empty());
             this.state = Engine.start(setup, SpokenBatch.START);
         }
 
