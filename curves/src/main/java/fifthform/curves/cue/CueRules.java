@@ -6,6 +6,9 @@ import fifthform.curves.situation.Situation;
 
 /** Which steps are due. Each cue has what begins it and what ends it; most end by the maker's act, seen or said. */
 public final class CueRules {
+    /** A band of the turning point that is wider than this makes one lift a gamble, K. */
+    public static final double UNSURE_KELVIN = Look.UNSURE_KELVIN;
+
     private CueRules() {}
 
     /** The board after one more look. Without a good reading nothing new is said, and only what the

@@ -177,7 +177,7 @@ final class KeyDesk implements Consumer<Key> {
             case SLOWER -> levers.speed().slower();
             case QUIT -> quit();
             // These change how a screen looks; the screen itself does that.
-            case THEME, FULL_SCREEN, HELP -> {}
+            case THEME, FULL_SCREEN, WHY, HELP -> {}
         }
     }
 

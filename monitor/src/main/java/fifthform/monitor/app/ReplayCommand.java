@@ -141,7 +141,7 @@ final class ReplayCommand implements Callable<Integer> {
                 units,
                 session.header().zone(),
                 List.of(new Mark("replay", true)),
-                "+ faster · – slower · Q stop",
+                "+ faster · – slower · W why · H help · Q stop",
                 Optional.empty(),
                 Optional.of("Replay of " + session.header().session()
                         + ": what the engine says now of what was recorded then."));

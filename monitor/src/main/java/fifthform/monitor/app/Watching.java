@@ -228,9 +228,10 @@ final class Watching {
     }
 
     private static final String TRAINING_KEYS = "Enter do the step · B bowl on or off · K cold water · S stir · G seed"
-            + " · D dry · P probe · U undo · Space seen · Q Q end";
+            + " · D dry · P probe · U undo · W why · Space seen · Q Q end";
 
-    private static final String KEYS = "Space seen · Enter done · B bowl · P probe out · O other · H help · Q Q stop";
+    private static final String KEYS =
+            "Space seen · Enter done · B bowl · P probe out · O other · W why · H help · Q Q stop";
 
     private static Duration elapsed(SessionSnapshot snapshot) {
         return Duration.between(snapshot.state().started(), snapshot.state().at());

@@ -7,48 +7,83 @@ import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Tracks;
-import fifthform.curves.forecast.Forecast;
 import fifthform.curves.input.AlarmId;
-import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.ProbeFault.Cause;
-import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Role;
+import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Doubt;
-import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Tone;
-import java.time.Duration;
+import fifthform.monitor.settings.Units;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What to do now: the worst alarm, else the cue that is due, else what goes on quietly. */
 final class BandModel {
+    /** Steps that stand for minutes are part of the quiet screen; the others are due now. */
+    private static final List<CueId> LOUDEST_FIRST = List.of(
+            CueId.LIFT_NOW,
+            CueId.OFF_NOW,
+            CueId.STOP_COOLING,
+            CueId.MELTED,
+            CueId.SEED_NOW,
+            CueId.CRYSTALS_ENOUGH,
+            CueId.WEAK_BATH,
+            CueId.PUT_BACK,
+            CueId.GET_READY,
+            CueId.THICKENS_SOON,
+            CueId.TOUCH_OF_WARMTH,
+            CueId.IN_RANGE,
+            CueId.WIPE_AND_STIR);
+
     private final State state;
     private final Phrases phrases;
+    private final Units units;
     private final BowlMaterial bowl;
+    private final CalmModel calm;
 
-    BandModel(State state, Phrases phrases, BowlMaterial bowl) {
-        this.bowl = bowl;
+    BandModel(Setup setup, State state, Phrases phrases, Units units) {
+        this.bowl = setup.bowl().material();
         this.state = state;
         this.phrases = phrases;
+        this.units = units;
+        this.calm = new CalmModel(setup, state, phrases, units);
     }
 
     Band band() {
+        return fromLoudest(this::alarm, this::cue, calm::band);
+    }
+
+    /** Why the band says so, in sentences with figures. */
+    List<String> why() {
+        return fromLoudest(
+                id -> state.alarms()
+                        .of(id)
+                        .reason()
+                        .map(r -> ReasonWords.of(r, units))
+                        .orElse(List.of()),
+                id -> ReasonWords.of(state.cues().open().get(id).reason(), units),
+                calm::why);
+    }
+
+    private <T> T fromLoudest(Function<AlarmId, T> alarm, Function<CueId, T> cue, Supplier<T> nothing) {
         // A passed alarm waits in the strip to be seen; what is to be done now is something else by now.
         Optional<AlarmId> worst =
                 alarmsWorstFirst().stream().filter(id -> !hasPassed(id)).findFirst();
         if (worst.isPresent() && state.alarms().of(worst.get()).priority() != Priority.ADVISE)
-            return alarm(worst.get());
-        Optional<Band> cue = cue();
-        if (cue.isPresent()) return cue.get();
-        return worst.map(this::alarm).orElseGet(this::calm);
+            return alarm.apply(worst.get());
+        Optional<CueId> due =
+                LOUDEST_FIRST.stream().filter(state.cues()::isOpen).findFirst();
+        if (due.isPresent()) return cue.apply(due.get());
+        return worst.map(alarm).orElseGet(nothing);
     }
 
     /** All alarms that stand or are set aside, for the strip. */
@@ -128,29 +163,10 @@ final class BandModel {
         return "known";
     }
 
-    /** Steps that stand for minutes are part of the quiet screen; the others are due now. */
-    private Optional<Band> cue() {
-        Map<CueId, OpenCue> open = state.cues().open();
-        for (CueId id : List.of(
-                CueId.LIFT_NOW,
-                CueId.OFF_NOW,
-                CueId.STOP_COOLING,
-                CueId.MELTED,
-                CueId.SEED_NOW,
-                CueId.CRYSTALS_ENOUGH,
-                CueId.WEAK_BATH,
-                CueId.PUT_BACK,
-                CueId.GET_READY,
-                CueId.THICKENS_SOON,
-                CueId.TOUCH_OF_WARMTH,
-                CueId.IN_RANGE,
-                CueId.WIPE_AND_STIR)) {
-            if (open.containsKey(id)) {
-                String headline = phrases.headline(id, open.get(id), phase());
-                return Optional.of(new Band(Tone.CUE, Direction.NONE, headline, aside(id, open.get(id)), false));
-            }
-        }
-        return Optional.empty();
+    private Band cue(CueId id) {
+        OpenCue open = state.cues().open().get(id);
+        String headline = phrases.headline(id, open, state.batch().phase());
+        return new Band(Tone.CUE, Direction.NONE, headline, aside(id, open), false);
     }
 
     /** The caution comes at the moment at which the hands are about to do it. */
@@ -159,52 +175,12 @@ final class BandModel {
         return id == CueId.MELTED && mayCrack ? phrases.glassCaution() : phrases.aside(id, open);
     }
 
-    private Band calm() {
-        if (state.probe() == ProbePlace.OUT) {
-            String since = state.probeOutSince()
-                    .map(out -> "for " + Spans.words(Duration.between(out, state.at())) + " · ")
-                    .orElse("");
-            return new Band(
-                    Tone.CALM, Direction.NONE, "Probe is out: nothing is watched", since + "P puts it back", false);
-        }
-        if (state.estimate().isEmpty()) {
-            return new Band(Tone.CALM, Direction.NONE, "Waiting for the first reading", "", false);
-        }
-        OpenCue stir = state.cues().open().get(CueId.STIR_ON);
-        String headline = stir == null ? phrases.calm(phase()) : phrases.headline(CueId.STIR_ON, stir, phase());
-        String aside = stir == null
-                ? soon().or(this::held).orElse(phrases.calmAside(phase()))
-                : phrases.aside(CueId.STIR_ON, stir);
-        return new Band(Tone.CALM, Direction.NONE, headline, aside, false);
-    }
-
-    /** How much of the melt's hold is behind. */
-    private Optional<String> held() {
-        Duration dwell = state.batch().progress().dwell();
-        return phase() == Phase.MELT && !dwell.isZero() ? Optional.of(phrases.held(dwell)) : Optional.empty();
-    }
-
-    private Optional<String> soon() {
-        Place place = state.batch().place();
-        boolean waiting = (phase() == Phase.COOL && place == Place.COLD_WATER)
-                || (phase() == Phase.REWARM && place == Place.BATH);
-        return state.forecast()
-                .filter(f -> waiting)
-                .flatMap((Forecast f) -> f.secondsToLift(state.at()))
-                .filter(s -> s > 0 && s < Duration.ofMinutes(20).toSeconds())
-                .map(s -> (phase() == Phase.COOL ? "out in about " : "lift in about ") + Spans.about(s));
-    }
-
     private boolean isNew(AlarmId id) {
         return state.alarms().of(id).state().isNew();
     }
 
     private boolean hasPassed(AlarmId id) {
         return state.alarms().of(id).state() instanceof AlarmState.ReturnedUnacknowledged;
-    }
-
-    private Phase phase() {
-        return state.batch().phase();
     }
 
     private static Tone tone(Priority priority) {

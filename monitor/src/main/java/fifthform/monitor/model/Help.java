@@ -1,8 +1,6 @@
 package fifthform.monitor.model;
 
-import java.util.Optional;
-
-/** What takes the place of the standing notice while the maker asks: H turns from one page to the next. */
+/** What takes the place of the standing notice while the maker asks: H turns from one page to the next, W shows the reason. */
 public enum Help {
     /** The notice itself. */
     CLOSED {
@@ -16,7 +14,7 @@ public enum Help {
         @Override
         public WatchPicture over(WatchPicture picture) {
             boolean training = picture.kitchen() == WatchPicture.Kitchen.TRAINING;
-            return noticed(picture, training ? TRAINING_WORDS : KEY_WORDS);
+            return picture.answering(training ? TRAINING_WORDS : KEY_WORDS);
         }
     },
     /** What the figure beside the reading is made of. */
@@ -24,18 +22,30 @@ public enum Help {
         @Override
         public WatchPicture over(WatchPicture picture) {
             String words = String.join(" ", picture.numeral().trust());
-            return noticed(picture, words.isEmpty() ? "Nothing was read yet. H: hide this." : words + " H: hide this.");
+            return picture.answering(
+                    words.isEmpty() ? "Nothing was read yet. H: hide this." : words + " H: hide this.");
+        }
+    },
+    /** Why the program says what it says, in figures. */
+    WHY {
+        @Override
+        public WatchPicture over(WatchPicture picture) {
+            String words = String.join(" ", picture.why());
+            return picture.answering(
+                    words.isEmpty()
+                            ? "Nothing was read yet, so nothing is due. W: hide this."
+                            : words + " W: hide this.");
         }
     };
 
     private static final String KEY_WORDS =
-            "Space: I have seen it, be quiet. Enter: the step is done. B: I moved the bowl on or off"
+            "Space: I have seen it, be quiet. Enter: the step is done. W: why, in figures. B: I moved the bowl on or off"
                     + " the bath. M: mark this moment. N: note it for later. U: take the last key back. P: the probe is out of"
                     + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. L L: let go of the probe's port, L takes it back. I: it is the bowl, where that is doubted. + and –: speed of practice. Q: end and keep the session."
                     + " H: how far the reading can be trusted.";
 
     private static final String TRAINING_WORDS =
-            "These keys are your hands. B: the bowl on or off the water. K: into cold water. S: stir, or stop. G: throw"
+            "These keys are your hands. W: why, in figures. B: the bowl on or off the water. K: into cold water. S: stir, or stop. G: throw"
                     + " seed in, then its grams and Enter. D: dry the bowl. P: the probe out, or in again. Enter: do the"
                     + " step on the screen. U: take the last key back. Space: I have seen it, be quiet. + and –: speed."
                     + " Q Q: end, with the debrief. H: how far the reading can be trusted.";
@@ -43,29 +53,19 @@ public enum Help {
     /** The same picture with this page as its notice. */
     public abstract WatchPicture over(WatchPicture picture);
 
-    /** The page after this one. */
+    /** The page after this one, for H. */
     public Help next() {
-        return values()[(ordinal() + 1) % values().length];
+        return switch (this) {
+            case CLOSED, WHY -> KEYS;
+            case KEYS -> TRUST;
+            case TRUST -> CLOSED;
+        };
     }
 
-    private static WatchPicture noticed(WatchPicture picture, String words) {
-        return new WatchPicture(
-                picture.kitchen(),
-                picture.heading(),
-                picture.subject(),
-                picture.marks(),
-                picture.clock(),
-                picture.band(),
-                picture.numeral(),
-                picture.rate(),
-                picture.outlooks(),
-                picture.ladder(),
-                picture.trace(),
-                picture.tiles(),
-                picture.foot(),
-                picture.alarms(),
-                picture.keys(),
-                picture.undo(),
-                Optional.of(words));
+    /** The page once a key is pressed: H turns pages, W shows the reason or hides it; the others turn nothing. */
+    public Help after(Key key) {
+        if (key == Key.HELP) return next();
+        if (key == Key.WHY) return this == WHY ? CLOSED : WHY;
+        return this;
     }
 }

@@ -27,6 +27,7 @@ public enum Key {
     FASTER('+', "+", "faster"),
     THEME('t', "T", "colours"),
     FULL_SCREEN('f', "F", "full screen"),
+    WHY('w', "W", "why"),
     HELP('h', "H", "help"),
     QUIT('q', "Q", "quit");
 
@@ -60,7 +61,7 @@ public enum Key {
             case COLD_WATER, STIR, SEED, DRY -> kitchen == Kitchen.TRAINING;
             case MARK, NOTE, OTHER, CHOCOLATE -> kitchen != Kitchen.TRAINING;
             case SLOWER, FASTER -> kitchen != Kitchen.REAL;
-            case SEEN, STEP_DONE, BOWL_MOVED, UNDO, PROBE_OUT, THEME, FULL_SCREEN, HELP, QUIT -> true;
+            case SEEN, STEP_DONE, BOWL_MOVED, UNDO, PROBE_OUT, WHY, THEME, FULL_SCREEN, HELP, QUIT -> true;
         };
     }
 

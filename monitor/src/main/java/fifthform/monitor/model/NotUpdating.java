@@ -53,7 +53,9 @@ final class NotUpdating {
                 picture.alarms(),
                 picture.keys(),
                 picture.undo(),
-                picture.banner());
+                picture.banner(),
+                picture.notice(),
+                List.of());
     }
 
     private static Ladder withoutForecast(Ladder ladder) {

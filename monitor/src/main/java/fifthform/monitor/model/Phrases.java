@@ -34,17 +34,17 @@ public final class Phrases {
             case MELTED -> "All melted: into the cold water";
             case STOP_COOLING -> "Out of the water now";
             case STIR_ON -> "Stir here " + minutes(open.figure()) + " more";
-            case SEED_NOW -> "Add the seed now" + grams(open.figure());
+            case SEED_NOW -> "Add" + grams(open.figure()) + " seed now";
             case CRYSTALS_ENOUGH ->
                 open.figure().isPresent()
-                        ? "Enough: warm water for about " + seconds(open.figure()) + ", then off"
+                        ? "Enough: over the bath about " + seconds(open.figure()) + ", then off"
                         : "Held long enough: back over warm water";
-            case GET_READY -> "Get ready to lift";
+            case GET_READY -> "Get ready: lift " + countdown(open.figure());
             case LIFT_NOW -> "LIFT THE BOWL NOW";
             case OFF_NOW -> "OFF NOW";
             case WIPE_AND_STIR -> "Wipe the bowl, and stir";
             case WEAK_BATH -> "This bath is too weak: warm it";
-            case TOUCH_OF_WARMTH -> "Warm it for about " + seconds(open.figure()) + ", then stir";
+            case TOUCH_OF_WARMTH -> "About " + seconds(open.figure()) + " over the steam, then stir";
             case THICKENS_SOON -> "About " + seconds(open.figure()) + " left to pour";
             case PUT_BACK ->
                 phase == Phase.COOL
@@ -56,31 +56,7 @@ public final class Phrases {
 
     /** Why, or what else; may be empty. */
     public String aside(CueId cue, OpenCue open) {
-        return switch (cue) {
-            case MELTED ->
-                recipe.melt().dwell().isZero()
-                        ? ""
-                        : "held " + Spans.words(recipe.melt().dwell());
-            case STOP_COOLING -> "it sinks on to " + celsius(open.figure());
-            case STIR_ON -> "crystals are forming";
-            case SEED_NOW -> "it keeps its crystals from here on";
-            case CRYSTALS_ENOUGH ->
-                open.figure().isPresent() ? "unsure of this bowl: short touches" : "gently, and keep stirring";
-            case GET_READY -> "lift in about " + seconds(open.figure());
-            case LIFT_NOW -> "it goes on to " + celsius(open.figure());
-            case OFF_NOW -> "then look where it turns";
-            case WIPE_AND_STIR ->
-                open.figure().isPresent() ? "about " + celsius(open.figure()) + " to come" : "heat is under way";
-            case WEAK_BATH ->
-                open.figure().isPresent()
-                        ? "short touches moved it only "
-                                + units.difference(open.figure().getAsDouble())
-                        : "";
-            case TOUCH_OF_WARMTH -> "before it thickens";
-            case THICKENS_SOON -> "a touch of warmth, or pour";
-            case PUT_BACK -> "it fell short";
-            case IN_RANGE -> celsius(open.figure());
-        };
+        return new Asides(units, recipe).of(cue, open);
     }
 
     /** Hot glass in cold water; common practice, no source. */
@@ -199,7 +175,13 @@ public final class Phrases {
     }
 
     private static String grams(OptionalDouble figure) {
-        return figure.isPresent() ? ": " + Math.round(figure.getAsDouble()) + " g" : "";
+        return figure.isPresent() ? " " + Math.round(figure.getAsDouble()) + " g of" : " the";
+    }
+
+    /** At its end it waits for the forecast to agree: a nought that stands would be a lie. */
+    private static String countdown(OptionalDouble figure) {
+        boolean soon = figure.isPresent() && Math.round(figure.getAsDouble()) < 1;
+        return soon ? "any second" : "in about " + seconds(figure);
     }
 
     private String celsius(OptionalDouble figure) {

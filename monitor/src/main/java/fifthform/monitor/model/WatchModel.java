@@ -19,10 +19,12 @@ import fifthform.curves.signal.Judgement;
 import fifthform.curves.signal.Lag;
 import fifthform.curves.signal.Track;
 import fifthform.curves.situation.ProbePlace;
+import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Kitchen;
 import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.model.WatchPicture.Notice;
 import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Outlook;
 import fifthform.monitor.model.WatchPicture.Tile;
@@ -47,6 +49,8 @@ public final class WatchModel {
     /** What a dip showed stands at the foot for so long; later H tells it. */
     private static final Duration NEWS = Duration.ofMinutes(1);
 
+    private static final String PROVE = "temperature does not prove temper: prove a sample";
+
     private final SessionSnapshot snapshot;
     private final State state;
     private final Recipe recipe;
@@ -68,7 +72,7 @@ public final class WatchModel {
     }
 
     private WatchPicture picture() {
-        BandModel band = new BandModel(state, phrases, snapshot.setup().bowl().material());
+        BandModel band = new BandModel(snapshot.setup(), state, phrases, units);
         return new WatchPicture(
                 snapshot.setup().origin() == Origin.SIMULATED ? Kitchen.SIMULATED : Kitchen.REAL,
                 heading(),
@@ -83,10 +87,12 @@ public final class WatchModel {
                 new TraceModel(recipe, state, snapshot.trace(), units).trace(),
                 tiles(),
                 foot(),
-                band.rows(),
+                alarms(band),
                 look.keys(),
                 look.undo(),
-                look.banner());
+                look.banner(),
+                Notice.STANDING,
+                snapshot.fault().isPresent() ? List.of() : band.why());
     }
 
     private String heading() {
@@ -97,18 +103,13 @@ public final class WatchModel {
 
     private String subject() {
         Bowl bowl = snapshot.setup().bowl();
-        String amount =
-                bowl.amountGrams().isPresent() ? ", " + grams(bowl.amountGrams().getAsDouble()) : "";
+        String amount = bowl.amountGrams().isPresent()
+                ? ", " + Amounts.words(bowl.amountGrams().getAsDouble())
+                : "";
         String vessel = bowl.material() == BowlMaterial.UNKNOWN
                 ? ""
                 : ", " + bowl.material().word() + " bowl";
         return recipe.name() + amount + vessel;
-    }
-
-    private static String grams(double grams) {
-        return grams < 1000
-                ? Math.round(grams) + " g"
-                : Units.format("%.1f", grams / 1000).replace(".0", "") + " kg";
     }
 
     private List<Mark> marks() {
@@ -207,18 +208,25 @@ public final class WatchModel {
         // On the table there is a turning point to come only while a coast goes on.
         boolean turning = place != Place.TABLE || state.coasting().lift().isPresent();
         if (phase() != Phase.MELT && turning) {
-            String band = units.oneDecimal(f.ifLifted().lowerCelsius()) + " to "
-                    + units.oneDecimal(f.ifLifted().upperCelsius());
-            lines.add(new Outlook(
-                    turns,
-                    units.oneDecimal(f.ifLifted().celsius()),
-                    band + ", in " + Spans.about(f.ifLifted().seconds())));
+            lines.add(turn(turns, f));
         }
         String left = place == Place.TABLE
                 ? "left to itself"
                 : place == Place.BATH ? "left on the bath" : "left in the water";
         lines.add(new Outlook(left, units.oneDecimal(f.at(Forecast.HORIZON).celsius()), "in three minutes"));
         return lines;
+    }
+
+    /** A middle with its band; where the band is too wide for one lift, the band itself. */
+    private Outlook turn(String turns, Forecast f) {
+        String middle = units.oneDecimal(f.ifLifted().celsius());
+        String band = units.oneDecimal(f.ifLifted().lowerCelsius()) + " to "
+                + units.oneDecimal(f.ifLifted().upperCelsius());
+        String in = ", in " + Spans.about(f.ifLifted().seconds());
+        boolean warms = state.batch().place() == Place.BATH;
+        return warms && CalmModel.isWide(snapshot.setup(), f.ifLifted())
+                ? new Outlook(turns, band, "unsure: middle " + middle + in)
+                : new Outlook(turns, middle, band + in);
     }
 
     private List<Tile> tiles() {
@@ -263,23 +271,23 @@ public final class WatchModel {
     }
 
     private String foot() {
-        double coast = state.coasting().coast().seconds() / 60;
-        String learned = state.coasting().coast().liftsSeen() > 0
-                ? "your bowl coasts about " + units.difference(coast) + " at " + units.difference(1) + " a minute"
-                : "coast of this bowl not seen yet: a guess from its material";
-        Optional<String> strange = state.coasting()
-                .bowl()
-                .doubt()
-                .map(like -> "this behaves like a " + like.word() + " bowl than \""
-                        + snapshot.setup().bowl().id() + "\": I if it is the bowl");
-        if (strange.isPresent()) return strange.get();
-        String first = lag().filter(lag -> lag.at().plus(NEWS).isAfter(state.at()))
+        String news = lag().filter(lag -> lag.at().plus(NEWS).isAfter(state.at()))
                 .map(TrustWords::dip)
                 .or(() -> state.otherReadings().stream()
                         .findFirst()
                         .map(other -> OtherWords.of(other, units, look.zone())))
-                .orElse(learned);
-        return first + " · temperature does not prove temper: prove a sample";
+                .orElse(PROVE);
+        String bowl = BowlLine.of(snapshot.setup().bowl(), state.coasting(), units);
+        // What stands first is read most; news are gone soon.
+        return news.equals(PROVE) ? bowl + " · " + news : news + " · " + bowl;
+    }
+
+    /** What is wrong, and last that it seems to be another bowl: no alarm, since nothing burns, but it must be seen. */
+    private List<AlarmRow> alarms(BandModel band) {
+        List<AlarmRow> rows = new ArrayList<>(band.rows());
+        BowlLine.notice(snapshot.setup().bowl(), state.coasting())
+                .ifPresent(words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.I_IF_IT_IS)));
+        return rows;
     }
 
     private Band faultBand(String fault) {

@@ -27,7 +27,9 @@ import java.util.OptionalDouble;
  * @param alarms all that are not quiet, most urgent first
  * @param keys what the keys do
  * @param undo what the last key did, while it can be undone
- * @param banner a standing notice, for example that this is practice and how to use a real probe
+ * @param banner a standing notice, for example that this is practice and how to use a real probe; or what the maker asked
+ * @param notice which of the two it is
+ * @param why the reason of what is in the band, in sentences with figures; for who asks
  */
 public record WatchPicture(
         Kitchen kitchen,
@@ -46,7 +48,17 @@ public record WatchPicture(
         List<AlarmRow> alarms,
         String keys,
         Optional<String> undo,
-        Optional<String> banner) {
+        Optional<String> banner,
+        Notice notice,
+        List<String> why) {
+    /** What the banner holds. */
+    public enum Notice {
+        /** What stands there anyhow; alarms need its room more. */
+        STANDING,
+        /** What the maker asked for a moment ago: it stays, whatever else there is. */
+        ASKED
+    }
+
     /** Whose bowl it is. */
     public enum Kitchen {
         /** The maker's own. */
@@ -75,6 +87,73 @@ public record WatchPicture(
         Objects.requireNonNull(keys, "keys");
         Objects.requireNonNull(undo, "undo");
         Objects.requireNonNull(banner, "banner");
+        Objects.requireNonNull(notice, "notice");
+        why = List.copyOf(why);
+    }
+
+    /** A picture with a standing notice at the most, of which no reasons are told. */
+    public WatchPicture(
+            Kitchen kitchen,
+            String heading,
+            String subject,
+            List<Mark> marks,
+            String clock,
+            Band band,
+            Numeral numeral,
+            String rate,
+            List<Outlook> outlooks,
+            Ladder ladder,
+            Trace trace,
+            List<Tile> tiles,
+            String foot,
+            List<AlarmRow> alarms,
+            String keys,
+            Optional<String> undo,
+            Optional<String> banner) {
+        this(
+                kitchen,
+                heading,
+                subject,
+                marks,
+                clock,
+                band,
+                numeral,
+                rate,
+                outlooks,
+                ladder,
+                trace,
+                tiles,
+                foot,
+                alarms,
+                keys,
+                undo,
+                banner,
+                Notice.STANDING,
+                List.of());
+    }
+
+    /** The same with what the maker asked for in the place of the notice. */
+    public WatchPicture answering(String words) {
+        return new WatchPicture(
+                kitchen,
+                heading,
+                subject,
+                marks,
+                clock,
+                band,
+                numeral,
+                rate,
+                outlooks,
+                ladder,
+                trace,
+                tiles,
+                foot,
+                alarms,
+                keys,
+                undo,
+                Optional.of(words),
+                Notice.ASKED,
+                why);
     }
 
     /** Whether nothing of it was measured. */
@@ -226,6 +305,14 @@ public record WatchPicture(
     /** A slow value in a tile of its own, with the range in which it is as it should be; infinite where all is well. */
     public record Tile(String title, double value, int decimals, String unit, double low, double high) {}
 
-    /** An alarm that is not quiet, for the strip. */
-    public record AlarmRow(Tone tone, Direction direction, String words, String state) {}
+    /** An alarm that is not quiet, or a notice that must be seen beside them, for the strip. */
+    public record AlarmRow(Tone tone, Direction direction, String words, String state) {
+        /** The state of the notice that it seems to be another bowl: what to press. */
+        public static final String I_IF_IT_IS = "I if it is the bowl";
+
+        /** Whether it is something to know and no alarm. */
+        public boolean isNotice() {
+            return state.equals(I_IF_IT_IS);
+        }
+    }
 }

@@ -47,6 +47,8 @@ public final class TrainingPicture {
                 alarms,
                 picture.keys(),
                 undo,
-                banner);
+                banner,
+                WatchPicture.Notice.STANDING,
+                picture.why());
     }
 }

@@ -49,10 +49,19 @@ final class LadderText {
             String line = limit.weight() == Limit.Weight.STRONG ? "=" : "-";
             sheet.put(row(limit.atShown()), wall + 1, line.repeat(INSIDE), ink.limit());
         }
+        peakBand();
         ladder.peakShown().ifPresent(peak -> sheet.put(row(peak), wall + 2, "(o", ink.forecast()));
         ladder.peakShown().ifPresent(peak -> sheet.put(row(peak), wall + 4, ")", ink.forecast()));
         ladder.nowShown().ifPresent(now -> sheet.put(row(now), wall - 3, pointer(now), ink.bold()));
         names();
+    }
+
+    /** How far up and down the turning point may lie: a wide one must be seen. */
+    private void peakBand() {
+        if (ladder.peakLowShown().isEmpty() || ladder.peakHighShown().isEmpty()) return;
+        int low = row(ladder.peakLowShown().getAsDouble());
+        for (int row = row(ladder.peakHighShown().getAsDouble()); row <= low; row++)
+            sheet.put(row, wall + 3, "|", ink.forecast());
     }
 
     private String pointer(double now) {

@@ -96,6 +96,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
     }
 
     private static String alarm(AlarmRow alarm) {
+        if (alarm.isNotice()) return "advise: " + alarm.words() + "; " + alarm.state();
         String loudness = alarm.tone() == Tone.CALM || alarm.tone() == Tone.CUE
                 ? ""
                 : alarm.tone().name().toLowerCase(Locale.ROOT) + " ";

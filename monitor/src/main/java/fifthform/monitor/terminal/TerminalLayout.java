@@ -5,6 +5,7 @@ import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.model.WatchPicture.Notice;
 import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Outlook;
 import fifthform.monitor.model.WatchPicture.Tile;
@@ -130,7 +131,8 @@ public record TerminalLayout(Ink ink, Letters letters) {
                     alarm.tone() == Tone.URGENT ? ink.warning() : ink.bold());
         }
         String notice = picture.banner().orElse("");
-        if (!notice.isEmpty() && alarms.isEmpty())
+        boolean room = alarms.isEmpty() || picture.notice() == Notice.ASKED;
+        if (!notice.isEmpty() && room)
             free = block(sheet, sheet.wrapped(notice, sheet.columns()), free, wanted, ink.plain());
         return free;
     }

@@ -136,7 +136,7 @@ public final class TerminalScreen {
     }
 
     private void take(Key key) {
-        if (key == Key.HELP) help = help.next();
+        help = help.after(key);
         feed.keys().accept(key);
     }
 

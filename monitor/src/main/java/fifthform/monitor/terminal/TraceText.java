@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
-/** The curve in letters: measured as {@code *}, forecast as {@code o}, limit as a line, range shaded. */
+/** The curve in letters: measured as {@code *}, forecast as {@code o} in its band of dots, limit as a line, range shaded. */
 final class TraceText {
     private static final int LABELS = 7;
 
@@ -45,10 +45,17 @@ final class TraceText {
         trace.limitShown().ifPresent(limit -> sheet.put(row(limit), LABELS, "-".repeat(wide), ink.limit()));
         int now = column(trace.now());
         for (int row = top; row < top + rows; row++) sheet.put(row, now, "|", ink.quiet());
+        trace.fan().forEach(this::band);
         for (FanPoint point : trace.fan()) sheet.put(row(point.shown()), column(point.at()), "o", ink.forecast());
         for (Point point : trace.points()) sheet.put(row(point.shown()), column(point.at()), "*", ink.bold());
         labels();
         flags(now);
+    }
+
+    private void band(FanPoint point) {
+        int low = row(point.lowShown());
+        for (int row = row(point.highShown()); row <= low; row++)
+            sheet.put(row, column(point.at()), ".", ink.forecast());
     }
 
     private int column(Instant at) {

@@ -1,6 +1,8 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.chart.Typeface;
+import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.model.WatchPicture.Notice;
 import javafx.scene.Group;
 import javafx.scene.shape.Rectangle;
 
@@ -16,13 +18,15 @@ final class BannerPane extends Group {
         getChildren().addAll(panel, bar, words);
     }
 
-    void lay(String notice, Box box, double u) {
+    void lay(WatchPicture picture, Box box, double u) {
+        String notice = picture.banner().orElse("");
+        int lines = picture.notice() == Notice.ASKED ? 4 : 3;
         setVisible(!notice.isEmpty() && box.height() > 0);
         place(panel, box);
         place(bar, new Box(box.x(), box.y(), 8 * u, box.height()));
         Box text =
                 new Box(box.x() + 26 * u, box.y() + 10 * u, box.width() - 44 * u, Math.max(u, box.height() - 24 * u));
-        words.place(notice, text, 25 * u, 3, Words.Side.LEFT);
+        words.place(notice, text, 25 * u, lines, Words.Side.LEFT);
     }
 
     private static void place(Rectangle rectangle, Box box) {

@@ -34,8 +34,21 @@ final class KeyRow extends Group {
         return switch (key) {
             case SEEN, STEP_DONE, BOWL_MOVED -> 1.45;
             case PROBE_OUT, CHOCOLATE, FULL_SCREEN, COLD_WATER -> 1.22;
-            case MARK, NOTE, UNDO, OTHER, LET_GO, IT_IS_THE_BOWL, SLOWER, FASTER, THEME, HELP, QUIT, STIR, SEED, DRY ->
-                1;
+            case MARK,
+                    NOTE,
+                    UNDO,
+                    OTHER,
+                    LET_GO,
+                    IT_IS_THE_BOWL,
+                    SLOWER,
+                    FASTER,
+                    THEME,
+                    WHY,
+                    HELP,
+                    QUIT,
+                    STIR,
+                    SEED,
+                    DRY -> 1;
         };
     }
 

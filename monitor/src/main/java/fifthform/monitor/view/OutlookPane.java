@@ -10,6 +10,11 @@ import javafx.scene.Group;
 final class OutlookPane extends Group {
     private static final int MOST = 3;
 
+    /** Size of the words in parts of a line's height; figures are somewhat larger. */
+    private static final double SIZE = 0.64;
+
+    private static final double LARGER = 1.22;
+
     private final Words rate = new Words(Typeface.REGULAR, "quiet");
     private final Words doubt = new Words(Typeface.REGULAR, "quiet");
     private final List<Row> rows = List.of(new Row(), new Row(), new Row());
@@ -33,10 +38,20 @@ final class OutlookPane extends Group {
         List<Outlook> outlooks = picture.outlooks();
         int count = Math.min(MOST, outlooks.size());
         double pitch = Math.min(56 * u, (box.height() - first) / Math.max(2, count));
+        double values = values(outlooks, box.width(), pitch);
         for (int i = 0; i < MOST; i++) {
             Box line = new Box(box.x(), box.y() + first + i * pitch, box.width(), pitch);
-            rows.get(i).lay(i < count ? outlooks.get(i) : new Outlook("", "", ""), line);
+            rows.get(i).lay(i < count ? outlooks.get(i) : new Outlook("", "", ""), line, values);
         }
+    }
+
+    /** Room for one figure; for a band, where that stands in the place of a figure, up to twice as much. */
+    private static double values(List<Outlook> outlooks, double width, double pitch) {
+        double widest = outlooks.stream()
+                .mapToDouble(line -> Words.widthOf(line.value(), Typeface.BOLD, pitch * SIZE * LARGER))
+                .max()
+                .orElse(0);
+        return Math.max(0.155 * width, Math.min(0.31 * width, widest));
     }
 
     /** Label, figure, detail. */
@@ -45,10 +60,9 @@ final class OutlookPane extends Group {
         private final Words value = new Words(Typeface.BOLD);
         private final Words detail = new Words(Typeface.REGULAR, "quiet");
 
-        void lay(Outlook outlook, Box line) {
-            double size = line.height() * 0.64;
+        void lay(Outlook outlook, Box line, double valueWide) {
+            double size = line.height() * SIZE;
             double labelWide = line.width() * 0.42;
-            double valueWide = line.width() * 0.155;
             double gap = line.width() * 0.025;
             label.place(
                     outlook.label(), new Box(line.x(), line.y(), labelWide, line.height()), size, 1, Words.Side.LEFT);
@@ -56,7 +70,7 @@ final class OutlookPane extends Group {
             value.place(
                     outlook.value(),
                     new Box(valueAt, line.y(), valueWide, line.height()),
-                    size * 1.22,
+                    size * LARGER,
                     1,
                     Words.Side.LEFT);
             double detailAt = valueAt + valueWide + gap;

@@ -6,6 +6,7 @@ import fifthform.monitor.chart.TraceCanvas;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.model.WatchPicture.Notice;
 import fifthform.monitor.model.WatchPicture.Tone;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -124,7 +125,7 @@ public final class WatchScreen extends Region {
         trace.size(traceBox.width(), traceBox.height(), u);
         trace.relocate(traceBox.x(), traceBox.y());
         strip.lay(picture.alarms(), frame.strip().times(u), u);
-        banner.lay(picture.banner().orElse(""), frame.banner().times(u), u);
+        banner.lay(picture, frame.banner().times(u), u);
         layFoot(picture, frame.foot().times(u), u);
         keys.lay(picture.kitchen(), frame.keys().times(u), u);
         double wide = 10 * u;
@@ -172,9 +173,11 @@ public final class WatchScreen extends Region {
         }
 
         Box banner() {
-            // Alarms need the room more than a notice that has been read.
-            boolean room = picture.banner().isPresent() && picture.alarms().isEmpty();
-            double high = room ? 82 : 0;
+            // Alarms need the room more than a notice that has been read, less than what was just asked for.
+            boolean asked = picture.notice() == Notice.ASKED;
+            boolean room =
+                    picture.banner().isPresent() && (asked || picture.alarms().isEmpty());
+            double high = room ? asked ? 122 : 82 : 0;
             return new Box(MARGIN, foot().y() - 6 - high, inner(), high);
         }
 

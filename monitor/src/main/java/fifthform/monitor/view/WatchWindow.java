@@ -143,7 +143,7 @@ public final class WatchWindow {
         switch (key) {
             case THEME -> screen.wear(screen.theme().other());
             case FULL_SCREEN -> toggleFullScreen();
-            case HELP -> help = help.next();
+            case WHY, HELP -> help = help.after(key);
             case SEEN,
                     STEP_DONE,
                     BOWL_MOVED,

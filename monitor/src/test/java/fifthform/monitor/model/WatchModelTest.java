@@ -224,8 +224,7 @@ class WatchModelTest {
         eachOfMany(tape, snapshot -> {
             State state = snapshot.state();
             Phrases phrases = new Phrases(Units.CELSIUS, snapshot.setup().recipe());
-            BandModel band =
-                    new BandModel(state, phrases, snapshot.setup().bowl().material());
+            BandModel band = new BandModel(snapshot.setup(), state, phrases, Units.CELSIUS);
             WatchPicture picture = picture(snapshot);
             Set<String> live = new HashSet<>();
             Set<String> over = new HashSet<>();
