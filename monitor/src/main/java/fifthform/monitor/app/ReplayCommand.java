@@ -1,8 +1,10 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.intake.TapeInputs;
+import fifthform.monitor.model.BowlLine;
 import fifthform.monitor.model.ClosingLine;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.Look;
@@ -86,6 +88,11 @@ final class ReplayCommand implements Callable<Integer> {
         SessionSnapshot last = show(session, told, settings, units);
         PrintWriter out = spec.commandLine().getOut();
         out.println(ClosingLine.of(last.setup(), last.tally(), units));
+        Bowl bowl = last.setup().bowl();
+        out.println("Of the bowl: "
+                + BowlLine.notice(bowl, last.state().coasting())
+                        .orElseGet(() -> BowlLine.of(bowl, last.state().coasting(), units))
+                + ".");
         if (toSeconds == null) told.report(out);
         boolean damaged = !session.problems().isEmpty();
         return (damaged || (toSeconds == null && told.differs()) ? Exit.ANSWER_IS_NO : Exit.DONE).code();

@@ -231,7 +231,7 @@ final class Watching {
             + " · D dry · P probe · U undo · W why · Space seen · Q Q end";
 
     private static final String KEYS =
-            "Space seen · Enter done · B bowl · P probe out · O other · W why · H help · Q Q stop";
+            "Space seen · Enter done · B bowl · P probe · O other · W why · H help · Q Q stop";
 
     private static Duration elapsed(SessionSnapshot snapshot) {
         return Duration.between(snapshot.state().started(), snapshot.state().at());

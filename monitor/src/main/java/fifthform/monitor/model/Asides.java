@@ -91,8 +91,9 @@ final class Asides {
         OptionalDouble celsius = reason.figure(Figure.CHOCOLATE_C);
         OptionalDouble aim = reason.figure(Figure.AIM_C);
         if (celsius.isEmpty() || aim.isEmpty()) return "it fell short";
-        double missing = Math.abs(aim.getAsDouble() - celsius.getAsDouble());
-        return "it turned " + units.difference(missing) + " short of " + celsius(aim);
+        double missing = aim.getAsDouble() - celsius.getAsDouble();
+        return "it turned " + units.difference(Math.abs(missing)) + (missing < 0 ? " above " : " short of ")
+                + celsius(aim);
     }
 
     private String celsius(OptionalDouble figure) {

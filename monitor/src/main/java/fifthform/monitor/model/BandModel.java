@@ -10,10 +10,14 @@ import fifthform.curves.engine.Tracks;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Doubt;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
@@ -44,14 +48,14 @@ final class BandModel {
             CueId.IN_RANGE,
             CueId.WIPE_AND_STIR);
 
+    private final Setup setup;
     private final State state;
     private final Phrases phrases;
     private final Units units;
-    private final BowlMaterial bowl;
     private final CalmModel calm;
 
     BandModel(Setup setup, State state, Phrases phrases, Units units) {
-        this.bowl = setup.bowl().material();
+        this.setup = setup;
         this.state = state;
         this.phrases = phrases;
         this.units = units;
@@ -70,7 +74,7 @@ final class BandModel {
                         .reason()
                         .map(r -> ReasonWords.of(r, units))
                         .orElse(List.of()),
-                id -> ReasonWords.of(state.cues().open().get(id).reason(), units),
+                id -> ReasonWords.of(due(id).reason(), units),
                 calm::why);
     }
 
@@ -164,13 +168,29 @@ final class BandModel {
     }
 
     private Band cue(CueId id) {
-        OpenCue open = state.cues().open().get(id);
+        OpenCue open = due(id);
         String headline = phrases.headline(id, open, state.batch().phase());
         return new Band(Tone.CUE, Direction.NONE, headline, aside(id, open), false);
     }
 
+    /**
+     * The step with its reason as it is to be told. A lift that is still to come, or wavers after it was said, carries the
+     * rule of the wide band also where nobody goes by that; and a stay in cold water has its seconds only as its figure.
+     */
+    private OpenCue due(CueId id) {
+        OpenCue open = state.cues().open().get(id);
+        Reason reason = open.reason();
+        boolean waits = id == CueId.GET_READY || id == CueId.LIFT_NOW && setup.approach() == Approach.ONE_LIFT;
+        if (waits && reason.rule() == Rule.UPPER_END_REACHES_RANGE)
+            reason = new Reason(Rule.TURN_REACHES_AIM, reason.figures());
+        if (id == CueId.PUT_BACK && open.figure().isPresent())
+            reason = reason.with(Figure.DIP_S, open.figure().getAsDouble());
+        return new OpenCue(open.since(), open.figure(), reason);
+    }
+
     /** The caution comes at the moment at which the hands are about to do it. */
     private String aside(CueId id, OpenCue open) {
+        BowlMaterial bowl = setup.bowl().material();
         boolean mayCrack = bowl == BowlMaterial.GLASS || bowl == BowlMaterial.UNKNOWN;
         return id == CueId.MELTED && mayCrack ? phrases.glassCaution() : phrases.aside(id, open);
     }

@@ -3,6 +3,7 @@ package fifthform.monitor.model;
 import fifthform.curves.forecast.Coast;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.settings.Units;
 import java.util.Optional;
 
@@ -17,7 +18,9 @@ public final class BowlLine {
         Coast coast = coasting.coast();
         String coasts = CoastWords.about(coast.seconds(), units);
         if (coast.liftsSeen() > 0) return "this bowl coasts " + coasts + ", " + CoastWords.from(coast.liftsSeen());
-        return "a bowl not met before: by its material it coasts " + coasts;
+        return bowl.material() == BowlMaterial.UNKNOWN
+                ? "a bowl not met before: a usual one coasts " + coasts
+                : "a bowl not met before: one of " + bowl.material().word() + " coasts " + coasts;
     }
 
     /** That it is not the bowl it is said to be, for example {@code this behaves like a heavier bowl than "steel"}. */

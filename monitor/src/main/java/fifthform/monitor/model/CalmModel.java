@@ -158,8 +158,15 @@ final class CalmModel {
         if (state.probe() == ProbePlace.OUT) return List.of("The probe was said to be out, so nothing is watched.");
         List<String> said = new ArrayList<>();
         said.add("Nothing is due yet.");
-        stir().ifPresentOrElse(stir -> said.addAll(ReasonWords.of(stir.reason(), units)), () -> waiting(said));
+        stir().ifPresentOrElse(stir -> stirring(stir, said), () -> waiting(said));
         return said;
+    }
+
+    private void stirring(OpenCue stir, List<String> said) {
+        Recipe recipe = setup.recipe();
+        said.addAll(ReasonWords.of(stir.reason(), units));
+        said.add("Crystals take " + Spans.words(recipe.cool().dwell()) + " at "
+                + phrases.range(recipe.cool().range()) + ".");
     }
 
     private void waiting(List<String> said) {
@@ -170,13 +177,28 @@ final class CalmModel {
                         + units.withUnit(recipe.melt().range().lowCelsius())
                         + " or more for " + Spans.words(recipe.melt().dwell()) + "; so far "
                         + Spans.words(state.batch().progress().dwell()) + ".");
-            case COOL, SEED -> turn(said, "Out of the water", recipe.cool().range());
+            case COOL -> turn(said, "Out of the water", recipe.cool().range());
+            case SEED ->
+                turn(
+                        said,
+                        "Lifted",
+                        isOnTheWayUp() ? recipe.work().range() : recipe.cool().range());
             case REWARM, WORK -> turn(said, "Lifted", recipe.work().range());
             case REST -> said.add("The batch is done.");
         }
     }
 
+    private boolean isOnTheWayUp() {
+        return state.cues().dips().begunAt().isPresent();
+    }
+
     private void turn(List<String> said, String act, CelsiusRange range) {
+        state.cues()
+                .dips()
+                .dip()
+                .filter(dip -> dip.stage() == Stage.LOOKING)
+                .ifPresent(dip -> said.add("The dip lasted about " + Spans.about(dip.seconds())
+                        + "; where it turns shows what a second over this bath gives."));
         boolean wet = state.batch().place() != Place.TABLE;
         boolean coasts = wet || state.coasting().lift().isPresent();
         state.forecast()
@@ -192,7 +214,7 @@ final class CalmModel {
         double coast = state.coasting().coast().seconds();
         double spread = state.coasting().coast().logSpread();
         int lifts = state.coasting().coast().liftsSeen();
-        String from = lifts == 0 ? "not seen yet, by its material " : "";
+        String from = lifts == 0 ? "no lift seen yet, as a guess " : "";
         said.add("This bowl's coast: " + from + CoastWords.withBand(coast, spread, units)
                 + (lifts == 0 ? "" : ", " + CoastWords.from(lifts)) + ".");
     }

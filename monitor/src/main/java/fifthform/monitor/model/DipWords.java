@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 
 /** How the seconds of a short dip came about. */
 final class DipWords {
+    private static final double MUCH_MORE = 1.6;
+
     private final Reason reason;
     private final Units units;
 
@@ -25,9 +27,17 @@ final class DipWords {
 
     List<String> byEarlierDips() {
         return List.of(
-                missing(),
-                dips() + " gave " + perSecond() + " for a second, coast included" + spread() + ". That makes"
-                        + count(" ") + ", rather short: a dip can be repeated, not undone.");
+                missing(), dips() + " gave " + perSecond() + " for a second, coast included" + spread() + ".", makes());
+    }
+
+    /** What is asked for may be much less than what is missing: a dip grows only step by step, and stays on the safe side. */
+    private String makes() {
+        double asked = of(Figure.DIP_S).orElse(0);
+        double all = missingKelvin() / Math.max(1e-6, of(Figure.DIP_K_PER_S).orElse(1));
+        return all > MUCH_MORE * asked
+                ? "All of it would take about " + Spans.about(all) + "; asked for are" + count(" ")
+                        + ", since a dip grows only step by step and must not go over."
+                : "That makes" + count(" ") + ", rather short: a dip can be repeated, not undone.";
     }
 
     List<String> byCoast() {
@@ -44,15 +54,22 @@ final class DipWords {
 
     /** What is aimed at, and how far that is. */
     private String missing() {
-        double now = of(Figure.CHOCOLATE_C).orElse(0);
-        double aim = of(Figure.AIM_C).orElse(now);
         String range =
                 of(Figure.RANGE_LOW_C).isPresent() && of(Figure.RANGE_HIGH_C).isPresent()
                         ? "; range " + units.oneDecimal(of(Figure.RANGE_LOW_C).getAsDouble()) + " to "
                                 + units.oneDecimal(of(Figure.RANGE_HIGH_C).getAsDouble())
                         : "";
-        return "Aimed at: " + units.withUnit(aim) + range + ". It stands at " + units.withUnit(now) + ", "
-                + units.difference(Math.abs(aim - now)) + (now < aim ? " short" : " above it") + ".";
+        return "Aimed at: " + celsius(Figure.AIM_C) + range + ". It stands at " + celsius(Figure.CHOCOLATE_C) + ", "
+                + units.difference(Math.abs(missingKelvin())) + (missingKelvin() > 0 ? " short" : " above it") + ".";
+    }
+
+    private double missingKelvin() {
+        double now = of(Figure.CHOCOLATE_C).orElse(0);
+        return of(Figure.AIM_C).orElse(now) - now;
+    }
+
+    private String celsius(Figure figure) {
+        return of(figure).isPresent() ? units.withUnit(of(figure).getAsDouble()) : "–";
     }
 
     private String dips() {

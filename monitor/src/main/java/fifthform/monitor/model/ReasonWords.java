@@ -122,7 +122,7 @@ final class ReasonWords {
         say(
                 lifts > 0
                         ? "This bowl coasts " + coasts + ", " + CoastWords.from(lifts) + "."
-                        : "No lift of this bowl was seen yet; by its material it coasts " + coasts + ".");
+                        : "No lift of this bowl was seen yet; as a guess it coasts " + coasts + ".");
     }
 
     private void leavesTheRange() {

@@ -222,10 +222,12 @@ public final class WatchModel {
         String middle = units.oneDecimal(f.ifLifted().celsius());
         String band = units.oneDecimal(f.ifLifted().lowerCelsius()) + " to "
                 + units.oneDecimal(f.ifLifted().upperCelsius());
-        String in = ", in " + Spans.about(f.ifLifted().seconds());
+        String in = f.ifLifted().seconds() < 1
+                ? ""
+                : ", in " + Spans.about(f.ifLifted().seconds());
         boolean warms = state.batch().place() == Place.BATH;
         return warms && CalmModel.isWide(snapshot.setup(), f.ifLifted())
-                ? new Outlook(turns, band, "unsure: middle " + middle + in)
+                ? new Outlook(turns, band, "unsure")
                 : new Outlook(turns, middle, band + in);
     }
 

@@ -66,7 +66,12 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
     private static void changes(WatchPicture was, WatchPicture is, List<String> said) {
         if (!phase(was).equals(phase(is))) said.add("phase: " + phase(is));
         boolean sameTone = was.band().tone() == is.band().tone();
-        if (!sameTone || !steady(was.band().headline()).equals(steady(is.band().headline()))) headline(is.band(), said);
+        if (!sameTone || !steady(was.band().headline()).equals(steady(is.band().headline()))) {
+            headline(is.band(), said);
+            // Nobody can ask a pipe, so it tells the reason unasked.
+            if (is.band().tone() != Tone.CALM && !is.why().isEmpty())
+                said.add("because: " + String.join(" ", is.why()));
+        }
         List<String> known = was.alarms().stream().map(LineScreen::steady).toList();
         for (AlarmRow alarm : is.alarms()) if (!known.contains(steady(alarm))) said.add(alarm(alarm));
         List<String> left =

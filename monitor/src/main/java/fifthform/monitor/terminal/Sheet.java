@@ -1,5 +1,6 @@
 package fifthform.monitor.terminal;
 
+import fifthform.monitor.model.Pieces;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -61,7 +62,7 @@ final class Sheet {
     List<String> wrapped(String words, int columns) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : words.split("\\s+")) {
+        for (String word : Pieces.of(words)) {
             String rest = word;
             while (width(rest) > columns) {
                 if (!line.isEmpty()) lines.add(line);

@@ -20,13 +20,13 @@ final class BannerPane extends Group {
 
     void lay(WatchPicture picture, Box box, double u) {
         String notice = picture.banner().orElse("");
-        int lines = picture.notice() == Notice.ASKED ? 4 : 3;
+        boolean asked = picture.notice() == Notice.ASKED;
         setVisible(!notice.isEmpty() && box.height() > 0);
         place(panel, box);
         place(bar, new Box(box.x(), box.y(), 8 * u, box.height()));
         Box text =
                 new Box(box.x() + 26 * u, box.y() + 10 * u, box.width() - 44 * u, Math.max(u, box.height() - 24 * u));
-        words.place(notice, text, 25 * u, lines, Words.Side.LEFT);
+        words.place(notice, text, (asked ? 30 : 25) * u, asked ? 4 : 3, Words.Side.LEFT);
     }
 
     private static void place(Rectangle rectangle, Box box) {

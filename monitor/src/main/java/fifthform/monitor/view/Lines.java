@@ -1,5 +1,6 @@
 package fifthform.monitor.view;
 
+import fifthform.monitor.model.Pieces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -31,7 +32,7 @@ final class Lines {
     private static List<String> greedy(String words, double limit, ToDoubleFunction<String> width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : words.split(" ")) {
+        for (String word : Pieces.of(words)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && width.applyAsDouble(longer) > limit) {
                 lines.add(line);

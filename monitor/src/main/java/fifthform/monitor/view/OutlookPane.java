@@ -38,20 +38,10 @@ final class OutlookPane extends Group {
         List<Outlook> outlooks = picture.outlooks();
         int count = Math.min(MOST, outlooks.size());
         double pitch = Math.min(56 * u, (box.height() - first) / Math.max(2, count));
-        double values = values(outlooks, box.width(), pitch);
         for (int i = 0; i < MOST; i++) {
             Box line = new Box(box.x(), box.y() + first + i * pitch, box.width(), pitch);
-            rows.get(i).lay(i < count ? outlooks.get(i) : new Outlook("", "", ""), line, values);
+            rows.get(i).lay(i < count ? outlooks.get(i) : new Outlook("", "", ""), line);
         }
-    }
-
-    /** Room for one figure; for a band, where that stands in the place of a figure, up to twice as much. */
-    private static double values(List<Outlook> outlooks, double width, double pitch) {
-        double widest = outlooks.stream()
-                .mapToDouble(line -> Words.widthOf(line.value(), Typeface.BOLD, pitch * SIZE * LARGER))
-                .max()
-                .orElse(0);
-        return Math.max(0.155 * width, Math.min(0.31 * width, widest));
     }
 
     /** Label, figure, detail. */
@@ -60,9 +50,12 @@ final class OutlookPane extends Group {
         private final Words value = new Words(Typeface.BOLD);
         private final Words detail = new Words(Typeface.REGULAR, "quiet");
 
-        void lay(Outlook outlook, Box line, double valueWide) {
+        void lay(Outlook outlook, Box line) {
             double size = line.height() * SIZE;
             double labelWide = line.width() * 0.42;
+            // Room for one figure; for a band that stands in the place of a figure, up to twice as much.
+            double wanted = Words.widthOf(outlook.value(), Typeface.BOLD, size * LARGER);
+            double valueWide = Math.max(line.width() * 0.155, Math.min(line.width() * 0.32, wanted));
             double gap = line.width() * 0.025;
             label.place(
                     outlook.label(), new Box(line.x(), line.y(), labelWide, line.height()), size, 1, Words.Side.LEFT);

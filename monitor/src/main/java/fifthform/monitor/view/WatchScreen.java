@@ -172,6 +172,10 @@ public final class WatchScreen extends Region {
             return new Box(MARGIN, keys().y() - 42, inner(), 34);
         }
 
+        private boolean isAsked() {
+            return picture.notice() == Notice.ASKED;
+        }
+
         Box banner() {
             // Alarms need the room more than a notice that has been read, less than what was just asked for.
             boolean asked = picture.notice() == Notice.ASKED;
@@ -188,7 +192,8 @@ public final class WatchScreen extends Region {
 
         Box trace() {
             double crowd = banner().height() + strip().height();
-            double high = (crowd > 0 ? 164 : 206) + Math.max(0, height - DESIGN_HEIGHT) * 0.4;
+            double usual = crowd > 0 ? 164 : 206;
+            double high = (isAsked() ? 120 : usual) + Math.max(0, height - DESIGN_HEIGHT) * 0.4;
             return new Box(MARGIN, strip().y() - 8 - high, inner(), high);
         }
 

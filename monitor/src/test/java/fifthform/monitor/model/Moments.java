@@ -248,6 +248,50 @@ public final class Moments {
                 Optional.empty());
     }
 
+    /** Alarms stand, and the maker asks why. */
+    public static WatchPicture asked() {
+        return headingOver()
+                .answering("Turning point now about 31.6 °C, band 29.9 to 33.4; range 31.0 to 32.0. That band is 3.5 °C"
+                        + " wide, too unsure for one lift; so its upper end decides, which reaches 32.0 °C once hands have"
+                        + " acted; what is missing comes by short dips. Lift within 12 s; your hands take about 4 s. This"
+                        + " bowl coasts about 1.1 °C at 1 °C/min (0.8 to 1.5), from 12 lifts. W: hide this.");
+    }
+
+    /** Over the bath, and nobody knows yet where it would turn. */
+    public static WatchPicture unsure() {
+        WatchPicture lift = liftNow();
+        return new WatchPicture(
+                lift.kitchen(),
+                lift.heading(),
+                lift.subject(),
+                lift.marks(),
+                lift.clock(),
+                new Band(
+                        Tone.CALM,
+                        Direction.NONE,
+                        "Unsure yet: keep it short, lift early",
+                        "turns at 29.9 to 33.4 °C",
+                        false),
+                lift.numeral(),
+                lift.rate(),
+                List.of(
+                        new Outlook("lifted now, it turns at", "29.9 to 33.4", "unsure"),
+                        new Outlook("left on the bath", "35.4", "in three minutes")),
+                rewarmLadder(31.24, 31.7, 29.9, 33.4, "2.6 °C · 2 min 35 s", "1.8 °C · 1 min 50 s"),
+                lift.trace(),
+                lift.tiles(),
+                "a bowl not met before: one of steel coasts about 0.6 °C at 1 °C/min · temperature does not prove temper:"
+                        + " prove a sample",
+                List.of(new AlarmRow(
+                        Tone.ADVISE,
+                        Direction.NONE,
+                        "this behaves like a heavier bowl than \"steel, 1 kg\"",
+                        AlarmRow.I_IF_IT_IS)),
+                KEYS,
+                Optional.empty(),
+                Optional.empty());
+    }
+
     /** The longest words the screens may meet, all at once. */
     public static WatchPicture crowded() {
         WatchPicture over = headingOver();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.model.WatchPicture.Notice;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -30,6 +31,8 @@ class TerminalLayoutTest {
     static Stream<Arguments> screens() {
         Map<String, WatchPicture> moments = new TreeMap<>(Moments.five());
         moments.put("6-crowded", Moments.crowded());
+        moments.put("7-asked", Moments.asked());
+        moments.put("8-unsure", Moments.unsure());
         return moments.entrySet().stream()
                 .flatMap(moment -> Stream.of(Letters.values())
                         .flatMap(letters -> Stream.of(SIZES)
@@ -81,11 +84,30 @@ class TerminalLayoutTest {
             picture.banner().ifPresent(notice -> assertTrue(words.contains(letters.of(notice)), all));
         assertEquals(picture.simulated(), words.contains(letters.of("practice · simulated bowl")), all);
         picture.ladder().limits().forEach(limit -> assertTrue(words.contains(limit.name()), limit + "\n" + all));
+        if (picture.notice() == Notice.ASKED) {
+            assertTrue(words.contains(letters.of(picture.banner().orElseThrow())), all);
+            // Alarms and an answer together leave no room for the curve in the smallest terminal.
+            if (rows < 30) return;
+        }
         assertTrue(all.contains("***"), "no curve in\n" + all);
         assertEquals(
                 !picture.trace().fan().isEmpty(),
                 all.lines().anyMatch(line -> line.contains("oo")),
                 "forecast in\n" + all);
+    }
+
+    /** How wide the turning point's band is shows on the ladder, and that of the forecast on the curve. */
+    @Test
+    void theBandsAreDrawn() {
+        String wide = text(new TerminalLayout(Ink.PLAIN, Letters.ASCII).lay(Moments.unsure(), 120, 40));
+        String narrow = text(new TerminalLayout(Ink.PLAIN, Letters.ASCII).lay(Moments.liftNow(), 120, 40));
+        assertTrue(walls(wide) >= walls(narrow) + 3, wide + narrow);
+        assertTrue(narrow.lines().anyMatch(line -> line.matches(".*\\|.*\\..*\\. *.*")), narrow);
+    }
+
+    /** Upright strokes between the ladder's own. */
+    private static long walls(String all) {
+        return all.lines().filter(line -> line.matches(".*\\|.{2}\\|.\\|.*")).count();
     }
 
     @Test

@@ -30,6 +30,8 @@ class NothingCutOffTest {
     static Stream<Arguments> screens() {
         Map<String, WatchPicture> moments = new TreeMap<>(Moments.five());
         moments.put("6-crowded", Moments.crowded());
+        moments.put("7-asked", Moments.asked());
+        moments.put("8-unsure", Moments.unsure());
         return moments.entrySet().stream()
                 .flatMap(moment -> Stream.of(Theme.values())
                         .flatMap(theme -> Stream.of(SIZES)
@@ -71,7 +73,8 @@ class NothingCutOffTest {
         picture.outlooks().forEach(line -> wanted.addAll(List.of(line.label(), line.value(), line.detail())));
         picture.tiles().forEach(tile -> wanted.add(tile.title() + ", " + tile.unit()));
         picture.alarms().stream().limit(3).forEach(alarm -> wanted.addAll(List.of(alarm.words(), alarm.state())));
-        if (picture.alarms().isEmpty()) picture.banner().ifPresent(wanted::add);
+        if (picture.alarms().isEmpty() || picture.notice() == WatchPicture.Notice.ASKED)
+            picture.banner().ifPresent(wanted::add);
         if (picture.simulated()) wanted.add(TopLine.PRACTICE);
         wanted.removeIf(String::isEmpty);
         wanted.removeAll(texts);

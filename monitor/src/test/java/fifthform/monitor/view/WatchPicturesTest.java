@@ -28,6 +28,8 @@ class WatchPicturesTest {
     static Stream<Arguments> pictures() {
         Map<String, WatchPicture> moments = new TreeMap<>(Moments.five());
         moments.put("6-crowded", Moments.crowded());
+        moments.put("7-asked", Moments.asked());
+        moments.put("8-unsure", Moments.unsure());
         return moments.entrySet().stream()
                 .flatMap(moment -> Stream.of(Theme.values())
                         .flatMap(theme -> Stream.of(1, 2)

@@ -1,0 +1,192 @@
+package fifthform.monitor.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.OpenCue;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Approach;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
+import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.session.Tapes;
+import fifthform.monitor.settings.Units;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the maker is told to do, counted down, with its figures, and why. */
+class BandModelTest {
+    private static final Pattern COUNT = Pattern.compile("Get ready: lift in about ([0-9]+) s");
+
+    /** On live time, reading by reading: each second is shown once at the most, and none comes back. */
+    @Test
+    void theCountdownNeverJumpsUp() {
+        List<List<Integer>> stands = new ArrayList<>();
+        boolean[] stood = {false};
+        Tapes.each(Tapes.UNPLUGGED, snapshot -> {
+            boolean open = snapshot.state().cues().isOpen(CueId.GET_READY);
+            if (open && !stood[0]) stands.add(new ArrayList<>());
+            stood[0] = open;
+            Matcher count = COUNT.matcher(picture(snapshot).band().headline());
+            if (open && count.matches()) stands.get(stands.size() - 1).add(Integer.parseInt(count.group(1)));
+        });
+        assertFalse(stands.isEmpty(), "nobody is told to get ready");
+        for (List<Integer> shown : stands)
+            for (int i = 1; i < shown.size(); i++) assertTrue(shown.get(i) <= shown.get(i - 1), shown.toString());
+        Set<Integer> all = new HashSet<>();
+        stands.forEach(all::addAll);
+        assertTrue(all.size() >= 8, "it hardly counts: " + all);
+    }
+
+    @Test
+    void aCountThatWaitsForTheForecastIsNoNought() {
+        assertEquals("Get ready: lift any second", headline(CueId.GET_READY, 0.3, Reason.by(Rule.TURN_REACHES_AIM)));
+        assertEquals("Get ready: lift in about 5 s", headline(CueId.GET_READY, 5.2, Reason.by(Rule.TURN_REACHES_AIM)));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "SEED_NOW|60|Add 60 g of seed now|it keeps its crystals under 33.8 °C",
+                "OFF_NOW|8|OFF NOW|8 s are over: look where it turns",
+                "WIPE_AND_STIR|31.6|Wipe the bowl, and stir|it sinks on to about 31.6 °C",
+                "WEAK_BATH|0.2|This bath is too weak: warm it|dips gave only 0.2 °C; bath 34.0 °C",
+                "TOUCH_OF_WARMTH|8|About 8 s over the steam, then stir"
+                        + "|before it thickens: 31.1 °C, falling 0.3 °C/min",
+                "THICKENS_SOON|75|About 75 s left to pour|a touch of warmth, or pour",
+                "PUT_BACK|8|Back on for about 8 s, then stir|it turned 0.3 °C short of 31.4 °C",
+                "CRYSTALS_ENOUGH|5|Enough: over the bath about 5 s, then off|short, then look where it turns",
+                "GET_READY|7|Get ready: lift in about 7 s|lifted, it turns at 31.0 to 32.3 °C",
+                "LIFT_NOW|31.6|LIFT THE BOWL NOW|it goes on to 31.6 °C",
+                "STOP_COOLING|27.5|Out of the water now|it sinks on to 27.5 °C"
+            })
+    void eachStepHasItsFigures(CueId cue, double figure, String headline, String aside) {
+        Reason reason = Reason.by(Rule.SETTLED)
+                .with(Figure.CHOCOLATE_C, 31.1)
+                .with(Figure.RATE_K_PER_MIN, -0.3)
+                .with(Figure.AIM_C, 31.4)
+                .with(Figure.BATH_C, 34)
+                .with(Figure.TURN_LOWER_C, 31)
+                .with(Figure.TURN_UPPER_C, 32.3);
+        assertEquals(headline, headline(cue, figure, reason));
+        assertEquals(aside, phrases().aside(cue, open(figure, reason)));
+    }
+
+    @Test
+    void aLiftByTheWideBandSaysSoAndWhatComesThen() {
+        Reason wide = Reason.by(Rule.UPPER_END_REACHES_RANGE).with(Figure.TURN_UPPER_C, 32.4);
+        assertEquals("unsure: up to 32.4 °C; then short dips", phrases().aside(CueId.LIFT_NOW, open(31, wide)));
+    }
+
+    /** The band itself stands where else the middle stands, and calm words say what to do. */
+    @Test
+    void aWideBandIsSaidAndSeen() {
+        List<WatchPicture> unsure = new ArrayList<>();
+        Tapes.each(Tapes.OWN_WAY, s -> {
+            WatchPicture is = picture(touching(s));
+            if (is.band().headline().startsWith("Unsure")) unsure.add(is);
+        });
+        assertFalse(unsure.isEmpty(), "it is never unsure");
+        WatchPicture first = unsure.get(0);
+        assertEquals("Unsure yet: keep it short, lift early", first.band().headline());
+        assertEquals(Tone.CALM, first.band().tone());
+        assertTrue(
+                first.band().aside().matches("turns at [0-9.]+ to [0-9.]+ °C"),
+                first.band().aside());
+        assertTrue(
+                first.outlooks().get(0).value().matches("[0-9.]+ to [0-9.]+"),
+                first.outlooks().toString());
+        assertEquals("unsure", first.outlooks().get(0).detail());
+        String why = String.join(" ", first.why());
+        assertTrue(why.matches(".*The band is [0-9.]+ °C wide, too unsure for one lift: short dips, .*"), why);
+    }
+
+    @Test
+    void whoWantsOneLiftIsNotToldToDip() {
+        Tapes.each(Tapes.OWN_WAY, s -> {
+            WatchPicture is = picture(s);
+            assertFalse(is.band().headline().startsWith("Unsure"));
+            String why = String.join(" ", is.why());
+            assertFalse(
+                    s.state().cues().isOpen(CueId.LIFT_NOW) && is.band().aside().contains("dips"),
+                    is.band().aside());
+            assertFalse(s.state().cues().isOpen(CueId.LIFT_NOW) && why.contains("short dips"), why);
+        });
+    }
+
+    /** Every step and alarm of both batches can be asked for its reason. */
+    @Test
+    void whatIsDueCanAlwaysBeAskedWhy() {
+        Set<String> asked = new HashSet<>();
+        for (String tape : List.of(Tapes.UNPLUGGED, Tapes.OWN_WAY))
+            Tapes.each(tape, s -> {
+                WatchPicture is = picture(s);
+                if (s.state().estimate().isEmpty()) return;
+                assertFalse(is.why().isEmpty(), is.band()::headline);
+                if (is.band().tone() != Tone.CALM) asked.add(is.why().get(0).replaceAll("[0-9.]+", "#"));
+            });
+        assertTrue(asked.size() >= 6, asked.toString());
+    }
+
+    @Test
+    void oneKeyShowsTheReasonAndHidesIt() {
+        SessionSnapshot lift =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().cues().isOpen(CueId.LIFT_NOW));
+        WatchPicture picture = picture(lift);
+        Help shown = Help.CLOSED.after(Key.typed('W').orElseThrow());
+        String words = shown.over(picture).banner().orElseThrow();
+        assertTrue(words.startsWith("Turning point now about 3"), words);
+        assertTrue(words.endsWith("W: hide this."), words);
+        assertEquals(WatchPicture.Notice.ASKED, shown.over(picture).notice());
+        assertEquals(picture, shown.after(Key.WHY).over(picture));
+        assertEquals(Help.KEYS, shown.after(Key.HELP));
+        assertEquals(shown, shown.after(Key.SEEN));
+        assertTrue(Help.KEYS.over(picture).banner().orElseThrow().contains("W: why"));
+    }
+
+    private static SessionSnapshot touching(SessionSnapshot s) {
+        return new SessionSnapshot(
+                s.setup().withApproach(Approach.TOUCHES_WHERE_UNSURE),
+                s.state(),
+                s.tally(),
+                s.trace(),
+                s.rawCelsius(),
+                s.fault(),
+                0);
+    }
+
+    private static String headline(CueId cue, double figure, Reason reason) {
+        return phrases().headline(cue, open(figure, reason), Phase.REWARM);
+    }
+
+    private static OpenCue open(double figure, Reason reason) {
+        return new OpenCue(Instant.EPOCH, OptionalDouble.of(figure), reason);
+    }
+
+    private static Phrases phrases() {
+        Recipe recipe = Tapes.start(Tapes.UNPLUGGED).setup().recipe();
+        return new Phrases(Units.CELSIUS, recipe);
+    }
+
+    private static WatchPicture picture(SessionSnapshot snapshot) {
+        return WatchModel.picture(
+                snapshot, new Look(Units.CELSIUS, ZoneOffset.UTC, List.of(), "", Optional.empty(), Optional.empty()));
+    }
+}

@@ -1,0 +1,117 @@
+package fifthform.monitor.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
+import fifthform.monitor.settings.Units;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every reason is told in words, with its figures and their units. */
+class ReasonWordsTest {
+    private static final Reason LIFT = Reason.by(Rule.TURN_REACHES_AIM)
+            .with(Figure.TURN_C, 31.62)
+            .with(Figure.TURN_LOWER_C, 31.1)
+            .with(Figure.TURN_UPPER_C, 32.2)
+            .with(Figure.RANGE_LOW_C, 31)
+            .with(Figure.RANGE_HIGH_C, 32)
+            .with(Figure.LEFT_S, 4.2)
+            .with(Figure.REACTION_S, 2.5)
+            .with(Figure.COAST_S, 66)
+            .with(Figure.COAST_LOG_SPREAD, 0.2)
+            .with(Figure.LIFTS_SEEN, 3);
+
+    private static final Reason DIP = Reason.by(Rule.SIZED_BY_EARLIER_DIPS)
+            .with(Figure.CHOCOLATE_C, 30.8)
+            .with(Figure.AIM_C, 31.4)
+            .with(Figure.RANGE_LOW_C, 31)
+            .with(Figure.RANGE_HIGH_C, 32)
+            .with(Figure.DIPS_SEEN, 2)
+            .with(Figure.DIP_K_PER_S, 0.06)
+            .with(Figure.DIP_LOG_SPREAD, 0.15)
+            .with(Figure.DIP_S, 8);
+
+    @Test
+    void aLiftIsToldWithWhereItTurnsWhatIsAimedAtAndTheTime() {
+        assertEquals(
+                "Turning point now about 31.6 °C, band 31.1 to 32.2; range 31.0 to 32.0."
+                        + " Aimed at: inside that range, lower the less sure it is, since too hot costs twice as much as too"
+                        + " cool. Lift within 4 s; your hands take about 3 s."
+                        + " This bowl coasts about 1.1 °C at 1 °C/min (0.8 to 1.5), from 3 lifts.",
+                said(LIFT));
+        assertTrue(said(LIFT.with(Figure.AIM_C, 31.45)).contains("Aimed at: 31.5 °C."));
+        assertTrue(said(LIFT.with(Figure.LEFT_S, 0)).contains("The second is here; your hands take about 3 s."));
+        assertTrue(said(LIFT.with(Figure.LIFTS_SEEN, 0)).contains("No lift of this bowl was seen yet; as a guess"));
+    }
+
+    @Test
+    void aWideBandIsToldAndWhatToDoThen() {
+        Reason wide = new Reason(Rule.UPPER_END_REACHES_RANGE, LIFT.figures()).with(Figure.TURN_LOWER_C, 29.9);
+        assertTrue(
+                said(wide)
+                        .contains(
+                                "band 29.9 to 32.2; range 31.0 to 32.0. That band is 2.3 °C wide, too unsure for one lift;"
+                                        + " so its upper end decides, which reaches 32.0 °C once hands have acted; what is missing"
+                                        + " comes by short dips."),
+                said(wide));
+        Reason narrow = wide.with(Figure.TURN_LOWER_C, 31.1);
+        assertFalse(said(narrow).contains("unsure"), said(narrow));
+    }
+
+    @Test
+    void aDipsSecondsAreReckonedUp() {
+        assertEquals(
+                "Aimed at: 31.4 °C; range 31.0 to 32.0. It stands at 30.8 °C, 0.6 °C short."
+                        + " 2 dips gave 0.06 °C for a second, coast included (give or take 15 %)."
+                        + " That makes 8 s, rather short: a dip can be repeated, not undone.",
+                said(DIP));
+        assertTrue(
+                said(DIP.with(Figure.CHOCOLATE_C, 28))
+                        .endsWith(
+                                "All of it would take about 55 s; asked for are 8 s, since a dip grows only step by step"
+                                        + " and must not go over."),
+                said(DIP.with(Figure.CHOCOLATE_C, 28)));
+        Reason first = new Reason(Rule.FIRST_DIP, DIP.figures()).with(Figure.BATH_C, 46);
+        assertTrue(
+                said(first)
+                        .endsWith("How this bowl answers this bath is not known yet: a first short dip of 8 s shows it;"
+                                + " bath 46.0 °C."),
+                said(first));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Rule.class)
+    void everyRuleHasWordsOfItsOwn(Rule rule) {
+        Map<Figure, Double> all = new EnumMap<>(Figure.class);
+        for (Figure figure : Figure.values()) all.put(figure, 31.5);
+        Reason full = new Reason(rule, all);
+        for (Rule other : Rule.values())
+            if (other != rule) assertFalse(said(full).equals(said(new Reason(other, all))), rule + " as " + other);
+        String fahrenheit = String.join(" ", ReasonWords.of(full, Units.FAHRENHEIT));
+        assertFalse(fahrenheit.contains("°C"), fahrenheit);
+        assertEquals(said(full).contains("°C"), fahrenheit.contains("°F"));
+        assertFalse(said(full).isBlank());
+        for (String sentence : ReasonWords.of(full, Units.CELSIUS))
+            assertTrue(Character.isUpperCase(sentence.codePointAt(0)) || !Character.isLetter(sentence.codePointAt(0)));
+    }
+
+    /** A session of another version may have kept fewer figures. */
+    @ParameterizedTest
+    @EnumSource(Rule.class)
+    void aReasonWithoutFiguresStopsNobody(Rule rule) {
+        List<String> sentences = ReasonWords.of(Reason.by(rule), Units.CELSIUS);
+        assertFalse(String.join("", sentences).contains("null"));
+    }
+
+    private static String said(Reason reason) {
+        return String.join(" ", ReasonWords.of(reason, Units.CELSIUS));
+    }
+}
