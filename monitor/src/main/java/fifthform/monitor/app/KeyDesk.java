@@ -234,7 +234,7 @@ final class KeyDesk implements Consumer<Key> {
     private void seeded(double grams) {
         double most = session.get().setup().bowl().amountGrams().orElse(MOST_SEED_GRAMS);
         if (grams >= 1 && grams <= most)
-            act(new SeedAdded(sessionClock.instant(), grams), Math.round(grams) + " g of seed thrown in");
+            act(new SeedAdded(sessionClock.instant(), grams), Math.round(grams) + " g of seed in");
         else say("Not thrown in: seed is 1 to " + Math.round(most) + " g. G to type again");
     }
 
@@ -263,6 +263,8 @@ final class KeyDesk implements Consumer<Key> {
                 || cues.isOpen(CueId.STOP_COOLING);
         if (off) {
             moved(Place.TABLE, at);
+        } else if (cues.isOpen(CueId.SEED_NOW)) {
+            seeded(cues.open().get(CueId.SEED_NOW).figure().orElseThrow());
         } else if (cues.isOpen(CueId.TOUCH_OF_WARMTH)) {
             moved(Place.BATH, at);
         } else if (cues.isOpen(CueId.PUT_BACK)) {
@@ -271,9 +273,17 @@ final class KeyDesk implements Consumer<Key> {
             act(new PhaseConfirmed(at, Phase.COOL), "Cooling again");
         } else if (cues.isOpen(CueId.IN_RANGE)) {
             act(new SampleProved(at, SampleProved.Verdict.IN_TEMPER), "Sample proved: in temper");
+        } else if (isCareOnly(cues)) {
+            say(levers.hands().isPresent() ? "D dries the bowl, S stirs" : "Good; the curve shows the rest");
         } else {
             phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
         }
+    }
+
+    /** Wiping, stirring and a warmer bath end no phase. */
+    private static boolean isCareOnly(CueBoard cues) {
+        boolean care = cues.isOpen(CueId.WIPE_AND_STIR) || cues.isOpen(CueId.WEAK_BATH);
+        return care && !cues.isOpen(CueId.MELTED) && !cues.isOpen(CueId.CRYSTALS_ENOUGH);
     }
 
     /** Into or out of the water of this phase; while crystals are melting the only water to go to is cold. */

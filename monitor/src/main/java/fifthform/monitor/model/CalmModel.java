@@ -92,7 +92,7 @@ final class CalmModel {
     private Optional<Band> unsure() {
         return turnIfLifted()
                 .filter(turn -> isWide(setup, turn))
-                .map(turn -> calm("Unsure yet: keep it short, lift early", "turns at " + band(turn)));
+                .map(turn -> calm("Unsure: short dips, lift at the first rise", "turns at " + band(turn)));
     }
 
     /** Off the bath after a dip: what comes of it is still under way. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Engine;
+import fifthform.curves.engine.State;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
@@ -17,10 +18,13 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.MakerAction.SampleProved;
+import fifthform.curves.input.MakerAction.SeedAdded;
 import fifthform.curves.input.MakerAction.SetupChanged;
 import fifthform.curves.input.MakerAction.Undone;
+import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Setup;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.model.Key;
@@ -32,6 +36,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
@@ -176,6 +181,42 @@ class KeyDeskTest {
                         && s.state().batch().phase() == Phase.COOL));
         desk.accept(Key.STEP_DONE);
         assertEquals(new BowlMoved(NOW, Place.COLD_WATER), inputs.get(3));
+    }
+
+    /** A filled band asks for it, so Enter will be pressed; that must not end the phase. */
+    @Test
+    void stepDoneAfterWipingEndsNoPhase() {
+        session.set(Tapes.first(
+                Tapes.UNPLUGGED, s -> s.state().cues().open().keySet().equals(java.util.Set.of(CueId.WIPE_AND_STIR))));
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(), inputs);
+        assertEquals(Optional.of("Good; the curve shows the rest"), desk.line());
+    }
+
+    @Test
+    void stepDoneThrowsThePlannedSeedIn() {
+        SessionSnapshot cold = Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state().batch().phase() == Phase.COOL
+                        && s.state().cues().open().isEmpty());
+        Setup seeding = cold.setup().withSeedGrams(OptionalDouble.of(60));
+        State state = cold.state();
+        SessionSnapshot due = cold;
+        for (int i = 1; !due.state().cues().isOpen(CueId.SEED_NOW); i++) {
+            assertTrue(i < 3000, "never asked for seed");
+            Sample sample = new Sample(
+                    cold.state().at().plusSeconds(i),
+                    seeding.bowlProbe().id(),
+                    Math.max(30, Math.round(100 * (46 - 0.02 * i)) / 100.0),
+                    0.003,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty());
+            state = Engine.step(seeding, state, sample).after();
+            due = new SessionSnapshot(seeding, state, cold.tally(), cold.trace(), cold.rawCelsius(), cold.fault(), 0);
+        }
+        session.set(due);
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(new SeedAdded(NOW, 60)), inputs);
     }
 
     @Test

@@ -105,7 +105,7 @@ class BandModelTest {
         });
         assertFalse(unsure.isEmpty(), "it is never unsure");
         WatchPicture first = unsure.get(0);
-        assertEquals("Unsure yet: keep it short, lift early", first.band().headline());
+        assertEquals("Unsure: short dips, lift at the first rise", first.band().headline());
         assertEquals(Tone.CALM, first.band().tone());
         assertTrue(
                 first.band().aside().matches("turns at [0-9.]+ to [0-9.]+ °C"),

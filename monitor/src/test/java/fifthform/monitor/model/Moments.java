@@ -269,7 +269,7 @@ public final class Moments {
                 new Band(
                         Tone.CALM,
                         Direction.NONE,
-                        "Unsure yet: keep it short, lift early",
+                        "Unsure: short dips, lift at the first rise",
                         "turns at 29.9 to 33.4 °C",
                         false),
                 lift.numeral(),
