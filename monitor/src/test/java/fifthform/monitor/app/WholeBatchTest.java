@@ -67,6 +67,7 @@ class WholeBatchTest {
         Said said = Said.by("replay", "--screen", "none", file.toString());
         assertEquals(0, said.exit(), said.err());
         long told = Recording.of(file).session().told().count();
+        assertTrue(said.out().contains("Of the bowl: this bowl coasts about "), said.out());
         assertTrue(
                 said.out().contains("Told then and computed now: the same " + told + " events, to the byte."),
                 said.out());

@@ -8,13 +8,18 @@ import fifthform.curves.bowlcheck.BowlWatch;
 import fifthform.curves.bowlcheck.BowlWatch.Water;
 import fifthform.curves.bowlcheck.BowlWatch.Word;
 import fifthform.curves.bowlcheck.OtherBowl;
+import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Coast;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
+import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.terminal.LineScreen;
+import java.time.Duration;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,17 +64,61 @@ class BowlLineTest {
     void theLineStandsAtTheFoot() {
         SessionSnapshot first =
                 Tapes.first(Tapes.UNPLUGGED, s -> s.state().coasting().coast().liftsSeen() > 0);
-        String foot = WatchModel.picture(
-                        first,
-                        new Look(
-                                Units.CELSIUS,
-                                java.time.ZoneOffset.UTC,
-                                List.of(),
-                                "",
-                                Optional.empty(),
-                                Optional.empty()))
-                .foot();
+        String foot = picture(first).foot();
         assertTrue(foot.matches("this bowl coasts about [0-9.]+ °C at 1 °C/min, from 1 lift · .*prove a sample"), foot);
+    }
+
+    /** It is no alarm and takes nobody's headline, but it stands in their row until I or the end. */
+    @Test
+    void theNoticeStandsBesideTheAlarms() {
+        SessionSnapshot s =
+                Tapes.first(Tapes.UNPLUGGED, one -> one.state().forecast().isPresent());
+        WatchPicture usual = picture(s);
+        WatchPicture strange = picture(new SessionSnapshot(
+                s.setup(),
+                with(s.state(), coasting(3, Optional.of(OtherBowl.LIGHTER))),
+                s.tally(),
+                s.trace(),
+                s.rawCelsius(),
+                s.fault(),
+                0));
+        assertEquals(List.of(), usual.alarms());
+        AlarmRow row = strange.alarms().get(0);
+        assertTrue(row.words().startsWith("this behaves like a lighter bowl than \""), row.words());
+        assertEquals("I if it is the bowl", row.state());
+        assertEquals(usual.band().tone(), strange.band().tone());
+        String said = String.join(
+                "\n",
+                LineScreen.START
+                        .next(usual, Duration.ZERO)
+                        .after()
+                        .next(strange, Duration.ofSeconds(1))
+                        .lines());
+        assertTrue(said.contains("advise: this behaves like a lighter bowl than "), said);
+    }
+
+    private static WatchPicture picture(SessionSnapshot snapshot) {
+        return WatchModel.picture(
+                snapshot, new Look(Units.CELSIUS, ZoneOffset.UTC, List.of(), "", Optional.empty(), Optional.empty()));
+    }
+
+    private static State with(State state, Coasting coasting) {
+        return new State(
+                state.inputs(),
+                state.started(),
+                state.at(),
+                state.told(),
+                state.tracks(),
+                state.window(),
+                state.estimate(),
+                state.insight(),
+                state.batch(),
+                coasting,
+                state.calibration(),
+                state.forecast(),
+                state.hindsight(),
+                state.alarms(),
+                state.cues());
     }
 
     private static Coasting coasting(int lifts, Optional<OtherBowl> like) {

@@ -78,6 +78,40 @@ class LineScreenTest {
                 p.banner());
     }
 
+    /** Who listens to lines cannot ask for the reason. */
+    @Test
+    void theReasonComesUnasked() {
+        List<String> lines = lines(8, second -> second < 2 ? Moments.cooling() : reasoned(Moments.liftNow()));
+        assertTrue(
+                lines.contains("0:00:02  because: Turning point now about 31.6 °C. Lift within 4 s."),
+                lines.toString());
+        assertEquals(
+                1, lines.stream().filter(line -> line.contains("because: ")).count(), lines.toString());
+    }
+
+    private static WatchPicture reasoned(WatchPicture p) {
+        return new WatchPicture(
+                p.kitchen(),
+                p.heading(),
+                p.subject(),
+                p.marks(),
+                p.clock(),
+                p.band(),
+                p.numeral(),
+                p.rate(),
+                p.outlooks(),
+                p.ladder(),
+                p.trace(),
+                p.tiles(),
+                p.foot(),
+                p.alarms(),
+                p.keys(),
+                p.undo(),
+                p.banner(),
+                p.notice(),
+                List.of("Turning point now about 31.6 °C.", "Lift within 4 s."));
+    }
+
     @Test
     void alarmsComeAndGo() {
         List<String> lines = lines(8, second -> second < 2 || second >= 6 ? Moments.liftNow() : Moments.headingOver());
