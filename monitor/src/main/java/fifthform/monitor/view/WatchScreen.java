@@ -178,10 +178,8 @@ public final class WatchScreen extends Region {
 
         Box banner() {
             // Alarms need the room more than a notice that has been read, less than what was just asked for.
-            boolean asked = picture.notice() == Notice.ASKED;
-            boolean room =
-                    picture.banner().isPresent() && (asked || picture.alarms().isEmpty());
-            double high = room ? asked ? 122 : 82 : 0;
+            boolean room = picture.banner().isPresent() && picture.alarms().isEmpty();
+            double high = isAsked() ? 122 : room ? 82 : 0;
             return new Box(MARGIN, foot().y() - 6 - high, inner(), high);
         }
 
