@@ -9,13 +9,18 @@ import java.util.Objects;
  *
  * @param due when the hands get to it
  * @param act what they do
- * @param time how long the bowl goes back over the water; zero for the others
+ * @param time how long the bowl goes back over the water, or is stirred on; zero for the others
  */
 record Asked(Instant due, Act act, Duration time) {
     enum Act {
         LIFT,
+        /** Over the warm water, for the first time or once more. */
         PUT_BACK,
-        POUR
+        /** Taken out of the cold water too soon. */
+        BACK_INTO_THE_COLD,
+        POUR,
+        /** Goes on making crystals for this time; done when it is over. */
+        STIR_ON
     }
 
     Asked {

@@ -2,6 +2,7 @@ package fifthform.simulator.maker;
 
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.CueGiven;
+import fifthform.curves.engine.Event.PhaseChanged;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.recipe.Phase;
 import fifthform.simulator.bowl.Spot;
@@ -28,6 +29,7 @@ import java.util.Optional;
  * @param glance an earlier number on the thermometer
  * @param warmSince when the bowl first stood over the water of the rewarm
  * @param wipeAt when the outside will be wiped
+ * @param screen the phase that the program shows
  * @param luck for small choices
  */
 record Judge(
@@ -42,6 +44,7 @@ record Judge(
         Glance glance,
         Optional<Instant> warmSince,
         Optional<Instant> wipeAt,
+        Phase screen,
         Luck luck)
         implements Judging {
     /** From the cue to the hands, evenly between these. */
@@ -65,6 +68,7 @@ record Judge(
         Objects.requireNonNull(glance, "glance");
         Objects.requireNonNull(warmSince, "warmSince");
         Objects.requireNonNull(wipeAt, "wipeAt");
+        Objects.requireNonNull(screen, "screen");
         Objects.requireNonNull(luck, "luck");
     }
 
@@ -86,6 +90,7 @@ record Judge(
                 Glance.NONE,
                 Optional.empty(),
                 Optional.empty(),
+                Phase.MELT,
                 luck.branch(4));
     }
 
@@ -101,37 +106,67 @@ record Judge(
 
     @Override
     public Judge told(Event event) {
+        if (event instanceof PhaseChanged changed) return seeing(changed.to());
         if (!(event instanceof CueGiven given) || !rewarm.manner().lifts()) return this;
         Optional<Act> act = act(given);
         if (act.isEmpty() || waitsFor(act.get())) return this;
         double seconds = QUICKEST_SECONDS
                 + (SLOWEST_SECONDS - QUICKEST_SECONDS) * luck.branch(REACTION).uniform();
-        double touch =
-                Math.max(1, Math.min(LONGEST_TOUCH_SECONDS, given.figure().orElse(5)));
+        double touch = act.get() == Act.STIR_ON
+                ? 60 * given.figure().orElse(0)
+                : Math.max(1, Math.min(LONGEST_TOUCH_SECONDS, given.figure().orElse(5)));
         List<Asked> more = new ArrayList<>(asked);
         more.add(new Asked(given.at().plusMillis(millis(seconds)), act.get(), Duration.ofMillis(millis(touch))));
         return new Judge(
-                rewarm, habits, course, spoon, distractions, more, keys, touching, glance, warmSince, wipeAt, luck);
+                rewarm,
+                habits,
+                course,
+                spoon,
+                distractions,
+                more,
+                keys,
+                touching,
+                glance,
+                warmSince,
+                wipeAt,
+                screen,
+                luck);
+    }
+
+    /** The same words stand on the screen for both waters; which is meant shows from the step that it is at. */
+    private Act back() {
+        return screen == Phase.COOL ? Act.BACK_INTO_THE_COLD : Act.PUT_BACK;
+    }
+
+    private Judge seeing(Phase shown) {
+        return new Judge(
+                rewarm,
+                habits,
+                course,
+                spoon,
+                distractions,
+                asked,
+                keys,
+                touching,
+                glance,
+                warmSince,
+                wipeAt,
+                shown,
+                luck);
     }
 
     private Optional<Act> act(CueGiven given) {
         boolean touches = rewarm.manner() == Manner.TOUCHES;
         return switch (given.cue()) {
             case LIFT_NOW, OFF_NOW -> Optional.of(Act.LIFT);
-            case PUT_BACK -> touches ? Optional.of(Act.PUT_BACK) : Optional.empty();
+            case PUT_BACK -> touches ? Optional.of(back()) : Optional.empty();
             case IN_RANGE -> touches ? Optional.of(Act.POUR) : Optional.empty();
             // With seconds it asks for a first dip, without for a stay until told, which this maker begins unasked.
             case CRYSTALS_ENOUGH ->
                 touches && given.figure().isPresent() ? Optional.of(Act.PUT_BACK) : Optional.empty();
-            case MELTED,
-                    SEED_NOW,
-                    STOP_COOLING,
-                    STIR_ON,
-                    GET_READY,
-                    WIPE_AND_STIR,
-                    WEAK_BATH,
-                    TOUCH_OF_WARMTH,
-                    THICKENS_SOON -> Optional.empty();
+            case STIR_ON -> touches ? Optional.of(Act.STIR_ON) : Optional.empty();
+            case MELTED, SEED_NOW, STOP_COOLING, GET_READY, WIPE_AND_STIR, WEAK_BATH, TOUCH_OF_WARMTH, THICKENS_SOON ->
+                Optional.empty();
         };
     }
 
@@ -158,6 +193,7 @@ record Judge(
                 glance,
                 warmSince,
                 wipeAt,
+                screen,
                 luck);
     }
 
@@ -175,6 +211,7 @@ record Judge(
                 glance,
                 warmSince,
                 wipeAt,
+                screen,
                 luck);
     }
 

@@ -8,6 +8,7 @@ import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.Hands.Towel;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Acts.Probe;
+import fifthform.simulator.maker.Asked.Act;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -95,6 +96,7 @@ final class JudgeAtWork {
                 judge.glance().noted(at, shown()),
                 warmSince,
                 wipeAt,
+                judge.screen(),
                 luck);
     }
 
@@ -136,7 +138,7 @@ final class JudgeAtWork {
         if (asked.isEmpty()) return;
         List<Asked> left = new ArrayList<>(asked);
         left.removeIf(each -> {
-            if (at.isBefore(each.due())) return false;
+            if (at.isBefore(each.due()) || each.act() == Act.STIR_ON) return false;
             carryOut(each);
             return true;
         });
@@ -155,6 +157,10 @@ final class JudgeAtWork {
                 if (settling && course.spot() == Spot.TABLE) touch(each.time());
                 else if (course.stage() == Stage.HOLDING) beginRewarmByTouch(each.time());
             }
+            case BACK_INTO_THE_COLD -> {
+                if (course.stage() == Stage.HOLDING) moveTo(course.visit(at, Spot.COLD_WATER, each.time()));
+            }
+            case STIR_ON -> {}
             case POUR -> {
                 if (settling && course.spot() == Spot.TABLE) moveTo(course.begin(at, Stage.POURING));
             }
@@ -182,7 +188,7 @@ final class JudgeAtWork {
             case HOLDING -> {
                 boolean warm = shown() > habits.coolCelsius() + STILL_WARM_KELVIN;
                 if (warm && onTheTableFor(STILL_WARM_AFTER)) moveTo(course.begin(at, Stage.COOLING));
-                else if (lasted.compareTo(habits.hold().plus(waits())) >= 0) beginRewarm();
+                else if (lasted.compareTo(habits.hold().plus(waits())) >= 0 && !stirsOn()) beginRewarm();
             }
             case WARMING -> {
                 if (lasted.compareTo(longest()) >= 0 || farPast()) moveTo(course.begin(at, Stage.SETTLING));
@@ -193,6 +199,15 @@ final class JudgeAtWork {
             }
             case GONE -> {}
         }
+    }
+
+    /** Who is told how long crystals still need gives them that, and then waits to be asked. */
+    private boolean stirsOn() {
+        for (Asked each : asked) {
+            Duration time = each.time().plus(WAITS_TO_BE_ASKED);
+            if (each.act() == Act.STIR_ON && at.isBefore(each.due().plus(time))) return true;
+        }
+        return false;
     }
 
     /** Who goes by touches waits to be asked for the first; who waits in vain begins without. */
@@ -231,7 +246,8 @@ final class JudgeAtWork {
             }
             case TOUCHES -> {
                 boolean tired = warm.compareTo(judge.rewarm().patience()) >= 0 && course.spot() == Spot.TABLE;
-                if (tired && asked.isEmpty()) moveTo(course.begin(at, Stage.POURING));
+                if (tired && asked.stream().allMatch(a -> a.act() == Act.STIR_ON))
+                    moveTo(course.begin(at, Stage.POURING));
             }
             case STEADY -> {
                 hold();

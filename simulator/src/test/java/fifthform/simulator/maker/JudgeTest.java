@@ -7,6 +7,7 @@ import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event.AlarmRaised;
 import fifthform.curves.engine.Event.CueGiven;
+import fifthform.curves.engine.Event.PhaseChanged;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.BowlMoved;
@@ -39,7 +40,8 @@ class JudgeTest {
         presses.clear();
         see(48, 3);
         see(27, 181);
-        see(28, 5);
+        // Who goes by touches first waits three minutes to be asked.
+        see(28, manner == Manner.TOUCHES ? 185 : 5);
         assertEquals(Spot.WARM_BATH, spot);
         assertEquals(Phase.REWARM, judge.phase());
     }
@@ -108,6 +110,40 @@ class JudgeTest {
         say(CueId.PUT_BACK, 9);
         secondsUntil(Spot.WARM_BATH, 30);
         assertEquals(9, secondsUntil(Spot.TABLE, 30), 0.6);
+    }
+
+    private void hold(Manner manner) {
+        Rewarm rewarm = new Rewarm(manner, Keys.NONE, Spot.WARM_BATH, 31, Duration.ofMinutes(10));
+        judge = Makers.judge(rewarm, HABITS, new Luck(3));
+        at = START;
+        see(48, 3);
+        see(27, 5);
+        assertEquals(Spot.TABLE, spot);
+        assertEquals(Phase.SEED, judge.phase());
+    }
+
+    @Test
+    void whoIsToldToGoBackWhileItCoolsGoesBackIntoTheCold() {
+        hold(Manner.TOUCHES);
+        judge = judge.told(new PhaseChanged(at, Phase.MELT, Phase.COOL));
+        say(CueId.PUT_BACK, 8);
+        secondsUntil(Spot.COLD_WATER, 29);
+        assertEquals(8, secondsUntil(Spot.TABLE, 29), 0.6);
+        assertEquals(Phase.SEED, judge.phase());
+        judge = judge.told(new PhaseChanged(at, Phase.COOL, Phase.SEED));
+        say(CueId.CRYSTALS_ENOUGH, 5);
+        assertTrue(secondsUntil(Spot.WARM_BATH, 28) < 5);
+        assertEquals(Phase.WORK, judge.phase());
+    }
+
+    @Test
+    void whoIsToldHowLongToStirOnDoesSoAndThenWaitsToBeAsked() {
+        hold(Manner.TOUCHES);
+        say(CueId.STIR_ON, 6);
+        assertEquals(9 * 60, secondsUntil(Spot.WARM_BATH, 28), 10);
+        hold(Manner.ONE_LIFT);
+        say(CueId.STIR_ON, 6);
+        assertEquals(3 * 60, secondsUntil(Spot.WARM_BATH, 28), 10);
     }
 
     @Test
