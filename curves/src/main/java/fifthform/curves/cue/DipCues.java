@@ -3,6 +3,7 @@ package fifthform.curves.cue;
 import fifthform.curves.cue.Dip.Purpose;
 import fifthform.curves.cue.Dip.Stage;
 import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.phase.PhaseProgress;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.situation.Reason;
@@ -14,12 +15,15 @@ import java.util.OptionalDouble;
 /** When the bowl should go over the bath, and for how long: after the hold, after a peak that fell short, while working. */
 final class DipCues {
     /** With dips the peak should lie so far inside, so that a probe a little off still lands in the range. Own choice. */
-    private static final double INSIDE_KELVIN = 0.15;
+    private static final double INSIDE_KELVIN = 0.25;
 
     private static final double FELL_SHORT_KELVIN = 0.1;
 
     /** Who wants one lift mends so much by short dips; further below, another stay until told is quicker. Own choice. */
     private static final double MENDED_BY_DIPS_KELVIN = 1.5;
+
+    /** So far above the cool range it is on its way up. Own choice. */
+    private static final double WARMED_KELVIN = 0.7;
 
     private static final double COAST_OVER_KELVIN_PER_MINUTE = 0.3;
 
@@ -53,7 +57,8 @@ final class DipCues {
         weakBath();
         if (dips.is(Stage.ASKED)) return asking(dips);
         if (dips.dip().isPresent()) return dips;
-        if (look.phase() == Phase.SEED && dips.begunAt().isEmpty()) return held();
+        if (look.place() == Place.COLD_WATER) return dips;
+        if (stillHeld()) return held();
         boolean reaching = look.phase() == Phase.REWARM || look.phase() == Phase.SEED;
         if (reaching) return fellShort() ? onceMore() : dips;
         if (look.phase() == Phase.WORK) {
@@ -63,10 +68,27 @@ final class DipCues {
         return dips;
     }
 
+    /** A warming that was none, as on the table after the cold water, does not end the time for crystals. */
+    private boolean stillHeld() {
+        boolean warmed =
+                look.celsius() > look.situation().recipe().cool().range().highCelsius() + WARMED_KELVIN;
+        boolean seed =
+                look.phase() == Phase.SEED || look.phase() == Phase.REWARM && !warmed && look.place() == Place.TABLE;
+        return seed && dips.begunAt().isEmpty();
+    }
+
+    private Duration heldFor() {
+        PhaseProgress progress = look.progress();
+        return dips.heldSince()
+                .filter(progress.since()::isAfter)
+                .map(from -> Duration.between(from, look.situation().now()))
+                .orElse(progress.dwell());
+    }
+
     /** Crystals form; once they had long enough the way up begins, by a first dip or by one stay. */
     private Dips held() {
         if (look.place() == Place.BATH) return dips;
-        Duration dwell = look.progress().dwell();
+        Duration dwell = heldFor();
         Duration left = look.situation().recipe().cool().dwell().minus(dwell);
         if (!left.isNegative() && !left.isZero()) {
             Reason reason = look.reason(Rule.STILL_HOLDING).with(Figure.HELD_S, dwell.toSeconds());
@@ -110,7 +132,7 @@ final class DipCues {
         boolean further =
                 look.dipsWanted() && !reached() && !new DipSize(look, Purpose.REACH, dips.response()).isTooStrong();
         double wanted = further ? work.lowCelsius() + INSIDE_KELVIN : work.lowCelsius() - FELL_SHORT_KELVIN;
-        double turns = Math.max(look.celsius(), look.turnCelsius());
+        double turns = look.rate() <= 0 ? look.celsius() : Math.max(look.celsius(), look.turnCelsius());
         boolean coastIsOver = dips.response().isKnown()
                 || look.situation().coasting().lift().isEmpty() && look.rate() < COAST_OVER_KELVIN_PER_MINUTE;
         return turns < wanted && coastIsOver;

@@ -40,7 +40,7 @@ final class DipSize {
     private static final double HOLD_INSIDE_KELVIN = 0.3;
 
     /** So far inside a dip should bring it: nearer to the lower end, since the next one can add and none can take away. */
-    private static final double REACH_INSIDE_KELVIN = 0.4;
+    private static final double REACH_INSIDE_KELVIN = 0.5;
 
     /** Of what is missing, by the bowl's coast; a rule of dips found in simulated kitchens. */
     private static final double COAST_SHARE = 0.8;

@@ -54,8 +54,14 @@ final class DipWatch {
     private static final int LONG_PACE_SECONDS = 30;
     private static final double TURNED_KELVIN_PER_SECOND = 0.1 / 60;
 
+    /** Water that nobody speaks of must warm the bowl by so much a second. Own choice. */
+    private static final double UNASKED_KELVIN_PER_SECOND = 1.0 / 60;
+
     /** A slower pace tells nothing of how late a bowl is. */
-    private static final double TELLING_KELVIN_PER_SECOND = 0.3 / 60;
+    private static final double TELLING_KELVIN_PER_SECOND = 0.6 / 60;
+
+    /** Nor does a dip that gave less, K: a step of the display or a stir moves its peak as much. */
+    private static final double TELLING_KELVIN = 0.4;
 
     private final Look look;
     private final Contact contact;
@@ -68,24 +74,32 @@ final class DipWatch {
     }
 
     Dips next() {
-        Dips before = look.before().dips();
         Phase phase = look.phase();
-        if (phase == Phase.MELT || phase == Phase.COOL) return Dips.NONE;
+        if (phase == Phase.MELT || phase == Phase.COOL || isToldInColdWater()) return Dips.NONE;
+        Dips before = phase == Phase.SEED
+                ? look.before().dips().held(now)
+                : look.before().dips();
         if (phase == Phase.REST) return before.after(before.response());
         if (before.dip().isEmpty()) return unasked(before);
         Dip dip = before.dip().get().reaching(look.celsius(), look.rate());
         return switch (dip.stage()) {
             case ASKED -> asked(before, dip);
-            case OVER_BATH -> before.with(overBath(dip));
+            case OVER_BATH -> isNone(dip) ? before.without(dip) : before.with(overBath(dip));
             case LOOKING -> looking(before, dip);
         };
     }
 
+    private boolean isToldInColdWater() {
+        return contact.place() == Place.COLD_WATER && contact.evidence() == Evidence.TOLD;
+    }
+
     /** A bowl that is put over the bath unasked, where dips are the way to go, dips as well. */
     private Dips unasked(Dips before) {
-        boolean fresh = before.begunAt().isEmpty()
-                || contact.since().isAfter(before.begunAt().get());
-        if (!look.isSurelyOverBath() || !look.dipsWanted() || !fresh) return before;
+        boolean fresh = before.lookedAt()
+                .or(before::begunAt)
+                .filter(contact.since()::isBefore)
+                .isEmpty();
+        if (!look.isSurelyOverBath() || !look.dipsWanted() || !fresh || !isShown()) return before;
         Purpose purpose = look.phase() == Phase.WORK ? Purpose.HOLD : Purpose.REACH;
         Instant since = contact.evidence() == Evidence.TOLD
                 ? contact.since()
@@ -94,13 +108,19 @@ final class DipWatch {
                 new DipSize(look, purpose, before.response()).asked(now).overBath(since));
     }
 
+    /** A bowl that warms up on the table after the cold water looks like a bath to whoever is not told. */
+    private boolean isShown() {
+        return contact.evidence() == Evidence.TOLD || look.pace() >= UNASKED_KELVIN_PER_SECOND;
+    }
+
     private Dips asked(Dips before, Dip dip) {
         double reaction = look.reactionSeconds();
         boolean put = contact.place() == Place.BATH && contact.since().isAfter(dip.askedAt());
         Instant expected = later(dip.askedAt(), reaction);
         if (put) {
             boolean told = contact.evidence() == Evidence.TOLD;
-            return before.with(dip.overBath(told || contact.since().isBefore(expected) ? contact.since() : expected));
+            // The curve shows a move late: what it seemed to show within the hands' reaction was another one.
+            return before.with(dip.overBath(told ? contact.since() : expected));
         }
         double overFor = dip.secondsAt(now) - reaction - dip.seconds();
         boolean rose = dip.riseKelvin(now) >= ROSE_KELVIN;
@@ -108,6 +128,14 @@ final class DipWatch {
         double wait = contact.evidence() == Evidence.TOLD ? UNSEEN_SECONDS : LATE_HANDS_SECONDS;
         boolean done = overFor >= 0 && rose || overFor >= wait;
         return before.with(done ? dip.looking(later(expected, dip.seconds()), dip.seconds()) : dip);
+    }
+
+    /** Nobody asked, nobody said so, and now the curve takes back that the bowl was put over the bath. */
+    private boolean isNone(Dip dip) {
+        return !dip.isCounted()
+                && contact.place() != Place.BATH
+                && contact.evidence() != Evidence.TOLD
+                && dip.highestCelsius() - dip.fromCelsius() < ROSE_KELVIN;
     }
 
     private Dip overBath(Dip dip) {
@@ -132,9 +160,10 @@ final class DipWatch {
         boolean over = turned && looked >= firstLook(dip) || mayGoOn(dip, looked) || looked >= LAST_LOOK_SECONDS;
         Dip marked = marked(dip, looked);
         if (!again && (!over || waitsToAskAgain(dip))) return before.with(marked);
-        Dips known =
-                turned ? marked.mark().map(m -> before.late(late(marked, m))).orElse(before) : before;
-        return known.after(learned(before.response(), dip));
+        Dips known = turned && dip.riseKelvin(now) >= TELLING_KELVIN
+                ? marked.mark().map(m -> before.late(late(marked, m))).orElse(before)
+                : before;
+        return known.after(learned(before.response(), dip)).looked(now);
     }
 
     /** Through a thick wall the fastest rise comes half a minute after the lift; before it nothing can be reckoned. */
@@ -170,7 +199,8 @@ final class DipWatch {
         return !tells
                 && fades(dip)
                 && looked >= firstLook(dip)
-                && look.celsius() + look.mostUnderWay() < aim - FAR_KELVIN;
+                && look.celsius() + look.mostUnderWay() < aim - FAR_KELVIN
+                && look.turnUpperCelsius() < aim;
     }
 
     private DipResponse learned(DipResponse response, Dip dip) {

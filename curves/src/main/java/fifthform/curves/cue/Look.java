@@ -187,6 +187,11 @@ final class Look {
         return turn().map(Outlook::celsius).orElse(celsius());
     }
 
+    /** The upper end of the turning point's band. */
+    double turnUpperCelsius() {
+        return turn().map(Outlook::upperCelsius).orElse(celsius());
+    }
+
     /** Seconds until the bowl must leave the water; negative where that has passed. */
     Optional<Double> secondsToLift() {
         return situation.forecast().flatMap(f -> f.secondsToLift(situation.now()));

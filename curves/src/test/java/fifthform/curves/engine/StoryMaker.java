@@ -23,6 +23,8 @@ final class StoryMaker {
     /** Whether the maker says by key what the hands do. */
     enum Keys {
         PRESSED,
+        /** Pressed, but from the rewarm on never when the bowl comes back to the table. */
+        LIFTS_FORGOTTEN,
         SILENT
     }
 
@@ -113,7 +115,9 @@ final class StoryMaker {
 
     void moves(Place to) {
         kitchen.put(to, waterAt(to));
-        if (keys == Keys.PRESSED) feeds(new BowlMoved(kitchen.at(), to));
+        boolean up = state.batch().phase() == Phase.REWARM || state.batch().phase() == Phase.WORK;
+        boolean forgotten = keys == Keys.LIFTS_FORGOTTEN && to == Place.TABLE && up;
+        if (keys != Keys.SILENT && !forgotten) feeds(new BowlMoved(kitchen.at(), to));
     }
 
     void obeysUntil(Predicate<State> enough, Duration atMost) {
