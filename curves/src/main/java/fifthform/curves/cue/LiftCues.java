@@ -5,6 +5,7 @@ import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +20,9 @@ final class LiftCues {
     /** After so many dips their answers say more than a forecast made within seconds. Own choice. */
     private static final int DIPS_TO_TRUST = 2;
 
+    /** A spoon that rests or a tip that leans on the wall reaches the aim for a moment only. Tuned on the home fleet. */
+    private static final Duration BELIEVED_AFTER = Duration.ofMillis(3000);
+
     private final Look look;
     private final CelsiusRange work;
 
@@ -31,7 +35,8 @@ final class LiftCues {
         LiftCues cues = new LiftCues(look);
         // The key of the way back is forgotten as often as others: one stay, one cue.
         if (look.wasToldToLift() && !look.isLeftOverBath()) return LiftWait.NONE;
-        if (dips.is(Stage.OVER_BATH)) return cues.endOfDip(dips.dip().orElseThrow());
+        if (dips.is(Stage.OVER_BATH) && !look.wantsOneLift())
+            return cues.endOfDip(dips.dip().orElseThrow());
         // A dip that is over, or asked for and not begun: whatever a forgotten key says, the bowl is off the bath,
         // unless
         // the curve leaves no doubt that somebody put it there and left it.
@@ -109,7 +114,7 @@ final class LiftCues {
                 && look.before()
                         .lift()
                         .reached()
-                        .filter(look.readingAt()::isAfter)
+                        .filter(since -> !since.plus(BELIEVED_AFTER).isAfter(look.readingAt()))
                         .isPresent();
     }
 

@@ -43,6 +43,9 @@ final class Look {
     /** A touch and the fast part of its coast are over by then. Tuned on training kitchens. */
     private static final double LEFT_SECONDS = 20;
 
+    /** Touches by the dozen warm a bowl that is being worked much as a bath does. Tuned on the home fleet. */
+    private static final double SURELY_LEFT_SECONDS = 40;
+
     private final Situation situation;
     private final Estimate estimate;
     private final CueBoard before;
@@ -139,10 +142,14 @@ final class Look {
 
     /**
      * Rules and network agree on it, whatever dips were asked for, and for longer than a touch and the fast part of its
-     * coast take together.
+     * coast take together. Before the first lift a maker who is never told pays more than one who is told in vain.
      */
     boolean isLeftOverBath() {
-        return isOverBath() && situation.odds().isSurelyOverBath() && hasStoodFor(LEFT_SECONDS);
+        boolean first = phase() == Phase.REWARM && before.done().liftedAt().isEmpty();
+        return isOverBath()
+                && (first
+                        ? situation.odds().isLikelyOverBath() && hasStoodFor(LEFT_SECONDS)
+                        : situation.odds().isSurelyOverBath() && hasStoodFor(SURELY_LEFT_SECONDS));
     }
 
     /**
@@ -223,6 +230,11 @@ final class Look {
      */
     boolean dipsWanted() {
         return situation.setup().approach() == Approach.TOUCHES_WHERE_UNSURE && !isBowlKnown();
+    }
+
+    /** Whether the maker wants to be told one lift, whatever is known: then no dip is ended by its seconds. */
+    boolean wantsOneLift() {
+        return situation.setup().approach() == Approach.ONE_LIFT;
     }
 
     /** Whether the forecast now is too unsure for one lift, where the maker lets the program choose. */
