@@ -20,8 +20,14 @@ final class LiftCues {
     /** After so many dips their answers say more than a forecast made within seconds. Own choice. */
     private static final int DIPS_TO_TRUST = 2;
 
-    /** A spoon that rests or a tip that leans on the wall reaches the aim for a moment only. Tuned on the home fleet. */
-    private static final Duration BELIEVED_AFTER = Duration.ofMillis(3000);
+    /**
+     * A spoon that rests or a tip that leans on the wall reaches the aim for a moment only; so the last seconds before it
+     * must hold as well. Tuned on the home fleet.
+     */
+    private static final Duration BELIEVED_AFTER = Duration.ofSeconds(4);
+
+    /** One reading alone is not enough to tell a maker to lift. */
+    private static final Duration NEXT_READING = Duration.ofMillis(1);
 
     private final Look look;
     private final CelsiusRange work;
@@ -49,7 +55,7 @@ final class LiftCues {
         double lead = dip.isCounted() ? WORD_SECONDS : look.reactionSeconds();
         boolean over = dip.secondsAt(look.situation().now()) >= dip.seconds() - lead;
         boolean reached = dip.isCounted() ? countedEnough() : upperEndReached() || turnReached();
-        boolean lift = believed(reached) || over && !dip.isCounted() || look.wasOpen(CueId.LIFT_NOW);
+        boolean lift = reached && lasted(NEXT_READING) || over && !dip.isCounted() || look.wasOpen(CueId.LIFT_NOW);
         if (lift) {
             Reason reason = reached ? liftReason() : look.reason(Rule.DIP_IS_OVER);
             look.due(CueId.LIFT_NOW, look.turnCelsius(), reason.with(Figure.DIP_S, dip.seconds()));
@@ -62,16 +68,18 @@ final class LiftCues {
 
     private LiftWait oneLift() {
         Optional<Double> left = look.secondsToLift().map(s -> s - look.reactionSeconds());
-        boolean reached = turnReached() || look.isUnsure() && upperEndReached();
+        boolean wide = look.isUnsure() && upperEndReached();
+        boolean reached = turnReached() || wide;
+        boolean near = wide || left.filter(s -> s <= BELIEVED_AFTER.toSeconds()).isPresent();
         // Once said it stands until the bowl is seen or said to have left: wavering would cost the maker's trust.
-        if (believed(reached) || look.wasOpen(CueId.LIFT_NOW)) {
+        if (reached && lasted(BELIEVED_AFTER) || look.wasOpen(CueId.LIFT_NOW)) {
             look.due(CueId.LIFT_NOW, look.turnCelsius(), liftReason());
         } else if (left.isPresent() && isReadyTime(left.get())) {
             Countdown shown = countdown(Math.max(0, left.get()));
             look.due(CueId.GET_READY, shown.seconds(), liftReason().with(Figure.LEFT_S, shown.seconds()));
-            return new LiftWait(reachedSince(reached), Optional.of(shown));
+            return new LiftWait(reachedSince(near), Optional.of(shown));
         }
-        return new LiftWait(reachedSince(reached), Optional.empty());
+        return new LiftWait(reachedSince(near), Optional.empty());
     }
 
     private Countdown countdown(double fresh) {
@@ -109,13 +117,13 @@ final class LiftCues {
         return look.turnCelsius() + Math.max(0, look.rate()) / 60 * look.reactionSeconds();
     }
 
-    private boolean believed(boolean reached) {
-        return reached
-                && look.before()
-                        .lift()
-                        .reached()
-                        .filter(since -> !since.plus(BELIEVED_AFTER).isAfter(look.readingAt()))
-                        .isPresent();
+    /** Whether the second, or all but it, has been reached for so long. */
+    private boolean lasted(Duration time) {
+        return look.before()
+                .lift()
+                .reached()
+                .filter(since -> !since.plus(time).isAfter(look.readingAt()))
+                .isPresent();
     }
 
     private Optional<Instant> reachedSince(boolean reached) {

@@ -10,14 +10,14 @@ import fifthform.curves.recipe.Recipe;
  * Where a turning point should land.
  *
  * <p>The loss of a peak x in the rewarm is {@code h·max(0, x − high − 0.3 K) + c·max(0, low − x)} with the working range's
- * ends: a kelvin too hot counts {@code h = 1.5}, since it costs crystals, a kelvin too cool {@code c = 1}, since it costs
+ * ends: a kelvin too hot counts {@code h = 1.3}, since it costs crystals, a kelvin too cool {@code c = 1}, since it costs
  * another touch of the bath. The first 0.3 K over cost nothing: no kitchen probe tells them from the range, and the
  * recipe warns later still. Its expectation is least where moving the whole distribution changes nothing more,
  * {@code h·P(x > high + 0.3) = c·P(x < low)}, but it is never put above the middle of what costs nothing. So the less a
  * peak is known, the lower it is put. After cold water both sides count the same. Loss and weights are our own choice.
  */
 final class Aim {
-    private static final double TOO_HOT_COUNTS = 1.5;
+    private static final double TOO_HOT_COUNTS = 1.3;
     private static final double TOO_COOL_COUNTS = 1;
     private static final double HARMLESS_KELVIN = 0.3;
     private static final double INSIDE_KELVIN = 0.15;
