@@ -25,10 +25,10 @@ public final class AlarmConditions {
     private static final Duration MINUTE = Duration.ofSeconds(60);
 
     /** A tip leans on the wall for about 25 s; a limit that is not the last one may wait for its end. Own choice. */
-    private static final Duration GUARD_CONTESTED = Duration.ofSeconds(30);
+    private static final Duration GUARD_CONTESTED = Duration.ofSeconds(15);
 
     /** Nobody waits so long for the last one. Own choice. */
-    private static final Duration LIMIT_CONTESTED = Duration.ofSeconds(15);
+    private static final Duration LIMIT_CONTESTED = Duration.ofSeconds(8);
 
     private static final double UNDER_MARGIN_KELVIN = 0.3;
     private static final double TOO_COOL_KELVIN = 0.5;

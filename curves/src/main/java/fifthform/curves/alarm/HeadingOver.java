@@ -43,7 +43,7 @@ final class HeadingOver {
     private static final double PASSED_SOON_SECONDS = 30;
 
     /** What the network contests for so long is believed. Own choice. */
-    private static final Duration CONTESTED = Duration.ofSeconds(30);
+    private static final Duration CONTESTED = Duration.ofSeconds(15);
 
     private final Situation situation;
     private final double warnCelsius;
