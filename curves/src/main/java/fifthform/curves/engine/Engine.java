@@ -66,7 +66,7 @@ public final class Engine {
      * @param input what happened; a time before the state's own counts as the state's own
      */
     public static Step step(Setup setup, State before, Input input) {
-        return step(Network.packed(), setup, before, input);
+        return step(Optional.of(Network.packed()), setup, before, input);
     }
 
     /** As {@link #step(Setup, State, Input)} with another network, or none. */

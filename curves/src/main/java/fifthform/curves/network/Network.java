@@ -3,7 +3,6 @@ package fifthform.curves.network;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * Networks that were trained to guess, from the readings so far, where a lifted bowl would turn; their answers are
@@ -14,7 +13,7 @@ public final class Network {
     public static final int OUTPUTS = 14;
 
     private static final int POINTS = 5;
-    private static final Optional<Network> PACKED = PackedWeights.read(PackedWeights.NAME);
+    private static final Network PACKED = PackedWeights.read(PackedWeights.NAME);
 
     private final List<Member> members;
     private final List<String> provenance;
@@ -27,7 +26,7 @@ public final class Network {
     }
 
     /** The network that comes with the program; read once. */
-    public static Optional<Network> packed() {
+    public static Network packed() {
         return PACKED;
     }
 

@@ -6,7 +6,6 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 
 /** The weights that are packed with this class: data with their provenance, and as fixed as code. */
 final class PackedWeights {
@@ -15,14 +14,15 @@ final class PackedWeights {
     private PackedWeights() {}
 
     /**
-     * The network that is packed under this name. Nowhere else is it asked whether there is one: with the weights in the
-     * tree a missing file is a fault of the packing, and the empty answer goes.
+     * The network that is packed under this name.
+     *
+     * @throws IllegalStateException where there is none: a fault of the packing
      */
-    static Optional<Network> read(String name) {
+    static Network read(String name) {
         InputStream packed = PackedWeights.class.getResourceAsStream(name);
-        if (packed == null) return Optional.empty();
+        if (packed == null) throw new IllegalStateException("the program was packed without its " + name);
         try (BufferedReader in = new BufferedReader(new InputStreamReader(packed, StandardCharsets.UTF_8))) {
-            return Optional.of(WeightText.read(in.lines().toList(), name));
+            return WeightText.read(in.lines().toList(), name);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
