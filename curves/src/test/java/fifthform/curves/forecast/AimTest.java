@@ -27,21 +27,25 @@ class AimTest {
         return Aim.celsius(TestRecipes.dark(), rewarming(), new Spread(30, below, above));
     }
 
+    /** The middle of 31 to 32.3 °C: the first three tenths over cost nothing, so they belong to what is aimed at. */
     @Test
-    void what_is_well_known_goes_to_the_middle_and_what_is_not_lower() {
-        assertEquals(31.5, aim(0.02, 0.02), 0.01);
-        assertTrue(aim(1.2, 1.2) < 31.49);
+    void what_is_well_known_goes_to_the_middle_of_what_costs_nothing_and_what_is_not_lower() {
+        assertEquals(31.65, aim(0.02, 0.02), 0.01);
+        assertTrue(aim(1.2, 1.2) < 31.6);
         assertTrue(aim(1.8, 1.8) < aim(1.2, 1.2));
         assertTrue(aim(1.2, 2.0) < aim(1.2, 1.2), "what may run up is put lower");
         assertEquals(31.15, aim(9, 9), 0.01, "never out of the range");
     }
 
-    /** The loss itself, summed over the distribution, tried at other aims: 2 for each kelvin over by more than 0.3 K, 1 for each under. */
+    /**
+     * The loss itself, summed over the distribution, tried at other aims: 1.3 for each kelvin over by more than 0.3 K, 1
+     * for each under. What is tried goes past the upper end that the aim is held to.
+     */
     @Test
     void no_other_aim_costs_less() {
         for (double half : new double[] {0.8, 1.2, 1.8}) {
             double best = loss(aim(half, half), half);
-            for (double other = 31.16; other <= 31.5; other += 0.02) {
+            for (double other = 31.16; other <= 31.9; other += 0.02) {
                 assertTrue(best <= loss(other, half) + 0.003, "at " + other + " with " + half);
             }
         }
@@ -52,7 +56,7 @@ class AimTest {
         double loss = 0;
         for (double z = -5; z <= 5; z += 0.01) {
             double peak = middle + sigma * z;
-            loss += 0.01 * NORMAL.density(z) * (2 * Math.max(0, peak - 32.3) + Math.max(0, 31 - peak));
+            loss += 0.01 * NORMAL.density(z) * (1.3 * Math.max(0, peak - 32.3) + Math.max(0, 31 - peak));
         }
         return loss;
     }

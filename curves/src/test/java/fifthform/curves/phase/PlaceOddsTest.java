@@ -17,17 +17,34 @@ class PlaceOddsTest {
     }
 
     @Test
-    void whoIsSureMovesTheBowl() {
-        assertEquals(Place.TABLE, new PlaceOdds(0.05, 0.93, 0.02).with(SEEN, Place.BATH));
-        assertEquals(Place.BATH, new PlaceOdds(0.13, 0.85, 0.02).with(SEEN, Place.BATH), "not sure enough");
-        assertEquals(Place.BATH, new PlaceOdds(0.05, 0.93, 0.02).with(TOLD, Place.BATH), "a key takes more");
+    void whoIsSurerThanNotMovesTheBowlAndAKeyTakesMore() {
+        assertEquals(Place.TABLE, new PlaceOdds(0.35, 0.63, 0.02).with(SEEN, Place.BATH));
+        assertEquals(Place.BATH, new PlaceOdds(0.40, 0.58, 0.02).with(SEEN, Place.BATH), "not sure enough");
+        assertEquals(Place.BATH, new PlaceOdds(0.03, 0.96, 0.01).with(TOLD, Place.BATH), "a key takes more");
         assertEquals(Place.TABLE, new PlaceOdds(0.01, 0.98, 0.01).with(TOLD, Place.BATH));
     }
 
+    /** In a slow rise every rest of the spoon looks like a lift to the rules: they need a second. */
     @Test
-    void whoIsFairlySureThatItStaysKeepsTheRulesFromMovingIt() {
+    void whereNobodySaidAnythingTheRulesMoveTheBowlOnlyWithASecond() {
+        assertEquals(Place.BATH, new PlaceOdds(0.48, 0.48, 0.04).with(SEEN, Place.TABLE));
+        assertEquals(Place.TABLE, new PlaceOdds(0.44, 0.52, 0.04).with(SEEN, Place.TABLE));
         assertEquals(Place.BATH, new PlaceOdds(0.8, 0.2, 0).with(SEEN, Place.TABLE));
-        assertEquals(Place.TABLE, new PlaceOdds(0.7, 0.3, 0).with(SEEN, Place.TABLE));
+    }
+
+    /** Against a key the rules speak only after the curve has contradicted it for half a minute: they need no second. */
+    @Test
+    void againstAKeyOnlyWhoIsFairlySureThatItStaysKeepsTheRulesFromMovingIt() {
+        assertEquals(Place.BATH, new PlaceOdds(0.8, 0.2, 0).with(TOLD, Place.TABLE));
+        assertEquals(Place.TABLE, new PlaceOdds(0.7, 0.3, 0).with(TOLD, Place.TABLE));
+    }
+
+    @Test
+    void certainIsMoreThanLikely() {
+        assertEquals(true, new PlaceOdds(0.98, 0.02, 0).isSurelyOverBath());
+        assertEquals(false, new PlaceOdds(0.96, 0.04, 0).isSurelyOverBath());
+        assertEquals(true, new PlaceOdds(0.52, 0.48, 0).isLikelyOverBath());
+        assertEquals(false, new PlaceOdds(0.48, 0.52, 0).isLikelyOverBath());
     }
 
     @Test
