@@ -27,6 +27,12 @@ final class DipWatch {
     /** With what the room took put back, which is known less well. */
     private static final double SURELY_ROSE_KELVIN = 0.25;
 
+    /**
+     * By so much it must stand warmer all the same: what the room took is reckoned from one moment's rate, and somebody who
+     * takes no notice would be asked for longer and longer dips by its noise. Own choice.
+     */
+    private static final double STANDS_WARMER_KELVIN = 0.05;
+
     /** A rate come down to this share of the dip's fastest: the bath is gone, whatever the keys say. */
     private static final double FADED = 0.6;
 
@@ -210,8 +216,9 @@ final class DipWatch {
 
     /** Nothing rose and nobody said that the bowl was moved. */
     private boolean isUnseen(Dip dip) {
+        boolean warmer = look.celsius() - dip.fromCelsius() >= STANDS_WARMER_KELVIN;
         boolean rose = dip.highestCelsius() - dip.fromCelsius() >= ROSE_KELVIN
-                || dip.riseKelvin(now) + look.mostUnderWay() >= SURELY_ROSE_KELVIN;
+                || warmer && dip.riseKelvin(now) + look.mostUnderWay() >= SURELY_ROSE_KELVIN;
         return !rose && contact.since().isBefore(dip.askedAt());
     }
 
