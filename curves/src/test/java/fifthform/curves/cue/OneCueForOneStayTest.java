@@ -62,7 +62,7 @@ class OneCueForOneStayTest {
     }
 
     private static boolean lifts(Evidence evidence, PlaceOdds odds, Optional<Instant> liftedAt) {
-        LiftWait reached = new LiftWait(Optional.of(NOW.minusSeconds(2)), Optional.empty());
+        LiftWait reached = new LiftWait(Optional.of(NOW.minusSeconds(5)), Optional.empty());
         CueBoard before = new CueBoard(Map.of(), reached, Dips.NONE, new Done(0, Optional.empty(), liftedAt));
         return CueRules.next(due(evidence, odds), before).isOpen(CueId.LIFT_NOW);
     }
@@ -79,7 +79,12 @@ class OneCueForOneStayTest {
     void onceLiftedABathThatOnlyTheCurveShowsMayBeACoast() {
         assertEquals(true, lifts(Evidence.INFERRED, PlaceOdds.SILENT, Optional.empty()));
         assertEquals(false, lifts(Evidence.INFERRED, PlaceOdds.SILENT, Optional.of(START.minusSeconds(9))));
-        PlaceOdds sure = new PlaceOdds(0.95, 0.05, 0);
+        PlaceOdds sure = new PlaceOdds(0.98, 0.02, 0);
         assertEquals(true, lifts(Evidence.INFERRED, sure, Optional.of(START.minusSeconds(9))), "left over the bath");
+        PlaceOdds likely = new PlaceOdds(0.95, 0.05, 0);
+        assertEquals(
+                false,
+                lifts(Evidence.INFERRED, likely, Optional.of(START.minusSeconds(9))),
+                "hands that work it warm it much as a bath does");
     }
 }
