@@ -45,8 +45,10 @@ final class LiftCues {
             return cues.endOfDip(dips.dip().orElseThrow());
         // A dip that is over, or asked for and not begun: whatever a forgotten key says, the bowl is off the bath,
         // unless
-        // the curve leaves no doubt that somebody put it there and left it.
-        boolean asked = dips.dip().isEmpty() && look.isSurelyOverBath() && !look.mayCoast();
+        // the curve leaves no doubt that somebody put it there and left it. Who wants one lift is told its second even
+        // where a stay began as a dip.
+        boolean stays = dips.dip().isEmpty() || dips.is(Stage.OVER_BATH);
+        boolean asked = stays && look.isSurelyOverBath() && !look.mayCoast();
         return asked || look.isLeftOverBath() ? cues.oneLift() : LiftWait.NONE;
     }
 
