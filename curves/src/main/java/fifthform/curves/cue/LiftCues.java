@@ -43,13 +43,17 @@ final class LiftCues {
         if (look.wasToldToLift() && !look.isLeftOverBath()) return LiftWait.NONE;
         if (dips.is(Stage.OVER_BATH) && !look.wantsOneLift())
             return cues.endOfDip(dips.dip().orElseThrow());
-        // A dip that is over, or asked for and not begun: whatever a forgotten key says, the bowl is off the bath,
-        // unless
-        // the curve leaves no doubt that somebody put it there and left it. Who wants one lift is told its second even
-        // where a stay began as a dip.
-        boolean stays = dips.dip().isEmpty() || dips.is(Stage.OVER_BATH);
+        // While a dip is asked for or looked at the bowl is off the bath, whatever a forgotten key says, unless the
+        // curve leaves no doubt that somebody put it there and left it.
+        boolean stays = dips.dip().filter(d -> !cues.isOutstayed(d)).isEmpty();
         boolean asked = stays && look.isSurelyOverBath() && !look.mayCoast();
         return asked || look.isLeftOverBath() ? cues.oneLift() : LiftWait.NONE;
+    }
+
+    /** Nobody counts any more, and a word of it is not late by the hands' time: a dip has become a stay until told. */
+    private boolean isOutstayed(Dip dip) {
+        double counted = dip.seconds() + look.reactionSeconds();
+        return dip.is(Stage.OVER_BATH) && dip.secondsAt(look.situation().now()) >= counted;
     }
 
     /** Who counts seconds needs a word at their end; who waits to be told needs it a reaction time before. */

@@ -21,14 +21,14 @@ class WhenToLiftTest {
     private static final double REACTION_SECONDS =
             OverTheBath.SETUP.reactionTime().toMillis() / 1000.0;
 
-    /** A dip of ten seconds over the bath since a minute: put there unasked, or asked for and counted. */
-    private static CueBoard longOver(boolean counted) {
+    /** A dip of so many seconds over the bath since a minute: put there unasked, or asked for and counted. */
+    private static CueBoard dips(double seconds, boolean counted) {
         Instant asked = counted ? OverTheBath.START.minusSeconds(4) : OverTheBath.START;
         Dip dip = new Dip(
                 Dip.Stage.OVER_BATH,
                 Dip.Purpose.REACH,
                 asked,
-                10,
+                seconds,
                 OverTheBath.START,
                 30.2,
                 0,
@@ -41,7 +41,7 @@ class WhenToLiftTest {
 
     private static CueBoard next(Approach approach, Evidence evidence, double secondsToLift, boolean counted) {
         OverTheBath bowl = new OverTheBath(approach, evidence, PlaceOdds.SILENT);
-        return CueRules.next(bowl.at(NOW, secondsToLift), longOver(counted));
+        return CueRules.next(bowl.at(NOW, secondsToLift), dips(10, counted));
     }
 
     @Test
@@ -60,6 +60,9 @@ class WhenToLiftTest {
         assertEquals(
                 Rule.TURN_REACHES_AIM, told.open().get(CueId.LIFT_NOW).reason().rule());
         assertFalse(next(Approach.ONE_LIFT, Evidence.INFERRED, -1, true).isOpen(CueId.LIFT_NOW), "it may be the coast");
+        OverTheBath bowl = new OverTheBath(Approach.ONE_LIFT, Evidence.TOLD, PlaceOdds.SILENT);
+        CueBoard counting = CueRules.next(bowl.at(NOW, -1), dips(58, true));
+        assertFalse(counting.isOpen(CueId.LIFT_NOW), "whoever counts seconds lifts by them");
     }
 
     /** When the lift is first told, by the seconds that the forecast has left at each half second; empty if never. */
