@@ -163,8 +163,8 @@ final class DipWatch {
         double looked = dip.secondsAt(now);
         boolean turned =
                 look.pace() <= FALLS_KELVIN_PER_SECOND || look.pace(LONG_PACE_SECONDS) <= TURNED_KELVIN_PER_SECOND;
-        boolean over = turned && looked >= firstLook(dip) || mayGoOn(dip, looked) || looked >= LAST_LOOK_SECONDS;
         Dip marked = marked(dip, looked);
+        boolean over = turned && looked >= firstLook(dip) || mayGoOn(marked, looked) || looked >= LAST_LOOK_SECONDS;
         if (!again && (!over || waitsToAskAgain(dip))) return before.with(marked);
         Dips known = turned && dip.riseKelvin(now) >= TELLING_KELVIN
                 ? marked.mark().map(m -> before.late(late(marked, m))).orElse(before)
@@ -196,11 +196,11 @@ final class DipWatch {
 
     /**
      * Even if all comes that may still be under way, the next dip is needed, and no time is lost by waiting for it. But
-     * the first dip that shows anything is looked at to its end, since nothing else says how late this bowl is.
+     * the first dip whose pace tells how late this bowl is, is looked at to its end, since nothing else says it.
      */
     private boolean mayGoOn(Dip dip, double looked) {
         boolean lateKnown = look.before().dips().lateSeconds().isPresent();
-        boolean tells = dip.riseKelvin(now) >= SHOWN_KELVIN && !lateKnown;
+        boolean tells = dip.mark().isPresent() && !lateKnown;
         double aim = look.situation().recipe().work().range().midCelsius();
         return !tells
                 && fades(dip)
