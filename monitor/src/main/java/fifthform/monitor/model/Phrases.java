@@ -48,7 +48,7 @@ public final class Phrases {
             case THICKENS_SOON -> "About " + seconds(open.figure()) + " left to pour";
             case PUT_BACK ->
                 phase == Phase.COOL
-                        ? "Back in the water for about " + seconds(open.figure())
+                        ? "Back in the cold water for about " + seconds(open.figure())
                         : "Back on for about " + seconds(open.figure()) + ", then stir";
             case IN_RANGE -> "In range: prove a sample, then pour";
         };

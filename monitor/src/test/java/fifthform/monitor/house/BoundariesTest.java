@@ -11,6 +11,8 @@ import java.time.Instant;
 /** Who in the monitor may see whom. */
 @AnalyzeClasses(packages = "fifthform", importOptions = DoNotIncludeTests.class)
 class BoundariesTest {
+    private static final String TRAINING = "fifthform.simulator.training.TrainCommand";
+
     @ArchTest
     static final ArchRule onlyPracticeIsSimulated = noClasses()
             .that()
@@ -85,15 +87,26 @@ class BoundariesTest {
                     "fifthform.monitor.model..")
             .because("what happened is recorded whether or not anybody looks");
 
+    /** Training is a program of its own, for those who build: it has its own exit code, and no session. */
     @ArchTest
     static final ArchRule onlyTheTopEndsTheProgram = noClasses()
             .that()
             .resideOutsideOfPackage("fifthform.monitor.app..")
+            .and()
+            .doNotHaveFullyQualifiedName(TRAINING)
             .should()
             .callMethod(System.class, "exit", int.class)
             .orShould()
             .callMethod(Runtime.class, "halt", int.class)
             .because("a session is closed before the program ends");
+
+    @ArchTest
+    static final ArchRule nobodyStartsTheOtherProgram = noClasses()
+            .that()
+            .doNotHaveFullyQualifiedName(TRAINING)
+            .should()
+            .callMethod(TRAINING, "main", "[Ljava.lang.String;")
+            .because("its main ends the program that it runs in");
 
     @ArchTest
     static final ArchRule nobodyLeansOnTheTop = noClasses()

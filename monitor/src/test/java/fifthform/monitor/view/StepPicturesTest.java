@@ -73,15 +73,15 @@ class StepPicturesTest {
                     throw new IllegalStateException(problems.toString());
                 });
         Setup setup = new Setup(
-                        recipe,
-                        scenario.bowl(),
-                        List.of(probe(BatchRun.BOWL.name(), Role.BOWL), probe(BatchRun.BATH.name(), Role.BATH)),
-                        Setup.USUAL_REACTION,
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        Origin.SIMULATED)
-                .withApproach(Approach.fromWord(System.getProperty("picture.lift", "touches"))
-                        .orElseThrow());
+                recipe,
+                scenario.bowl(),
+                List.of(probe(BatchRun.BOWL.name(), Role.BOWL), probe(BatchRun.BATH.name(), Role.BATH)),
+                Setup.USUAL_REACTION,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Origin.SIMULATED,
+                Approach.fromWord(System.getProperty("picture.lift", "touches")).orElseThrow(),
+                OptionalDouble.empty());
         Fed source = new Fed();
         List<Event> told = new ArrayList<>();
         SessionLoop loop = new SessionLoop(
