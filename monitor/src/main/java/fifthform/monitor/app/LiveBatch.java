@@ -90,7 +90,8 @@ final class LiveBatch {
         Instant now = Instant.now().truncatedTo(ChronoUnit.MICROS);
         Instant start = plan.cutOff().map(s -> s.header().start()).orElse(now);
         ZoneOffset zone = ZoneId.systemDefault().getRules().getOffset(now);
-        SessionClock clock = new SessionClock(now, plan.choice().usualSpeed(), System::nanoTime);
+        HeldNanos nanos = plan.bringsItsOwnTime() ? HeldNanos.held() : HeldNanos.running();
+        SessionClock clock = new SessionClock(now, plan.choice().usualSpeed(), nanos);
         long taken = plan.cutOff().map(s -> s.nextSequence() - 1).orElse(0L);
         Watching watching = new Watching(plan.setup(), clock, plan.choice(), taken, units, zone);
         watching.notice(Optional.of(plan.choice().notice()));
@@ -106,7 +107,7 @@ final class LiveBatch {
                     ? RawBytes.beside(journal.file(), start, plan.setup().origin(), err)
                     : RawBytes.none();
             // Getting ready took a moment; bytes with their own time begin at the session's start, not before it.
-            if (plan.bringsItsOwnTime()) clock.set(now);
+            nanos.release();
             plan.join().ifPresent(phase -> watching.put(new PhaseConfirmed(clock.instant(), phase)));
             around.begun();
             StopSignal signal = StopSignal.listen(watching::stop);

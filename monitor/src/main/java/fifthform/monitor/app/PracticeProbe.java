@@ -130,11 +130,14 @@ final class PracticeProbe implements ProbeChoice {
 
     /**
      * The bowl's line. While it is unplugged nobody reads, and a kitchen that only moves when read would stand still: each
-     * try to open it lets the kitchen catch up with the session.
+     * further try to open it lets the kitchen catch up with the session. Not the first: what this computer needs to begin is
+     * no silence in the kitchen.
      */
     private static LinkSource inStep(RunningKitchen kitchen, SessionClock clock) {
         LinkSource bowl = kitchen.bowlSource();
         return new LinkSource() {
+            private boolean tried;
+
             @Override
             public String place() {
                 return bowl.place();
@@ -142,7 +145,8 @@ final class PracticeProbe implements ProbeChoice {
 
             @Override
             public ByteLink open() throws LinkException {
-                kitchen.advanceTo(clock.instant());
+                if (tried) kitchen.advanceTo(clock.instant());
+                tried = true;
                 return bowl.open();
             }
         };

@@ -85,7 +85,7 @@ final class Watching {
 
     /** The journal's complaints become inputs like any other. */
     void storeTrouble(StoreTrouble.What what) {
-        intake.put(new StoreTrouble(clock.instant(), what));
+        intake.put(new StoreTrouble(intake.instant(), what));
     }
 
     /** A standing line on the screen. */

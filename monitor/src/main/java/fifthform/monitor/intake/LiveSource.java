@@ -33,7 +33,7 @@ public final class LiveSource implements InputSource {
     private final Ticking ticking;
     private final Deque<Input> ready = new ArrayDeque<>();
     private long taken;
-    private Instant last;
+    private volatile Instant last;
     private volatile boolean stopped;
 
     /**
@@ -54,6 +54,14 @@ public final class LiveSource implements InputSource {
     /** Hands in what happened; any thread. */
     public void put(Input input) {
         queue.add(input);
+    }
+
+    /**
+     * The session's time for what this computer has to tell of itself. By the data it is the time of what was taken last:
+     * the clock may be seconds ahead of bytes that wait for a busy computer, and would make silence of them.
+     */
+    public Instant instant() {
+        return ticking == Ticking.BY_THE_DATA ? last : clock.instant();
     }
 
     /** One reader's recording has ended. */

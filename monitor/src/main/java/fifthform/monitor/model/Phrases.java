@@ -48,7 +48,7 @@ public final class Phrases {
             case THICKENS_SOON -> "About " + seconds(open.figure()) + " left to pour";
             case PUT_BACK ->
                 phase == Phase.COOL
-                        ? "Back in the cold water for about " + seconds(open.figure())
+                        ? "Back in cold water for about " + seconds(open.figure())
                         : "Back on for about " + seconds(open.figure()) + ", then stir";
             case IN_RANGE -> "In range: prove a sample, then pour";
         };
@@ -67,7 +67,7 @@ public final class Phrases {
     /** An alarm in a few words. */
     public String headline(AlarmId alarm, OptionalDouble figure) {
         return switch (alarm) {
-            case HEADING_OVER -> "Too hot soon: off the bath";
+            case HEADING_OVER -> "Too hot soon: off the heat";
             case OVER_RANGE -> "Over the working range: off the heat";
             case NEAR_MELT_OUT -> "Good crystals are melting: cool now";
             case MELT_OUT -> "Melt-out: cool now, stop pouring";
@@ -104,7 +104,7 @@ public final class Phrases {
     /** What an alarm is about, with its figure. */
     public String detail(AlarmId alarm, OptionalDouble figure) {
         return switch (alarm) {
-            case HEADING_OVER -> figure.isPresent() ? "lifted now it peaks at " + celsius(figure) : "cool cloth, stir";
+            case HEADING_OVER -> headedFor(figure);
             case OVER_RANGE -> over(figure, recipe.work().range().highCelsius()) + " over";
             case NEAR_MELT_OUT, MELT_OUT -> "cool water under the bowl; was " + celsius(figure);
             case HEADING_UNDER -> celsius(figure) + " in 3 min";
@@ -158,6 +158,13 @@ public final class Phrases {
     /** A range without its unit. */
     public String bareRange(CelsiusRange range) {
         return units.plain(range.lowCelsius()) + " to " + units.plain(range.highCelsius());
+    }
+
+    /** It speaks of a lift that is overdue as well, whose peak may still lie within the range, and off the bath. */
+    private String headedFor(OptionalDouble figure) {
+        if (figure.isEmpty()) return "cool cloth, stir";
+        boolean within = figure.getAsDouble() <= recipe.work().range().highCelsius();
+        return within ? "lift it now: it still turns at " + celsius(figure) : "it heads for " + celsius(figure);
     }
 
     private String shortAction(AlarmId alarm) {

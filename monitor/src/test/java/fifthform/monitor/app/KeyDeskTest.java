@@ -172,7 +172,7 @@ class KeyDeskTest {
         at(CueId.LIFT_NOW);
         desk.accept(Key.STEP_DONE);
         assertEquals(new BowlMoved(NOW, Place.TABLE), inputs.get(1));
-        at(CueId.STOP_COOLING);
+        session.set(Tapes.first(Tapes.OWN_WAY, s -> s.state().cues().isOpen(CueId.STOP_COOLING)));
         desk.accept(Key.STEP_DONE);
         assertEquals(new BowlMoved(NOW, Place.TABLE), inputs.get(2));
         session.set(Tapes.first(

@@ -64,6 +64,18 @@ class LiveSourceTest {
                 List.of(note(100, "a"), tick(350), tick(600), tick(850), note(900, "b"), note(1150, "c")), all(source));
     }
 
+    /** Trouble with the disk is told while bytes wait for a busy computer; it must not make silence of them. */
+    @Test
+    void byTheDataItsTimeIsThatOfWhatWasTakenLast() throws Exception {
+        LiveSource data = new LiveSource(clock, Ticking.BY_THE_DATA, 0, 1);
+        LiveSource byClock = new LiveSource(clock, Ticking.BY_THE_CLOCK, 0, 1);
+        nanos.addAndGet(3_000_000_000L);
+        data.put(note(100, "a"));
+        data.next();
+        assertEquals(START.plusMillis(100), data.instant());
+        assertEquals(START.plusMillis(3000), byClock.instant());
+    }
+
     @Test
     void endsWhenEverySourceHasEnded() throws Exception {
         LiveSource source = new LiveSource(clock, Ticking.BY_THE_DATA, 0, 2);

@@ -34,10 +34,9 @@ class PracticePaceTest {
 
     @Test
     void atTheSpeedOfLifeWhileAStepIsFreshlyDueAndNoLongerThanItTakesToReadIt() {
-        Instant due = Tapes.first(Tapes.OWN_WAY, s -> s.state().cues().isOpen(CueId.LIFT_NOW))
-                .state()
-                .at();
-        pace.stepped(at(due), List.of());
+        SessionSnapshot first = Tapes.first(Tapes.OWN_WAY, s -> s.state().cues().isOpen(CueId.LIFT_NOW));
+        Instant due = first.state().at();
+        pace.stepped(first, List.of());
         assertEquals(1, clock.speed());
         pace.stepped(at(due.plusMillis(4500)), List.of());
         assertEquals(1, clock.speed());
