@@ -12,6 +12,7 @@ import fifthform.curves.signal.Window;
 import fifthform.curves.signal.Window.Point;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 /** Where a bowl is taken to stand after minutes of the same. */
@@ -20,11 +21,18 @@ class WhereItStandsTest {
 
     /** Two minutes at this rate, seen reading by reading. */
     private static Batch after(Batch batch, double celsius, double kelvinPerMinute, PlaceOdds odds) {
+        return after(batch, celsius, s -> kelvinPerMinute, odds);
+    }
+
+    /** Two minutes at the rate of each second, K/min. */
+    private static Batch after(Batch batch, double celsius, IntToDoubleFunction rate, PlaceOdds odds) {
         Batch seen = batch;
         Window window = Window.EMPTY;
+        double there = celsius;
         for (int s = 1; s <= 120; s++) {
             Instant now = START.plusSeconds(s);
-            double there = celsius + kelvinPerMinute * s / 60;
+            double kelvinPerMinute = rate.applyAsDouble(s);
+            there += kelvinPerMinute / 60;
             window = window.with(new Point(now, there, kelvinPerMinute));
             Trend trend = new Trend(there, kelvinPerMinute / 60, 1e-4, 0, 1e-6, 1e-4, 0);
             Estimate estimate = new Estimate(now, there, 0.02, kelvinPerMinute, 0.1, trend, Freshness.FRESH);
@@ -57,5 +65,24 @@ class WhereItStandsTest {
                 Place.BATH,
                 after(overTheBath(Phase.WORK), 31.4, 0.3, PlaceOdds.SILENT).place(),
                 "a weak bath still warms it");
+    }
+
+    /** A spoon that rests for a quarter of a minute slackens a slow rise as a lift does. */
+    @Test
+    void aSlowRiseThatSlackensIsNoLiftWhereTheNetworkStillSeesTheBath() {
+        IntToDoubleFunction rests = s -> s > 105 ? 0.4 : 1;
+        Batch rewarming = overTheBath(Phase.REWARM);
+        assertEquals(
+                Place.TABLE, after(rewarming, 29.5, rests, PlaceOdds.SILENT).place(), "so the rules alone have it");
+        assertEquals(
+                Place.BATH,
+                after(rewarming, 29.5, rests, new PlaceOdds(0.8, 0.2, 0)).place());
+        assertEquals(
+                Place.BATH,
+                after(rewarming, 29.5, rests, new PlaceOdds(0.5, 0.48, 0.02)).place(),
+                "in two minds it is no second");
+        assertEquals(
+                Place.TABLE,
+                after(rewarming, 29.5, rests, new PlaceOdds(0.44, 0.54, 0.02)).place());
     }
 }
