@@ -142,10 +142,12 @@ final class Look {
 
     /**
      * Rules and network agree on it, whatever dips were asked for, and for longer than a touch and the fast part of its
-     * coast take together. Before the first lift a maker who is never told pays more than one who is told in vain.
+     * coast take together. Before the first lift a maker who is never told pays more than one who is told in vain; but who
+     * has dipped as asked lifts by the seconds, and the coasts of dips look like a bath.
      */
     boolean isLeftOverBath() {
-        boolean first = phase() == Phase.REWARM && before.done().liftedAt().isEmpty();
+        boolean dips = before.dips().response().isKnown();
+        boolean first = phase() == Phase.REWARM && before.done().liftedAt().isEmpty() && !dips;
         return isOverBath()
                 && (first
                         ? situation.odds().isLikelyOverBath() && hasStoodFor(LEFT_SECONDS)
