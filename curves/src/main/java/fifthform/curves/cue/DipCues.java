@@ -68,13 +68,15 @@ final class DipCues {
         return dips;
     }
 
-    /** A warming that was none, as on the table after the cold water, does not end the time for crystals. */
     private boolean stillHeld() {
+        return isHolding() && dips.begunAt().isEmpty();
+    }
+
+    /** A warming that was none, as on the table after the cold water, does not end the time for crystals. */
+    private boolean isHolding() {
         boolean warmed =
                 look.celsius() > look.situation().recipe().cool().range().highCelsius() + WARMED_KELVIN;
-        boolean seed =
-                look.phase() == Phase.SEED || look.phase() == Phase.REWARM && !warmed && look.place() == Place.TABLE;
-        return seed && dips.begunAt().isEmpty();
+        return look.phase() == Phase.SEED || look.phase() == Phase.REWARM && !warmed && look.place() == Place.TABLE;
     }
 
     private Duration heldFor() {
@@ -116,8 +118,9 @@ final class DipCues {
     /** The length stands as it was first asked for: who has begun to count must not be told another. */
     private Dips asking(Dips asked) {
         Dip dip = asked.dip().orElseThrow();
-        boolean first = look.phase() == Phase.SEED
-                && asked.begunAt().filter(dip.askedAt()::equals).isPresent();
+        // Whatever the phase is taken for, "put it back" would send who still holds it to the cold water.
+        boolean first =
+                isHolding() && asked.begunAt().filter(dip.askedAt()::equals).isPresent();
         CueId id =
                 dip.purpose() == Purpose.HOLD ? CueId.TOUCH_OF_WARMTH : first ? CueId.CRYSTALS_ENOUGH : CueId.PUT_BACK;
         Reason reason =
