@@ -146,7 +146,7 @@ final class Look {
      * has dipped as asked lifts by the seconds, and the coasts of dips look like a bath.
      */
     boolean isLeftOverBath() {
-        boolean dips = before.dips().response().isKnown();
+        boolean dips = before.dips().response().isKnown() && !wantsOneLift();
         boolean first = phase() == Phase.REWARM && before.done().liftedAt().isEmpty() && !dips;
         return isOverBath()
                 && (first
