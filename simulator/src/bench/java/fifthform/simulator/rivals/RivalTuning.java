@@ -10,12 +10,12 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * Tunes the rules of comparison on training kitchens, each with the same effort: {@value #DRAWN} draws from its ranges, then
+ * Tunes the rules of comparison on home kitchens, as the engine's own decisions were, each with the same effort: {@value #DRAWN} draws from its ranges, then
  * {@value #NEAR} steps around the best in shrinking circles, all in the same kitchens. What is made least is the mean distance
  * of the rewarm's highest from the middle of the range (above or below alike, at most 3 K) and a quarter of the mean error of
  * the forecast at the cue (at most 3 K; 3 K where no cue came). Prints {@code rivals/tuned.txt}.
  *
- * <p>{@code -Dtuning.kitchens=120}, {@code -Dfleet=training}, {@code -Dcores=2}.
+ * <p>{@code -Dtuning.kitchens=120}, {@code -Dfleet=home}, {@code -Dcores=2}.
  */
 public final class RivalTuning {
     private static final int DRAWN = 32;
@@ -32,7 +32,7 @@ public final class RivalTuning {
     public static void main(String[] arguments) {
         int kitchens = Integer.getInteger("tuning.kitchens", 120);
         int cores = Integer.getInteger("cores", Runtime.getRuntime().availableProcessors());
-        String fleet = System.getProperty("fleet", "training");
+        String fleet = System.getProperty("fleet", "home");
         Contest contest = new Contest(Fleet.builtIn(fleet), cores);
         List<Ring> rings = contest.each(0, kitchens, k -> new Ring(contest, k));
         System.out.printf(
