@@ -69,7 +69,7 @@ public final class Phrases {
         return switch (alarm) {
             case HEADING_OVER -> "Too hot soon: off the heat";
             case OVER_RANGE -> "Over the working range: off the heat";
-            case NEAR_MELT_OUT -> "Good crystals are melting: cool now";
+            case NEAR_MELT_OUT -> "Good crystals soon melt: cool now";
             case MELT_OUT -> "Melt-out: cool now, stop pouring";
             case HEADING_UNDER -> "Will thicken soon: a touch of warmth";
             case TOO_COOL -> "Thickening: warm it in short touches";

@@ -32,9 +32,18 @@ final class TroubleWords {
                         ? ", band " + bare(Figure.TURN_LOWER_C) + " to " + bare(Figure.TURN_UPPER_C)
                         : "";
         String then = of(Figure.TURN_C).isPresent()
-                ? "Lifted now it turns at about " + celsius(Figure.TURN_C) + band
+                ? "Off the heat it turns at about " + celsius(Figure.TURN_C) + band
                 : "In " + Spans.about(of(Figure.AHEAD_S).orElse(0)) + " it will be at about " + celsius(Figure.AHEAD_C);
-        return List.of(then + ": " + limit(), stands() + ".");
+        return List.of(then + ": " + (isWithin() ? passesBeforeHandsAct() : limit()), stands() + ".");
+    }
+
+    /** A rise goes on until the hands act; it may pass by that alone. */
+    private boolean isWithin() {
+        return of(Figure.PAST_LIMIT_K).orElse(0) < 0;
+    }
+
+    private String passesBeforeHandsAct() {
+        return "within the limit, " + celsius(Figure.LIMIT_C) + ", which it passes before hands have acted.";
     }
 
     List<String> overdue() {

@@ -87,6 +87,23 @@ class ReasonWordsTest {
                 said(first));
     }
 
+    /** On the way up it is warned of what comes before hands act, though a lift at this moment would stay within. */
+    @Test
+    void heatThatComesIsToldOnAndOffTheBath() {
+        Reason past = Reason.by(Rule.FORECAST_PASSES_A_LIMIT)
+                .with(Figure.CHOCOLATE_C, 32.1)
+                .with(Figure.TURN_C, 32.9)
+                .with(Figure.LIMIT_C, 32.5)
+                .with(Figure.PAST_LIMIT_K, 0.4);
+        assertEquals(
+                "Off the heat it turns at about 32.9 °C: 0.4 °C past the limit, 32.5 °C. It stands at 32.1 °C.",
+                said(past));
+        assertEquals(
+                "Off the heat it turns at about 32.3 °C: within the limit, 32.5 °C, which it passes before hands have"
+                        + " acted. It stands at 32.1 °C.",
+                said(past.with(Figure.TURN_C, 32.3).with(Figure.PAST_LIMIT_K, -0.2)));
+    }
+
     @ParameterizedTest
     @EnumSource(Rule.class)
     void everyRuleHasWordsOfItsOwn(Rule rule) {
