@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -70,6 +72,54 @@ class TrainCommandTest {
         assertEquals(first, Files.readAllLines(file));
         assertEquals(0, run(SMALL + " --networks 2 --seed 2"));
         assertNotEquals(first.get(first.size() - 1), Files.readAllLines(file).get(first.size() - 1));
+    }
+
+    /** So weights that were trained beside others can be made again alone. */
+    @Test
+    void the_first_network_is_the_same_whether_others_follow_or_not() throws IOException {
+        assertEquals(0, run(SMALL + " --networks 1 --threads 2"), this::said);
+        List<String> alone = network(Files.readAllLines(file), 0);
+        assertEquals(0, run(SMALL + " --networks 2 --threads 2"), this::said);
+        List<String> both = Files.readAllLines(file);
+        assertEquals(alone, network(both, 0));
+        assertNotEquals(alone, network(both, 1));
+    }
+
+    /** The lines of one network, the word that begins it left out. */
+    private static List<String> network(List<String> lines, int number) {
+        List<List<String>> all = new ArrayList<>();
+        for (String line : lines) {
+            if (line.equals("network")) all.add(new ArrayList<>());
+            else if (!all.isEmpty()) all.get(all.size() - 1).add(line);
+        }
+        return all.get(number);
+    }
+
+    /** The weights in the tree name options that there are, and all that count. */
+    @Test
+    void the_command_of_the_program_s_own_weights_is_understood() throws IOException {
+        String command = own("# command = ");
+        Map<String, String> properties = new HashMap<>();
+        for (String word : command.split(" ")) {
+            if (!word.startsWith("-Dtrain.")) continue;
+            String[] option = word.substring("-D".length()).split("=", 2);
+            properties.put(option[0], option[1]);
+            assertTrue(TrainOptions.usage().contains("  --" + option[0].substring("train.".length()) + ": "), word);
+        }
+        TrainOptions options = TrainOptions.of(new String[] {"--out", "anywhere"}, properties);
+        assertEquals(command, options.command());
+        assertTrue(own("# data = ").startsWith(options.request() + ", version "));
+    }
+
+    private static String own(String key) throws IOException {
+        try (InputStream in = TrainCommand.class.getResourceAsStream("/network/weights.txt")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> line.startsWith(key))
+                    .map(line -> line.substring(key.length()))
+                    .findFirst()
+                    .orElseThrow();
+        }
     }
 
     @Test
