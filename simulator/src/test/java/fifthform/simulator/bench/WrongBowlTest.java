@@ -15,6 +15,9 @@ import org.junit.jupiter.api.Test;
 class WrongBowlTest {
     private static final int KITCHENS = 6;
 
+    /** Of the days that can be doubted about one in a hundred is (goal 2 %, {@code BowlBench}): two of these twelve hardly ever. */
+    private static final int MOST_DOUBTED = 1;
+
     private record Kitchen(List<Day> own, Day other) {}
 
     private static Kitchen kitchen(long number) {
@@ -38,10 +41,12 @@ class WrongBowlTest {
                 .filter(k -> k.other().coasting().bowl().doubt().isPresent())
                 .count();
         assertTrue(noticed >= KITCHENS - 1, noticed + " of " + KITCHENS);
+        long doubted = kitchens.stream()
+                .flatMap(k -> k.own().stream())
+                .filter(day -> day.coasting().bowl().doubt().isPresent())
+                .count();
+        assertTrue(doubted <= MOST_DOUBTED, "doubted its own bowl " + doubted + " times");
         for (Kitchen kitchen : kitchens) {
-            for (Day day : kitchen.own()) {
-                assertTrue(day.coasting().bowl().doubt().isEmpty(), "doubted its own bowl");
-            }
             Bowl left = kitchen.own().get(3).leaves();
             assertTrue(left.learned().orElseThrow().liftsSeen() >= 4, "lifts " + left.learned());
             assertEquals(left.answers(), kitchen.other().leaves().answers(), "another bowl teaches nothing");
