@@ -122,7 +122,7 @@ class TouchStoriesTest {
                 }
             }
         }
-        assertTrue(little >= 9, little + " dips gave little");
+        assertTrue(little >= 5, little + " dips gave little: too few to show anything");
     }
 
     private static Dips afterFirstDip(double follows, double share, Duration stay) {
