@@ -74,7 +74,7 @@ public record Dip(
         Objects.requireNonNull(mark, "mark");
     }
 
-    boolean is(Stage other) {
+    public boolean is(Stage other) {
         return stage == other;
     }
 
@@ -84,7 +84,7 @@ public record Dip(
     }
 
     /** How long the stage has lasted, s. */
-    double secondsAt(Instant now) {
+    public double secondsAt(Instant now) {
         return Duration.between(since, now).toMillis() / 1000.0;
     }
 

@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Dip;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Undoable;
 import fifthform.curves.input.AlarmId;
@@ -273,11 +274,18 @@ final class KeyDesk implements Consumer<Key> {
             act(new PhaseConfirmed(at, Phase.COOL), "Cooling again");
         } else if (cues.isOpen(CueId.IN_RANGE)) {
             act(new SampleProved(at, SampleProved.Verdict.IN_TEMPER), "Sample proved: in temper");
-        } else if (isCareOnly(cues)) {
+        } else if (isDip(cues, Dip.Stage.OVER_BATH)) {
+            moved(Place.TABLE, at);
+        } else if (isCareOnly(cues) || isDip(cues, Dip.Stage.LOOKING)) {
             say(levers.hands().isPresent() ? "D dries the bowl, S stirs" : "Good; the curve shows the rest");
         } else {
             phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
         }
+    }
+
+    /** A hand is often later than the cue it answers, and that must not end the way up below the range. */
+    private static boolean isDip(CueBoard cues, Dip.Stage stage) {
+        return cues.dips().dip().filter(dip -> dip.is(stage)).isPresent();
     }
 
     /** Wiping, stirring and a warmer bath end no phase. */

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Dip;
 import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.input.AlarmId;
@@ -191,6 +193,24 @@ class KeyDeskTest {
         desk.accept(Key.STEP_DONE);
         assertEquals(List.of(), inputs);
         assertEquals(Optional.of("Good; the curve shows the rest"), desk.line());
+    }
+
+    /** A hand is often later than the cue it answers: that must not end the way up below the range. */
+    @Test
+    void stepDoneWhileAShortDipGoesOnEndsNoPhase() {
+        session.set(Tapes.first(Tapes.UNPLUGGED, s -> nothingDueIn(s, Dip.Stage.OVER_BATH)));
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(new BowlMoved(NOW, Place.TABLE)), inputs);
+        session.set(Tapes.first(Tapes.UNPLUGGED, s -> nothingDueIn(s, Dip.Stage.LOOKING)));
+        desk.accept(Key.STEP_DONE);
+        assertEquals(1, inputs.size());
+        assertEquals(Optional.of("Good; the curve shows the rest"), desk.line());
+    }
+
+    private static boolean nothingDueIn(SessionSnapshot s, Dip.Stage stage) {
+        CueBoard cues = s.state().cues();
+        return cues.open().isEmpty()
+                && cues.dips().dip().filter(dip -> dip.is(stage)).isPresent();
     }
 
     @Test
