@@ -1,6 +1,7 @@
 package fifthform.monitor.practice;
 
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Dip;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.State;
@@ -18,8 +19,8 @@ import java.util.Set;
 
 /**
  * Lets practice run fast where nothing happens and slowly where something has to be read: at the speed of life while a
- * step is due, since a simulated maker acts within seconds, and at ×3 from <i>get ready</i> until the temperature has
- * turned.
+ * step is due, since a simulated maker acts within seconds, and at ×3 while the seconds of a short dip are counted and
+ * from <i>get ready</i> until the temperature has turned. Hands count a dip at the speed of life.
  */
 public final class PracticePace implements SessionListener {
     private static final double LIFE = 1;
@@ -33,6 +34,7 @@ public final class PracticePace implements SessionListener {
             CueId.STOP_COOLING,
             CueId.CRYSTALS_ENOUGH,
             CueId.LIFT_NOW,
+            CueId.OFF_NOW,
             CueId.PUT_BACK,
             CueId.TOUCH_OF_WARMTH);
 
@@ -110,6 +112,17 @@ public final class PracticePace implements SessionListener {
         if (turnComes && turnAwaitedSince.isEmpty()) turnAwaitedSince = Optional.of(cue.at());
     }
 
+    /** The last seconds of a short dip are counted aloud; nobody counts with a clock that runs thirty times as fast. */
+    private static boolean isCounted(State state) {
+        return state.cues()
+                .dips()
+                .dip()
+                .filter(dip -> dip.is(Dip.Stage.OVER_BATH))
+                .map(dip -> Math.abs(dip.seconds() - dip.secondsAt(state.at())))
+                .filter(off -> off <= HANDS_NEED.toSeconds())
+                .isPresent();
+    }
+
     /** The fastest speed at which what is on the screen can be read. */
     private double readable(State state) {
         for (Map.Entry<CueId, OpenCue> open : state.cues().open().entrySet()) {
@@ -117,6 +130,7 @@ public final class PracticePace implements SessionListener {
             if (DUE_NOW.contains(open.getKey()) && age.compareTo(shown()) < 0) return LIFE;
             if (open.getKey() == CueId.IN_RANGE && age.compareTo(IN_RANGE_SHOWN) < 0) return READABLE;
         }
+        if (isCounted(state)) return atCues == AtCues.WAIT_FOR_HANDS ? LIFE : READABLE;
         boolean turning = turnAwaitedSince
                 .filter(since -> Duration.between(since, state.at()).compareTo(LONGEST_TURN) < 0)
                 .isPresent();

@@ -3,7 +3,9 @@ package fifthform.monitor.practice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Dip;
 import fifthform.curves.engine.Event;
+import fifthform.curves.engine.State;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.practice.PracticePace.AtCues;
 import fifthform.monitor.session.SessionSnapshot;
@@ -46,6 +48,25 @@ class PracticePaceTest {
 
     private static SessionSnapshot at(Instant instant) {
         return Tapes.first(Tapes.OWN_WAY, s -> !s.state().at().isBefore(instant));
+    }
+
+    /** Else the seconds of a short dip would fly by, and no hands could answer its end. */
+    @Test
+    void slowWhileTheSecondsOfAShortDipAreCounted() {
+        SessionSnapshot dipping = Tapes.first(Tapes.UNPLUGGED, s -> isCounting(s.state()));
+        pace.stepped(dipping, List.of());
+        assertEquals(3, clock.speed());
+        new PracticePace(clock, 10, AtCues.WAIT_FOR_HANDS).stepped(dipping, List.of());
+        assertEquals(1, clock.speed(), "for one's own hands");
+    }
+
+    private static boolean isCounting(State state) {
+        return state.cues().open().isEmpty()
+                && state.cues()
+                        .dips()
+                        .dip()
+                        .filter(dip -> dip.is(Dip.Stage.OVER_BATH) && dip.secondsAt(state.at()) < dip.seconds())
+                        .isPresent();
     }
 
     @Test
