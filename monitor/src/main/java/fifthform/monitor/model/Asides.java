@@ -11,6 +11,9 @@ import java.util.OptionalDouble;
 
 /** What stands beside a step that is due: why, with the figure that matters, or what comes of it. */
 final class Asides {
+    /** Above this the screen calls it rising, and nobody would believe that it has turned. */
+    private static final double RISES_KELVIN_PER_MINUTE = 0.15;
+
     private final Units units;
     private final Recipe recipe;
 
@@ -92,7 +95,11 @@ final class Asides {
         OptionalDouble aim = reason.figure(Figure.AIM_C);
         if (celsius.isEmpty() || aim.isEmpty()) return "it fell short";
         double missing = aim.getAsDouble() - celsius.getAsDouble();
-        return "it turned " + units.difference(Math.abs(missing)) + (missing < 0 ? " above " : " short of ")
+        // The next dip may be asked for before this one's peak, where even all that is under way will not do.
+        boolean rises = reason.figure(Figure.RATE_K_PER_MIN).orElse(0) >= RISES_KELVIN_PER_MINUTE;
+        return (rises ? "it is " : "it turned ")
+                + units.difference(Math.abs(missing))
+                + (missing < 0 ? " above " : " short of ")
                 + celsius(aim);
     }
 

@@ -104,7 +104,7 @@ final class ReasonWords {
         if (has(Figure.AIM_C)) say("Aimed at: " + celsius(Figure.AIM_C) + ".");
         else if (reason.rule() == Rule.TURN_REACHES_AIM)
             say(
-                    "Aimed at: inside that range, lower the less sure it is, since too hot costs twice as much as too cool.");
+                    "Aimed at: inside that range, lower the less sure it is, since too hot costs a third more than too cool.");
     }
 
     private void time() {

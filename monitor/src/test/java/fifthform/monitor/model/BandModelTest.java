@@ -89,6 +89,16 @@ class BandModelTest {
         assertEquals(aside, phrases().aside(cue, open(figure, reason)));
     }
 
+    /** Where far too little is under way the next dip is asked for before the peak. */
+    @Test
+    void whatStillRisesIsNotSaidToHaveTurned() {
+        Reason rising = Reason.by(Rule.SIZED_BY_EARLIER_DIPS)
+                .with(Figure.CHOCOLATE_C, 29.3)
+                .with(Figure.RATE_K_PER_MIN, 1.4)
+                .with(Figure.AIM_C, 31.5);
+        assertEquals("it is 2.2 °C short of 31.5 °C", phrases().aside(CueId.PUT_BACK, open(8, rising)));
+    }
+
     @Test
     void aLiftByTheWideBandSaysSoAndWhatComesThen() {
         Reason wide = Reason.by(Rule.UPPER_END_REACHES_RANGE).with(Figure.TURN_UPPER_C, 32.4);

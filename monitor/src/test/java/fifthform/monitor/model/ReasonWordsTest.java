@@ -43,7 +43,7 @@ class ReasonWordsTest {
     void aLiftIsToldWithWhereItTurnsWhatIsAimedAtAndTheTime() {
         assertEquals(
                 "Turning point now about 31.6 °C, band 31.1 to 32.2; range 31.0 to 32.0."
-                        + " Aimed at: inside that range, lower the less sure it is, since too hot costs twice as much as too"
+                        + " Aimed at: inside that range, lower the less sure it is, since too hot costs a third more than too"
                         + " cool. Lift within 4 s; your hands take about 3 s."
                         + " This bowl coasts about 1.1 °C at 1 °C/min (0.8 to 1.5), from 3 lifts.",
                 said(LIFT));
