@@ -31,11 +31,16 @@ final class BowlWords {
     }
 
     static void mustBeAName(String name) throws Refusal {
-        if (KeptBowl.isId(KeptBowl.idOf(name)) && name.length() <= 60) return;
+        boolean printable = name.codePoints().noneMatch(Character::isISOControl);
+        if (printable && KeptBowl.isId(KeptBowl.idOf(name)) && name.length() <= 60) return;
+        String shown = name.codePoints()
+                .map(c -> Character.isISOControl(c) ? '?' : c)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "\"" + name + "\" cannot be the name of a bowl. Nothing was done."
-                        + " Give 1 to 60 characters with a letter (a to z) or a digit in them.");
+                "\"" + shown + "\" cannot be the name of a bowl. Nothing was done."
+                        + " Give 1 to 60 printable characters with a letter (a to z) or a digit in them.");
     }
 
     static BowlMaterial material(String word) throws Refusal {

@@ -65,6 +65,14 @@ class BowlsCommandTest {
         assertTrue(bowls("show steel").out().contains("Nothing was learned of it yet."));
     }
 
+    /** A name is printed on every screen: it must not move the terminal's cursor or change its colours. */
+    @Test
+    void aNameThatATerminalWouldObeyIsRefused() {
+        bowls("add glass\u001B[31m")
+                .refuses(2, "\"glass?[31m\" cannot be the name of a bowl", "Nothing was done.", "Give 1 to 60");
+        assertFalse(Files.exists(home.resolve("bowls")));
+    }
+
     @Test
     void aDamagedFileIsSaidAndTheRestStands() throws Exception {
         bowls("add glass");
