@@ -99,16 +99,20 @@ final class AnalyseCommand implements Callable<Integer> {
     /** A file that cannot be used is said, and the next ones are analysed all the same. */
     private Exit one(String file, Folders folders) {
         try {
-            return isSession(file) ? session(SessionNames.find(file, folders.sessions())) : table(file, folders);
+            return isSession(file, folders)
+                    ? session(SessionNames.find(file, folders.sessions()))
+                    : table(file, folders);
         } catch (Refusal refusal) {
             err().println(refusal.getMessage());
             return refusal.exit();
         }
     }
 
-    private static boolean isSession(String file) {
-        boolean isThere = Files.exists(Path.of(file));
-        return file.endsWith(SessionFiles.ENDING) || !isThere && file.equals(SessionNames.LAST);
+    /** A file that is there is what it looks like; else a session may be meant by its name, as in {@code replay}. */
+    private static boolean isSession(String file, Folders folders) {
+        if (file.endsWith(SessionFiles.ENDING)) return true;
+        if (file.equals(STANDARD_INPUT) || Files.exists(Path.of(file))) return false;
+        return file.equals(SessionNames.LAST) || Files.exists(folders.sessions().resolve(file + SessionFiles.ENDING));
     }
 
     private Exit session(Path file) throws Refusal {

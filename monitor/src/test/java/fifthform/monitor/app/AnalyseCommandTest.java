@@ -106,6 +106,18 @@ class AnalyseCommandTest {
         assertEquals(rows.size() - 1, said.size());
     }
 
+    /** As replay takes it. */
+    @Test
+    void aSessionIsFoundByItsName() throws Exception {
+        Path sessions = Files.createDirectories(folder.resolve("sessions"));
+        Files.copy(
+                Path.of("src/test/resources/tapes/demo-unplugged.tempering.jsonl"),
+                sessions.resolve("demo-unplugged.tempering.jsonl"));
+        Said said = Said.by("analyse", "--data", folder.toString(), "--summary", "demo-unplugged");
+        assertEquals(0, said.exit(), said.err());
+        assertTrue(said.out().startsWith("{\"session\":\"demo-unplugged\",\"summary\""), said.out());
+    }
+
     @Test
     void everyAndSummaryKeepFewerLines() throws Exception {
         Path file = invented(8, 100);
