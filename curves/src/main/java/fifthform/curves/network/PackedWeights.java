@@ -20,7 +20,9 @@ final class PackedWeights {
      */
     static Network read(String name) {
         InputStream packed = PackedWeights.class.getResourceAsStream(name);
-        if (packed == null) throw new IllegalStateException("the program was packed without its " + name);
+        if (packed == null)
+            throw new IllegalStateException(
+                    "the program was packed without its " + name + "; build it again with: mvn -q clean package");
         try (BufferedReader in = new BufferedReader(new InputStreamReader(packed, StandardCharsets.UTF_8))) {
             return WeightText.read(in.lines().toList(), name);
         } catch (IOException e) {

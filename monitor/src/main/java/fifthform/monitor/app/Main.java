@@ -45,6 +45,8 @@ public final class Main {
                     .println("That was more than this computer's memory holds (" + tooMuch
                             + "). What has been recorded is kept. Try with less.");
             return Exit.FAULT.code();
+        } catch (LinkageError brokenPacking) {
+            return fault(line, brokenPacking, Arrays.asList(args).contains("--trace"));
         }
     }
 
@@ -54,17 +56,24 @@ public final class Main {
                 line.getErr().println(refusal.getMessage());
                 return refusal.exit().code();
             }
-            line.getErr().println("This is a fault of the program: " + e + cause(e));
-            line.getErr()
-                    .println(
-                            "What has been recorded is kept. Please report it, with what --trace prints, and start again.");
-            if (trace) e.printStackTrace(line.getErr());
-            return Exit.FAULT.code();
+            return fault(line, e, trace);
         };
     }
 
-    private static String cause(Exception e) {
-        return e.getCause() == null ? "" : " (" + e.getCause() + ")";
+    private static int fault(CommandLine line, Throwable e, boolean trace) {
+        line.getErr().println("This is a fault of the program: " + e + cause(e));
+        line.getErr()
+                .println(
+                        "What has been recorded is kept. Please report it, with what --trace prints, and start again.");
+        if (trace) e.printStackTrace(line.getErr());
+        return Exit.FAULT.code();
+    }
+
+    /** What it began with, since what lies between tells only where it passed. */
+    private static String cause(Throwable e) {
+        Throwable first = e;
+        while (first.getCause() != null) first = first.getCause();
+        return first == e ? "" : " (" + first + ")";
     }
 
     private static int notUnderstood(ParameterException e) {
