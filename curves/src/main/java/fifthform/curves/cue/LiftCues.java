@@ -41,13 +41,19 @@ final class LiftCues {
         LiftCues cues = new LiftCues(look);
         // The key of the way back is forgotten as often as others: one stay, one cue.
         if (look.wasToldToLift() && !look.isLeftOverBath()) return LiftWait.NONE;
-        if (dips.is(Stage.OVER_BATH) && !look.wantsOneLift())
-            return cues.endOfDip(dips.dip().orElseThrow());
+        // A touch that holds the range is counted by whoever lifts once, too.
+        if (dips.dip()
+                .filter(d -> d.is(Stage.OVER_BATH) && cues.isCountedOut(d))
+                .isPresent()) return cues.endOfDip(dips.dip().orElseThrow());
         // While a dip is asked for or looked at the bowl is off the bath, whatever a forgotten key says, unless the
         // curve leaves no doubt that somebody put it there and left it.
         boolean stays = dips.dip().filter(d -> !cues.isOutstayed(d)).isEmpty();
         boolean asked = stays && look.isSurelyOverBath() && !look.mayCoast();
         return asked || look.isLeftOverBath() ? cues.oneLift() : LiftWait.NONE;
+    }
+
+    private boolean isCountedOut(Dip dip) {
+        return !look.wantsOneLift() || dip.purpose() == Dip.Purpose.HOLD;
     }
 
     /** Nobody counts any more, and a word of it is not late by the hands' time: a dip has become a stay until told. */

@@ -36,13 +36,14 @@ public record Course(
         if (place == Place.TABLE) {
             return inflow() * StrictMath.exp(-seconds / coastSeconds) - lossKelvinPerSecond;
         }
+        if (cannotCool()) return kelvinPerSecond * StrictMath.exp(-seconds / coastSeconds);
         return pushes() ? kelvinPerSecond * StrictMath.exp(-seconds / approachSeconds()) : kelvinPerSecond;
     }
 
     /** The time for which an error of the present rate still tells: K of error ahead for each K/s, s. */
     double reachSeconds(double seconds) {
-        if (place != Place.TABLE && !pushes()) return seconds;
-        double tau = place == Place.TABLE ? coastSeconds : approachSeconds();
+        if (place != Place.TABLE && !pushes() && !cannotCool()) return seconds;
+        double tau = place == Place.TABLE || cannotCool() ? coastSeconds : approachSeconds();
         return tau * -StrictMath.expm1(-seconds / tau);
     }
 
@@ -69,6 +70,7 @@ public record Course(
     }
 
     private double overWater(double seconds) {
+        if (cannotCool()) return celsius + kelvinPerSecond * reachSeconds(seconds);
         if (!pushes()) return celsius + kelvinPerSecond * seconds;
         double tau = approachSeconds();
         return celsius + kelvinPerSecond * tau * -StrictMath.expm1(-seconds / tau);
@@ -82,6 +84,11 @@ public record Course(
     /** Whether the rate goes the way this water pushes; just after a move it may still go the other way. */
     private boolean pushes() {
         return kelvinPerSecond != 0 && (bathCelsius - celsius) * kelvinPerSecond > 0;
+    }
+
+    /** Put over warmer water while it still sinks, it sinks only as long as its wall is cold. */
+    private boolean cannotCool() {
+        return place == Place.BATH && kelvinPerSecond < 0 && bathCelsius > celsius;
     }
 
     private double approachSeconds() {

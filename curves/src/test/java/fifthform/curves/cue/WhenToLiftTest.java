@@ -23,18 +23,13 @@ class WhenToLiftTest {
 
     /** A dip of so many seconds over the bath since a minute: put there unasked, or asked for and counted. */
     private static CueBoard dips(double seconds, boolean counted) {
+        return dips(Dip.Purpose.REACH, seconds, counted);
+    }
+
+    private static CueBoard dips(Dip.Purpose purpose, double seconds, boolean counted) {
         Instant asked = counted ? OverTheBath.START.minusSeconds(4) : OverTheBath.START;
         Dip dip = new Dip(
-                Dip.Stage.OVER_BATH,
-                Dip.Purpose.REACH,
-                asked,
-                seconds,
-                OverTheBath.START,
-                30.2,
-                0,
-                31.2,
-                1,
-                Optional.empty());
+                Dip.Stage.OVER_BATH, purpose, asked, seconds, OverTheBath.START, 30.2, 0, 31.2, 1, Optional.empty());
         LiftWait waited = new LiftWait(Optional.of(NOW.minusSeconds(30)), Optional.empty());
         return new CueBoard(Map.of(), waited, Dips.NONE.with(dip), new Done(0, Optional.empty(), Optional.empty()));
     }
@@ -51,6 +46,14 @@ class WhenToLiftTest {
         assertFalse(next(Approach.ONE_LIFT, Evidence.TOLD, 200, false).isOpen(CueId.LIFT_NOW));
         assertTrue(next(Approach.TOUCHES_WHERE_UNSURE, Evidence.TOLD, 200, true).isOpen(CueId.OFF_NOW));
         assertEquals(Map.of(), next(Approach.ONE_LIFT, Evidence.TOLD, 200, true).open());
+    }
+
+    /** A touch that holds the range is counted, however its maker wants to come up to it. */
+    @Test
+    void aTouchThatHoldsIsEndedByItsSeconds() {
+        OverTheBath bowl = new OverTheBath(Approach.ONE_LIFT, Evidence.TOLD, PlaceOdds.SILENT);
+        CueBoard after = CueRules.next(bowl.at(NOW, 200), dips(Dip.Purpose.HOLD, 10, true));
+        assertTrue(after.isOpen(CueId.OFF_NOW), after.open().toString());
     }
 
     /** Where the last lift fell short a dip is asked for; a bowl that then stays on must still be told its second. */

@@ -8,6 +8,7 @@ import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Tracks;
 import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.setup.Approach;
@@ -33,6 +34,9 @@ import java.util.function.Supplier;
 /** What to do now: the worst alarm, else the cue that is due, else what goes on quietly. */
 final class BandModel {
     /** Steps that stand for minutes are part of the quiet screen; the others are due now. */
+    /** Steps that warm the chocolate. */
+    private static final List<CueId> WARMING = List.of(CueId.CRYSTALS_ENOUGH, CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH);
+
     private static final List<CueId> LOUDEST_FIRST = List.of(
             CueId.LIFT_NOW,
             CueId.OFF_NOW,
@@ -80,14 +84,20 @@ final class BandModel {
 
     private <T> T fromLoudest(Function<AlarmId, T> alarm, Function<CueId, T> cue, Supplier<T> nothing) {
         // A passed alarm waits in the strip to be seen; what is to be done now is something else by now.
-        Optional<AlarmId> worst =
-                alarmsWorstFirst().stream().filter(id -> !hasPassed(id)).findFirst();
+        Optional<AlarmId> worst = alarmsWorstFirst().stream()
+                .filter(id -> !hasPassed(id) && !isAnswered(id))
+                .findFirst();
         if (worst.isPresent() && state.alarms().of(worst.get()).priority() != Priority.ADVISE)
             return alarm.apply(worst.get());
         Optional<CueId> due =
                 LOUDEST_FIRST.stream().filter(state.cues()::isOpen).findFirst();
         if (due.isPresent()) return cue.apply(due.get());
         return worst.map(alarm).orElseGet(nothing);
+    }
+
+    /** What is too cold is best answered by the warmth that is due: the step says how much. */
+    private boolean isAnswered(AlarmId id) {
+        return id == AlarmId.OVER_COOLED && WARMING.stream().anyMatch(state.cues()::isOpen);
     }
 
     /** All alarms that stand or are set aside, for the strip. */
@@ -127,7 +137,14 @@ final class BandModel {
                 doubt(id).map(ProbePhrases::headline).or(() -> fault(id).map(ProbePhrases::headline));
         return id == AlarmId.NOT_RECORDING
                 ? phrases.storeHeadline(state.storeTrouble())
-                : ofProbe.orElseGet(() -> phrases.headline(id, standing.figureCelsius()));
+                : ofProbe.or(() -> tooColdOffTheWater(id))
+                        .orElseGet(() -> phrases.headline(id, standing.figureCelsius()));
+    }
+
+    /** Who has taken the bowl out of the cold water already needs another word. */
+    private Optional<String> tooColdOffTheWater(AlarmId id) {
+        boolean off = id == AlarmId.OVER_COOLED && state.batch().place() == Place.TABLE;
+        return off ? Optional.of(phrases.tooColdOffTheWater()) : Optional.empty();
     }
 
     private String detail(AlarmId id, Standing standing) {

@@ -64,6 +64,11 @@ public final class Phrases {
         return "glass can crack: lukewarm water first";
     }
 
+    /** Too cold, and out of the water already. */
+    public String tooColdOffTheWater() {
+        return "Too cold: warm it a little, stir";
+    }
+
     /** An alarm in a few words. */
     public String headline(AlarmId alarm, OptionalDouble figure) {
         return switch (alarm) {
