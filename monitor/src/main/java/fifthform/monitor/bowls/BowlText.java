@@ -63,20 +63,40 @@ public final class BowlText {
                         .number("squares", usual.squares()));
     }
 
-    /** @throws UnreadableJson a line of it cannot be understood, or is of a newer program */
-    static KeptBowl read(String text) throws UnreadableJson {
+    /**
+     * A text that was read.
+     *
+     * @param bowl with the amounts that could be read
+     * @param complaints of the lines that could not
+     */
+    record Read(KeptBowl bowl, List<String> complaints) {
+        Read {
+            complaints = List.copyOf(complaints);
+        }
+    }
+
+    /** @throws UnreadableJson its first line cannot be understood, or it is of a newer program */
+    static Read read(String text) throws UnreadableJson {
         List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
         if (lines.isEmpty()) throw new UnreadableJson("it is empty");
         try {
             JsonObject first = JsonObject.parse(lines.get(0));
             if (first.whole("format") != FORMAT) throw new UnreadableJson("it is of a newer program");
             List<Taught> taught = new ArrayList<>();
-            for (String line : lines.subList(1, lines.size())) taught.add(taught(JsonObject.parse(line)));
-            return new KeptBowl(
+            List<String> complaints = new ArrayList<>();
+            for (int i = 1; i < lines.size(); i++) {
+                try {
+                    taught.add(taught(JsonObject.parse(lines.get(i))));
+                } catch (UnreadableJson | IllegalArgumentException | DateTimeException e) {
+                    complaints.add("line " + (i + 1) + ": " + e.getMessage());
+                }
+            }
+            KeptBowl bowl = new KeptBowl(
                     first.text("bowl"),
                     first.text("name"),
                     first.choice("material", BowlMaterial.values(), BowlMaterial::word),
                     taught);
+            return new Read(bowl, complaints);
         } catch (IllegalArgumentException | DateTimeException e) {
             throw new UnreadableJson(e.getMessage());
         }

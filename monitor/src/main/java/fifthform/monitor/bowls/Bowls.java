@@ -95,12 +95,31 @@ public final class Bowls {
 
     private Optional<KeptBowl> read(Path file, List<Problem> problems) {
         try {
-            KeptBowl bowl = BowlText.read(Files.readString(file));
+            BowlText.Read read = BowlText.read(Files.readString(file));
+            KeptBowl bowl = read.bowl();
             if (!file(bowl.id()).equals(file)) throw new UnreadableJson("it says to be the bowl " + bowl.id());
+            if (!read.complaints().isEmpty()) problems.add(partly(file, read));
             return Optional.of(bowl);
         } catch (UnreadableJson | IOException e) {
             problems.add(aside(file, e));
             return Optional.empty();
+        }
+    }
+
+    /** The amounts that can be read stay known; the file as it was is kept beside them. */
+    private Problem partly(Path file, BowlText.Read read) {
+        String what = "Some of what this bowl taught cannot be read (" + String.join("; ", read.complaints())
+                + "), so those amounts are taken as new.";
+        try {
+            Path copy = Files.copy(file, free(file, ".unreadable"));
+            keep(read.bowl());
+            return new Problem(
+                    file.toString(),
+                    what,
+                    "The rest stays known. The file as it was is kept as " + copy.getFileName()
+                            + ": mend that line there and give it back this name, or forget it.");
+        } catch (IOException e) {
+            return new Problem(file.toString(), what, "Check that you may read and change this file.");
         }
     }
 

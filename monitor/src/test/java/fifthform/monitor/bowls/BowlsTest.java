@@ -63,7 +63,7 @@ class BowlsTest {
     void aDamagedFileIsKeptAsideAndSaid() throws IOException {
         bowls().keep(steel());
         Path file = home.resolve("bowls/steel-1-kg.jsonl");
-        Files.writeString(file, Files.readString(file).replace("\"coast_s\":42", "\"coast_s\":9e9"));
+        Files.writeString(file, Files.readString(file).replace("\"material\":\"steel\"", "\"material\":\"mud\""));
 
         Bowls.Loaded loaded = bowls().load();
 
@@ -72,6 +72,29 @@ class BowlsTest {
         assertTrue(loaded.problems().get(0).toString().contains("is kept as steel-1-kg.jsonl.unreadable"));
         assertTrue(Files.exists(home.resolve("bowls/steel-1-kg.jsonl.unreadable")));
         assertEquals(List.of(), bowls().load().problems(), "said once");
+    }
+
+    @Test
+    void oneDamagedLineCostsNoOtherAmount() throws IOException {
+        bowls().keep(steel());
+        Path file = home.resolve("bowls/steel-1-kg.jsonl");
+        Files.writeString(file, Files.readString(file).replace("\"coast_s\":42", "\"coast_s\":9e9"));
+
+        String damaged = Files.readString(file) + "rubbish\n";
+        Files.writeString(file, damaged);
+
+        Bowls.Loaded loaded = bowls().load();
+
+        List<Taught> rest = loaded.bowls().get(0).taught();
+        assertEquals(steel().taught().size() - 1, rest.size());
+        assertTrue(steel().taught().containsAll(rest), rest.toString());
+        String said = loaded.problems().get(0).toString();
+        assertTrue(said.contains("line 3: ") && said.contains("line 4: ") && !said.contains("line 2: "), said);
+        assertTrue(said.contains("is kept as steel-1-kg.jsonl.unreadable"), said);
+        assertEquals(damaged, Files.readString(home.resolve("bowls/steel-1-kg.jsonl.unreadable")), "nothing is lost");
+        Bowls.Loaded again = bowls().load();
+        assertEquals(List.of(), again.problems(), "said once");
+        assertEquals(loaded.bowls(), again.bowls());
     }
 
     @Test
