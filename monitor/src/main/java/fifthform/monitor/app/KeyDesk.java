@@ -278,9 +278,18 @@ final class KeyDesk implements Consumer<Key> {
             moved(Place.TABLE, at);
         } else if (isCareOnly(cues) || isDip(cues, Dip.Stage.LOOKING)) {
             say(levers.hands().isPresent() ? "D dries the bowl, S stirs" : "Good; the curve shows the rest");
+        } else if (isBelowTheRange(state) && !said.get().asked(Key.STEP_DONE, handsClock.instant())) {
+            ask("Below the working range: press Enter again to end the rewarm here", Key.STEP_DONE);
         } else {
             phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
         }
+    }
+
+    /** Nobody pours from here; a press that was meant for a cue just gone must not end the way up. */
+    private boolean isBelowTheRange(State state) {
+        double low = session.get().setup().recipe().work().range().lowCelsius();
+        return state.batch().phase() == Phase.REWARM
+                && state.estimate().filter(e -> e.chocolateCelsius() < low).isPresent();
     }
 
     /** A hand is often later than the cue it answers, and that must not end the way up below the range. */

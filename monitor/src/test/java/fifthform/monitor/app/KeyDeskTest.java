@@ -207,6 +207,26 @@ class KeyDeskTest {
         assertEquals(Optional.of("Good; the curve shows the rest"), desk.line());
     }
 
+    /** Nobody pours from below the range: the first press asks, the second is believed. */
+    @Test
+    void stepDoneBelowTheRangeIsAskedTwice() {
+        session.set(Tapes.first(
+                Tapes.OWN_WAY,
+                s -> s.state().batch().phase() == Phase.REWARM
+                        && s.state().cues().open().isEmpty()
+                        && s.state().cues().dips().dip().isEmpty()
+                        && s.state().alarms().standing().isEmpty()
+                        && s.state()
+                                .estimate()
+                                .filter(e -> e.chocolateCelsius() < 30)
+                                .isPresent()));
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(), inputs);
+        assertEquals(Optional.of("Below the working range: press Enter again to end the rewarm here"), desk.line());
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(new PhaseConfirmed(NOW, Phase.WORK)), inputs);
+    }
+
     private static boolean nothingDueIn(SessionSnapshot s, Dip.Stage stage) {
         CueBoard cues = s.state().cues();
         return cues.open().isEmpty()
