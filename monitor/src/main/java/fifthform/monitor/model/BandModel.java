@@ -34,9 +34,6 @@ import java.util.function.Supplier;
 /** What to do now: the worst alarm, else the cue that is due, else what goes on quietly. */
 final class BandModel {
     /** Steps that stand for minutes are part of the quiet screen; the others are due now. */
-    /** Steps that warm the chocolate. */
-    private static final List<CueId> WARMING = List.of(CueId.CRYSTALS_ENOUGH, CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH);
-
     private static final List<CueId> LOUDEST_FIRST = List.of(
             CueId.LIFT_NOW,
             CueId.OFF_NOW,
@@ -51,6 +48,9 @@ final class BandModel {
             CueId.TOUCH_OF_WARMTH,
             CueId.IN_RANGE,
             CueId.WIPE_AND_STIR);
+
+    /** Steps that warm the chocolate. */
+    private static final List<CueId> WARMING = List.of(CueId.CRYSTALS_ENOUGH, CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH);
 
     private final Setup setup;
     private final State state;
