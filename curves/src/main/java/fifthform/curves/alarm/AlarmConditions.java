@@ -220,16 +220,7 @@ public final class AlarmConditions {
      */
     private Finding unlessContested(AlarmId id, double limitCelsius, Duration atMost) {
         Finding hot = above(id, limitCelsius);
-        boolean contested = hot.condition() == Condition.MET
-                && situation
-                        .opinion()
-                        .filter(o -> o.highestCelsius() < limitCelsius)
-                        .isPresent()
-                && situation
-                                .window()
-                                .coolestThroughout(situation.now().minus(atMost))
-                                .orElse(0)
-                        < limitCelsius;
+        boolean contested = hot.condition() == Condition.MET && situation.isContested(limitCelsius, atMost);
         return contested ? new Finding(Condition.BETWEEN, hot.priority(), hot.figureCelsius()) : hot;
     }
 

@@ -118,27 +118,14 @@ final class HeadingOver {
         double stillToCome = limitCelsius(estimate) + overKelvin - estimate.chocolateCelsius();
         boolean offTheBath = situation.batch().place() != Place.BATH;
         boolean toCome = !offTheBath || stillToCome > TO_COME_KELVIN;
-        if (slowest() > RISES_KELVIN_PER_MINUTE && toCome && !isContested()) return Condition.MET;
+        if (slowest() > RISES_KELVIN_PER_MINUTE && toCome && !situation.isContested(warnCelsius, CONTESTED))
+            return Condition.MET;
         // A wobble of the spoon's is no turning point yet.
         double fastest = situation
                 .window()
                 .highestRateThroughout(situation.now().minus(RISE_SEEN))
                 .orElse(0);
         return fastest > RISES_KELVIN_PER_MINUTE ? Condition.BETWEEN : Condition.OVER;
-    }
-
-    /** The network is sure that it does not come to that, and readings above it have not lasted yet. */
-    private boolean isContested() {
-        boolean denied = situation
-                .opinion()
-                .filter(o -> o.highestCelsius() < warnCelsius)
-                .isPresent();
-        return denied
-                && situation
-                                .window()
-                                .coolestThroughout(situation.now().minus(CONTESTED))
-                                .orElse(0)
-                        < warnCelsius;
     }
 
     /** Whether the hands have not obeyed a cue to lift: the push that was there before it goes on. */

@@ -5,7 +5,6 @@ import fifthform.curves.network.Given;
 import fifthform.curves.network.Insight;
 import fifthform.curves.network.Network;
 import fifthform.curves.recipe.Phase;
-import fifthform.curves.setup.LearnedCoast;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
@@ -27,8 +26,6 @@ final class Hearing {
      * LearnedBench measures: by e^−0.34 in the middle. Seen by the network at its own length it is worth more.
      */
     private static final double TAUGHT_OVER_LEARNED = 1.4;
-
-    private static final double LONGEST_COAST_SECONDS = 600;
 
     private final Optional<Network> network;
 
@@ -72,14 +69,9 @@ final class Hearing {
                 orElse(within(Around.measured(state, setup, Role.BATH), -20, 150), planned),
                 setup.bowl().amountGrams(),
                 setup.bowl().material(),
-                setup.bowl().learned().map(Hearing::asTaught),
+                setup.bowl().learned().map(learned -> learned.times(TAUGHT_OVER_LEARNED)),
                 orElse(within(Around.measured(state, setup, Role.ROOM), -20, 60), setup.roomCelsius()),
                 measuredLag(state, setup.bowlProbe()));
-    }
-
-    private static LearnedCoast asTaught(LearnedCoast learned) {
-        double seconds = Math.min(LONGEST_COAST_SECONDS, TAUGHT_OVER_LEARNED * learned.coastSeconds());
-        return new LearnedCoast(seconds, learned.logSpread(), learned.liftsSeen());
     }
 
     private static OptionalDouble orElse(OptionalDouble first, OptionalDouble second) {

@@ -78,4 +78,13 @@ public record Situation(
     public Optional<Estimate> trusted() {
         return probe == ProbePlace.OUT ? Optional.empty() : estimate.filter(Estimate::isUsable);
     }
+
+    /**
+     * Whether the network is sure that the chocolate does not come to this limit, and the readings have not been above it
+     * for so long: a tip that leans on a warm wall reads more than the chocolate has, but only as long as hands hold it there.
+     */
+    public boolean isContested(double limitCelsius, Duration atMost) {
+        boolean denied = opinion.filter(o -> o.highestCelsius() < limitCelsius).isPresent();
+        return denied && window.coolestThroughout(now.minus(atMost)).orElse(0) < limitCelsius;
+    }
 }

@@ -91,47 +91,6 @@ public record WatchPicture(
         why = List.copyOf(why);
     }
 
-    /** A picture with a standing notice at the most, of which no reasons are told. */
-    public WatchPicture(
-            Kitchen kitchen,
-            String heading,
-            String subject,
-            List<Mark> marks,
-            String clock,
-            Band band,
-            Numeral numeral,
-            String rate,
-            List<Outlook> outlooks,
-            Ladder ladder,
-            Trace trace,
-            List<Tile> tiles,
-            String foot,
-            List<AlarmRow> alarms,
-            String keys,
-            Optional<String> undo,
-            Optional<String> banner) {
-        this(
-                kitchen,
-                heading,
-                subject,
-                marks,
-                clock,
-                band,
-                numeral,
-                rate,
-                outlooks,
-                ladder,
-                trace,
-                tiles,
-                foot,
-                alarms,
-                keys,
-                undo,
-                banner,
-                Notice.STANDING,
-                List.of());
-    }
-
     /** The same with what the maker asked for in the place of the notice. */
     public WatchPicture answering(String words) {
         return new WatchPicture(

@@ -92,7 +92,9 @@ public final class Moments {
                 List.of(),
                 KEYS,
                 Optional.empty(),
-                Optional.of(BANNER));
+                Optional.of(BANNER),
+                WatchPicture.Notice.STANDING,
+                List.of());
     }
 
     /** A real batch in cold water; the last key can still be undone. */
@@ -141,7 +143,9 @@ public final class Moments {
                 List.of(),
                 KEYS,
                 Optional.of("bowl moved to cold water · U takes it back"),
-                Optional.empty());
+                Optional.empty(),
+                WatchPicture.Notice.STANDING,
+                List.of());
     }
 
     /** The second to lift, caught in time. */
@@ -166,7 +170,9 @@ public final class Moments {
                 List.of(),
                 KEYS,
                 Optional.empty(),
-                Optional.of(BANNER));
+                Optional.of(BANNER),
+                WatchPicture.Notice.STANDING,
+                List.of());
     }
 
     /** The bowl stands on the bath too long. */
@@ -201,7 +207,9 @@ public final class Moments {
                                 "known")),
                 KEYS,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                WatchPicture.Notice.STANDING,
+                List.of());
     }
 
     /** The plug came out while the bowl warms. */
@@ -245,7 +253,9 @@ public final class Moments {
                         "new")),
                 KEYS,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                WatchPicture.Notice.STANDING,
+                List.of());
     }
 
     /** Alarms stand, and the maker asks why. */
@@ -289,7 +299,9 @@ public final class Moments {
                         AlarmRow.I_IF_IT_IS)),
                 KEYS,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                WatchPicture.Notice.STANDING,
+                List.of());
     }
 
     /** The longest words the screens may meet, all at once. */
@@ -339,7 +351,9 @@ public final class Moments {
                 alarms,
                 KEYS,
                 Optional.of("probe taken out of the chocolate on purpose · U takes it back"),
-                Optional.of(BANNER));
+                Optional.of(BANNER),
+                WatchPicture.Notice.STANDING,
+                List.of());
     }
 
     private static Ladder rewarmLadder(double now, double peak, double low, double high, String meltOut, String guard) {

@@ -75,7 +75,9 @@ class LineScreenTest {
                 p.alarms(),
                 p.keys(),
                 p.undo(),
-                p.banner());
+                p.banner(),
+                p.notice(),
+                p.why());
     }
 
     /** Who listens to lines cannot ask for the reason. */
@@ -158,7 +160,9 @@ class LineScreenTest {
                 is.alarms(),
                 is.keys(),
                 is.undo(),
-                is.banner());
+                is.banner(),
+                is.notice(),
+                is.why());
     }
 
     /** Lines after the first picture's own, asked each second. */

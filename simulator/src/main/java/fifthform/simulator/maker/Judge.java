@@ -106,7 +106,7 @@ record Judge(
 
     @Override
     public Judge told(Event event) {
-        if (event instanceof PhaseChanged changed) return seeing(changed.to());
+        if (event instanceof PhaseChanged changed) return with(rewarm, asked, changed.to());
         if (!(event instanceof CueGiven given) || !rewarm.manner().lifts()) return this;
         Optional<Act> act = act(given);
         if (act.isEmpty() || waitsFor(act.get())) return this;
@@ -117,20 +117,7 @@ record Judge(
                 : Math.max(1, Math.min(LONGEST_TOUCH_SECONDS, given.figure().orElse(5)));
         List<Asked> more = new ArrayList<>(asked);
         more.add(new Asked(given.at().plusMillis(millis(seconds)), act.get(), Duration.ofMillis(millis(touch))));
-        return new Judge(
-                rewarm,
-                habits,
-                course,
-                spoon,
-                distractions,
-                more,
-                keys,
-                touching,
-                glance,
-                warmSince,
-                wipeAt,
-                screen,
-                luck);
+        return with(rewarm, more, screen);
     }
 
     /** The same words stand on the screen for both waters; which is meant shows from the step that it is at. */
@@ -138,21 +125,9 @@ record Judge(
         return screen == Phase.COOL ? Act.BACK_INTO_THE_COLD : Act.PUT_BACK;
     }
 
-    private Judge seeing(Phase shown) {
+    private Judge with(Rewarm how, List<Asked> toDo, Phase shown) {
         return new Judge(
-                rewarm,
-                habits,
-                course,
-                spoon,
-                distractions,
-                asked,
-                keys,
-                touching,
-                glance,
-                warmSince,
-                wipeAt,
-                shown,
-                luck);
+                how, habits, course, spoon, distractions, toDo, keys, touching, glance, warmSince, wipeAt, shown, luck);
     }
 
     private Optional<Act> act(CueGiven given) {
@@ -181,20 +156,7 @@ record Judge(
 
     @Override
     public Judge lifting(Instant at) {
-        return new Judge(
-                rewarm.in(Manner.ONE_LIFT),
-                habits,
-                course,
-                spoon,
-                distractions,
-                List.of(new Asked(at, Act.LIFT, Duration.ZERO)),
-                keys,
-                touching,
-                glance,
-                warmSince,
-                wipeAt,
-                screen,
-                luck);
+        return with(rewarm.in(Manner.ONE_LIFT), List.of(new Asked(at, Act.LIFT, Duration.ZERO)), screen);
     }
 
     @Override
