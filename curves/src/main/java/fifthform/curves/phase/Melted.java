@@ -44,8 +44,7 @@ public enum Melted {
         double celsius = estimate.chocolateCelsius();
         double melts = recipe.meltOut().limitCelsius() + ABOVE_MELT_OUT_KELVIN;
         double low = recipe.work().range().lowCelsius();
-        boolean hot =
-                celsius >= melts && window.coolestThroughout(now.minus(PLAINLY)).orElse(0) >= melts;
+        boolean hot = celsius >= melts && hotThroughout(melts, window, now.minus(PLAINLY));
         boolean cool =
                 celsius < low && window.warmestThroughout(now.minus(SUSTAINED)).orElse(99) < low;
         return switch (this) {
@@ -53,6 +52,15 @@ public enum Melted {
             case STILL_WARM -> cool ? COOLED_SINCE : STILL_WARM;
             case COOLED_SINCE -> hot && contact.place() != Place.COLD_WATER ? STILL_WARM : COOLED_SINCE;
         };
+    }
+
+    /**
+     * Readings that were doubted leave a hole in the window. What lies on its far side counts too, or the first reading
+     * believed after a steep rise would be taken for 20 s of heat, and the rise for a melt that is meant.
+     */
+    private static boolean hotThroughout(double melts, Window window, Instant from) {
+        return window.coolestThroughout(from).orElse(0) >= melts
+                && window.celsiusAt(from).orElse(0) >= melts;
     }
 
     /** What the maker's word for the phase says of it. */

@@ -113,6 +113,19 @@ class HeatAlarmsWithoutPhasesTest {
         assertFalse(ofHeat(maker).contains(AlarmId.MELT_OUT));
     }
 
+    /** A small bowl over steam: so fast that its readings are doubted until it is far above melt-out. */
+    @Test
+    void heatThatWasDoubtedOnItsWayUpIsNoNewMelt() {
+        StoryMaker maker = StoryMaker.rewarming(200, 0.2, Keys.PRESSED);
+        double[] tip = {30};
+        maker.watches(Duration.ofSeconds(20), read -> maker.feeds(StoryKitchen.reading(read.at(), tip[0])));
+        maker.watches(Duration.ofSeconds(25), read -> maker.feeds(StoryKitchen.reading(read.at(), tip[0] += 0.13)));
+        assertTrue(tip[0] > LIMIT_CELSIUS + 2, "at " + tip[0]);
+        assertFalse(ofHeat(maker).contains(AlarmId.MELT_OUT), "doubted all the way");
+        maker.watches(Duration.ofSeconds(60), read -> maker.feeds(StoryKitchen.reading(read.at(), tip[0] += 0.004)));
+        assertTrue(ofHeat(maker).contains(AlarmId.MELT_OUT), maker.raised().toString());
+    }
+
     @Test
     void everyAlarmOfHeatSaysWhyInFigures() {
         StoryMaker maker = StoryMaker.rewarming(200, 0.2, Keys.SILENT);
