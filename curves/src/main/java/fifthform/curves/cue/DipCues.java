@@ -10,6 +10,8 @@ import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
 import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** When the bowl should go over the bath, and for how long: after the hold, after a peak that fell short, while working. */
@@ -38,6 +40,9 @@ final class DipCues {
 
     private static final double WEAK_KELVIN_IN_A_MINUTE = 0.35;
     private static final int WEAK_AFTER_DIPS = 2;
+
+    /** Steps that ask for a dip; one of them stands while it is asked for. */
+    private static final List<CueId> ASKING = List.of(CueId.CRYSTALS_ENOUGH, CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH);
 
     private final Look look;
     private final Dips dips;
@@ -123,10 +128,23 @@ final class DipCues {
                 isHolding() && asked.begunAt().filter(dip.askedAt()::equals).isPresent();
         CueId id =
                 dip.purpose() == Purpose.HOLD ? CueId.TOUCH_OF_WARMTH : first ? CueId.CRYSTALS_ENOUGH : CueId.PUT_BACK;
-        Reason reason =
-                new DipSize(look, dip.purpose(), asked.response()).reason().with(Figure.DIP_S, dip.seconds());
+        Reason reason = new DipSize(look, dip.purpose(), asked.response())
+                .reason(whenAsked(dip))
+                .with(Figure.DIP_S, dip.seconds());
         look.due(id, dip.seconds(), reason);
         return asked;
+    }
+
+    private Optional<Reason> whenAsked(Dip dip) {
+        boolean same = look.before()
+                .dips()
+                .dip()
+                .filter(d -> d.is(Stage.ASKED) && d.askedAt().equals(dip.askedAt()))
+                .isPresent();
+        return ASKING.stream()
+                .filter(id -> same && look.wasOpen(id))
+                .map(id -> look.before().open().get(id).reason())
+                .findFirst();
     }
 
     /** The coast is over, and it lies below the range, or too little inside where dips may bring it further. */

@@ -20,7 +20,7 @@ public record DipResponse(double logPerSecond, double logSpread, int dips, doubl
     private static final int REMEMBERED = 3;
 
     /** Seconds over the bath that the clinging film and the late hands are worth. Own choice. */
-    private static final double FILM_SECONDS = 2;
+    static final double FILM_SECONDS = 2;
 
     /** Stirring and the tip's place make one dip unlike the next, as a logarithm. Tuned on training kitchens. */
     private static final double ONE_DIP_SPREAD = 0.18;

@@ -11,6 +11,7 @@ import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -49,6 +50,9 @@ final class DipSize {
 
     /** A shorter stay has not yet shown the rate that this bath gives. */
     private static final Duration REAL_STAY = Duration.ofSeconds(20);
+
+    /** The figures of the sum by which a dip's seconds came about; they stand as long as the seconds do. */
+    private static final List<Figure> SUM = List.of(Figure.ASKED_AT_C, Figure.TO_COME_K, Figure.LOST_K, Figure.FILM_S);
 
     private final Look look;
     private final Purpose purpose;
@@ -134,7 +138,18 @@ final class DipSize {
         return Math.max(SHORTEST_FIRST_SECONDS, Math.min(LONGEST_FIRST_SECONDS, seconds));
     }
 
-    Reason reason() {
+    /** Why so many seconds, with the sum as it was when they were asked for. */
+    Reason reason(Optional<Reason> whenAsked) {
+        Reason reason = reason();
+        if (whenAsked.isEmpty()) return reason;
+        for (Figure figure : SUM) {
+            OptionalDouble then = whenAsked.get().figure(figure);
+            if (then.isPresent()) reason = reason.with(figure, then.getAsDouble());
+        }
+        return reason;
+    }
+
+    private Reason reason() {
         Rule rule = response.isKnown()
                 ? Rule.SIZED_BY_EARLIER_DIPS
                 : lastRate().isPresent() ? Rule.SIZED_BY_COAST : Rule.FIRST_DIP;
@@ -146,7 +161,11 @@ final class DipSize {
         if (!response.isKnown()) return reason;
         return reason.with(Figure.DIP_K_PER_S, response.kelvinPerSecond())
                 .with(Figure.DIP_LOG_SPREAD, response.logSpread())
-                .with(Figure.DIPS_MOVED_K, response.movedKelvin());
+                .with(Figure.DIPS_MOVED_K, response.movedKelvin())
+                .with(Figure.ASKED_AT_C, look.celsius())
+                .with(Figure.TO_COME_K, look.mostUnderWay())
+                .with(Figure.LOST_K, lost())
+                .with(Figure.FILM_S, DipResponse.FILM_SECONDS);
     }
 
     /** What is still under way counts as if it had come. */

@@ -113,6 +113,14 @@ public final class Reason {
         DIPS_MOVED_K,
         /** How long a dip is to be, s. */
         DIP_S,
+        /** Where the chocolate was when the dip was asked for, °C. */
+        ASKED_AT_C,
+        /** What may still be under way then, without a dip, K. */
+        TO_COME_K,
+        /** What the room takes until the dip's peak, K. */
+        LOST_K,
+        /** What the water that comes along under the bowl is worth in seconds over the bath, s. */
+        FILM_S,
         /** Time spent in the range so far, s. */
         HELD_S,
         /** Seed that is planned, g. */

@@ -184,6 +184,24 @@ class TouchStoriesTest {
         assertEquals(Rule.SIZED_BY_EARLIER_DIPS, sized.rule());
         assertTrue(sized.figure(Figure.DIP_K_PER_S).orElseThrow() > 0);
         assertTrue(sized.figure(Figure.DIP_S).orElseThrow() > 0);
+        for (CueId id : List.of(CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH))
+            given(maker, id).forEach(cue -> canBeReckoned(cue.reason().orElseThrow()));
+    }
+
+    /** Whoever goes through the figures comes to the seconds that were asked for, or to more than is safe. */
+    private static void canBeReckoned(Reason why) {
+        if (why.rule() != Rule.SIZED_BY_EARLIER_DIPS) return;
+        double gives = figure(why, Figure.AIM_C)
+                - figure(why, Figure.ASKED_AT_C)
+                - figure(why, Figure.TO_COME_K)
+                + figure(why, Figure.LOST_K);
+        double seconds = gives / figure(why, Figure.DIP_K_PER_S) - figure(why, Figure.FILM_S);
+        double asked = figure(why, Figure.DIP_S);
+        assertTrue(asked <= Math.max(1, seconds) + 0.01, why.toString());
+    }
+
+    private static double figure(Reason why, Figure figure) {
+        return why.figure(figure).orElseThrow();
     }
 
     @Test

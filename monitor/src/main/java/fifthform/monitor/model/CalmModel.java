@@ -62,14 +62,21 @@ final class CalmModel {
 
     /** Somebody counts the seconds of a dip: the screen counts along where it was told when they began. */
     private Optional<Band> dipping() {
-        return state.cues()
-                .dips()
-                .dip()
-                .filter(dip -> dip.stage() == Stage.OVER_BATH && isCounted(dip))
-                .map(dip -> {
-                    String headline = isTold() ? "Off in about " + Spans.about(left(dip)) : "Over the bath: count";
-                    return calm(headline, "of " + Spans.about(dip.seconds()) + " over the bath");
-                });
+        return counted().map(dip -> {
+            String headline = isTold() ? "Off in about " + Spans.about(left(dip)) : "Over the bath: count";
+            return calm(headline, "of " + Spans.about(dip.seconds()) + " over the bath");
+        });
+    }
+
+    private Optional<Dip> counted() {
+        return state.cues().dips().dip().filter(dip -> dip.stage() == Stage.OVER_BATH && isCounted(dip));
+    }
+
+    private String counting(Dip dip) {
+        String asked = Spans.about(dip.seconds());
+        return isTold()
+                ? "A dip is being counted: off in about " + Spans.about(left(dip)) + ", of " + asked + "."
+                : "A dip of about " + asked + " goes on: count them, then off; no key said when it began.";
     }
 
     private static boolean isCounted(Dip dip) {
@@ -157,7 +164,8 @@ final class CalmModel {
         if (state.estimate().isEmpty()) return List.of();
         if (state.probe() == ProbePlace.OUT) return List.of("The probe was said to be out, so nothing is watched.");
         List<String> said = new ArrayList<>();
-        said.add("Nothing is due yet.");
+        Optional<Dip> counted = counted();
+        said.add(counted.map(this::counting).orElse("Nothing is due yet."));
         stir().ifPresentOrElse(stir -> stirring(stir, said), () -> waiting(said));
         return said;
     }

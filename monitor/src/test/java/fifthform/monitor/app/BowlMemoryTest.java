@@ -23,6 +23,7 @@ import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.catalogue.Recipes;
+import fifthform.monitor.session.Altered;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.Entry;
 import fifthform.monitor.store.InputCodec;
@@ -207,21 +208,6 @@ class BowlMemoryTest {
 
     private static State with(State state, BowlWatch bowl) {
         Coasting was = state.coasting();
-        return new State(
-                state.inputs(),
-                state.started(),
-                state.at(),
-                state.told(),
-                state.tracks(),
-                state.window(),
-                state.estimate(),
-                state.insight(),
-                state.batch(),
-                new Coasting(was.coast(), was.lift(), was.lastTurn(), was.lossShare(), bowl),
-                state.calibration(),
-                state.forecast(),
-                state.hindsight(),
-                state.alarms(),
-                state.cues());
+        return Altered.with(state, new Coasting(was.coast(), was.lift(), was.lastTurn(), was.lossShare(), bowl));
     }
 }

@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Dip;
+import fifthform.curves.cue.Dips;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
@@ -13,6 +16,7 @@ import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.session.Altered;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
@@ -21,6 +25,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -126,6 +131,39 @@ class BandModelTest {
         assertEquals("unsure", first.outlooks().get(0).detail());
         String why = String.join(" ", first.why());
         assertTrue(why.matches(".*The band is [0-9.]+ °C wide, too unsure for one lift: short dips, .*"), why);
+    }
+
+    @Test
+    void aDipThatIsCountedIsNotCalledNothing() {
+        SessionSnapshot s = Tapes.first(
+                Tapes.OWN_WAY,
+                one -> one.state().batch().phase() == Phase.REWARM
+                        && picture(one).band().tone() == Tone.CALM);
+        Instant now = s.state().at();
+        Dip dip = new Dip(
+                Dip.Stage.OVER_BATH,
+                Dip.Purpose.REACH,
+                now.minusSeconds(9),
+                8,
+                now.minusSeconds(3),
+                30,
+                0,
+                30,
+                0,
+                Optional.empty());
+        CueBoard was = s.state().cues();
+        Dips dips = new Dips(
+                Optional.of(dip),
+                was.dips().response(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.of(now.minusSeconds(9)),
+                Optional.empty());
+        CueBoard counted = new CueBoard(Map.of(), was.lift(), dips, was.done());
+        String why = String.join(
+                " ", picture(Altered.with(s, Altered.with(s.state(), counted))).why());
+        assertFalse(why.contains("Nothing is due"), why);
+        assertTrue(why.matches("A dip (is being counted: off in about 5 s, of 8 s|of about 8 s goes on).*"), why);
     }
 
     @Test

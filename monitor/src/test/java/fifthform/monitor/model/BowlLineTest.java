@@ -8,12 +8,12 @@ import fifthform.curves.bowlcheck.BowlWatch;
 import fifthform.curves.bowlcheck.BowlWatch.Water;
 import fifthform.curves.bowlcheck.BowlWatch.Word;
 import fifthform.curves.bowlcheck.OtherBowl;
-import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Coast;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
+import fifthform.monitor.session.Altered;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
@@ -74,14 +74,8 @@ class BowlLineTest {
         SessionSnapshot s =
                 Tapes.first(Tapes.UNPLUGGED, one -> one.state().forecast().isPresent());
         WatchPicture usual = picture(s);
-        WatchPicture strange = picture(new SessionSnapshot(
-                s.setup(),
-                with(s.state(), coasting(3, Optional.of(OtherBowl.LIGHTER))),
-                s.tally(),
-                s.trace(),
-                s.rawCelsius(),
-                s.fault(),
-                0));
+        WatchPicture strange =
+                picture(Altered.with(s, Altered.with(s.state(), coasting(3, Optional.of(OtherBowl.LIGHTER)))));
         assertEquals(List.of(), usual.alarms());
         AlarmRow row = strange.alarms().get(0);
         assertTrue(row.words().startsWith("this behaves like a lighter bowl than \""), row.words());
@@ -100,25 +94,6 @@ class BowlLineTest {
     private static WatchPicture picture(SessionSnapshot snapshot) {
         return WatchModel.picture(
                 snapshot, new Look(Units.CELSIUS, ZoneOffset.UTC, List.of(), "", Optional.empty(), Optional.empty()));
-    }
-
-    private static State with(State state, Coasting coasting) {
-        return new State(
-                state.inputs(),
-                state.started(),
-                state.at(),
-                state.told(),
-                state.tracks(),
-                state.window(),
-                state.estimate(),
-                state.insight(),
-                state.batch(),
-                coasting,
-                state.calibration(),
-                state.forecast(),
-                state.hindsight(),
-                state.alarms(),
-                state.cues());
     }
 
     private static Coasting coasting(int lifts, Optional<OtherBowl> like) {

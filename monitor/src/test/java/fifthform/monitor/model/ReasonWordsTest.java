@@ -70,9 +70,31 @@ class ReasonWordsTest {
     void aDipsSecondsAreReckonedUp() {
         assertEquals(
                 "Aimed at: 31.4 °C; range 31.0 to 32.0. It stands at 30.8 °C, 0.6 °C short."
-                        + " 2 dips gave 0.06 °C for a second, coast included (give or take 15 %)."
+                        + " 2 dips gave 0.060 °C for a second, coast included (give or take 15 %)."
                         + " That makes 8 s, rather short: a dip can be repeated, not undone.",
                 said(DIP));
+        Reason sum = DIP.with(Figure.CHOCOLATE_C, 30.6)
+                .with(Figure.ASKED_AT_C, 30.8)
+                .with(Figure.TO_COME_K, 0.12)
+                .with(Figure.LOST_K, 0.1)
+                .with(Figure.FILM_S, 2);
+        assertEquals(
+                "Aimed at: 31.4 °C; range 31.0 to 32.0. When it was asked for it stood at 30.8 °C, 0.60 °C short."
+                        + " Up to 0.12 °C may still come by itself, and the room takes about 0.10 °C meanwhile:"
+                        + " a dip is to give 0.58 °C."
+                        + " 2 dips gave 0.060 °C for a second, coast included (give or take 15 %)."
+                        + " That makes about 10 s, less 2 s for the warm water that comes along under the bowl: 8 s,"
+                        + " rather short: a dip can be repeated, not undone.",
+                said(sum));
+        assertTrue(
+                said(sum.with(Figure.DIP_S, 4))
+                        .endsWith(
+                                "under the bowl; asked for are 4 s, since a dip grows only step by step and must not go"
+                                        + " over."),
+                said(sum.with(Figure.DIP_S, 4)));
+        assertTrue(
+                said(sum.with(Figure.ASKED_AT_C, 31.38).with(Figure.DIP_S, 1)).endsWith("and no dip is shorter."),
+                said(sum));
         assertTrue(
                 said(DIP.with(Figure.CHOCOLATE_C, 28))
                         .endsWith(
