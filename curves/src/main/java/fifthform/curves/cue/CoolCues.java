@@ -45,7 +45,8 @@ final class CoolCues {
     private void seed() {
         OptionalDouble planned = look.situation().setup().seedGrams();
         boolean cooling = look.phase() == Phase.COOL || look.phase() == Phase.SEED;
-        boolean waits = planned.isPresent() && look.before().done().seededGrams() == 0;
+        Done done = look.before().done();
+        boolean waits = planned.isPresent() && done.seededGrams() == 0 && done.seed() != Done.Seed.OVER;
         if (!waits || !cooling) return;
         double keeps = look.situation().recipe().meltOut().limitCelsius();
         if (look.celsius() > keeps && !look.wasOpen(CueId.SEED_NOW)) return;

@@ -31,7 +31,11 @@ class WhenToLiftTest {
         Dip dip = new Dip(
                 Dip.Stage.OVER_BATH, purpose, asked, seconds, OverTheBath.START, 30.2, 0, 31.2, 1, Optional.empty());
         LiftWait waited = new LiftWait(Optional.of(NOW.minusSeconds(30)), Optional.empty());
-        return new CueBoard(Map.of(), waited, Dips.NONE.with(dip), new Done(0, Optional.empty(), Optional.empty()));
+        return new CueBoard(
+                Map.of(),
+                waited,
+                Dips.NONE.with(dip),
+                new Done(0, Done.Seed.NOT_ASKED, Optional.empty(), Optional.empty()));
     }
 
     private static CueBoard next(Approach approach, Evidence evidence, double secondsToLift, boolean counted) {

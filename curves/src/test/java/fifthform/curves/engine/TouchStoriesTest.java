@@ -11,6 +11,7 @@ import fifthform.curves.engine.Event.CueGiven;
 import fifthform.curves.engine.StoryMaker.Keys;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
@@ -267,6 +268,21 @@ class TouchStoriesTest {
         maker.watches(Duration.ofSeconds(5));
         assertFalse(maker.state.cues().isOpen(CueId.SEED_NOW));
         assertEquals(1, given(maker, CueId.SEED_NOW).size());
+    }
+
+    /** A forgotten key must not bring the step back when the phase wavers; that nobody said it is kept. */
+    @Test
+    void seedIsAskedForOnceAlsoWhereTheKeyIsForgotten() {
+        Setup seeding = TestRecipes.setup().withSeedGrams(OptionalDouble.of(60));
+        StoryMaker maker = StoryMaker.melting(200, 0.2, seeding, Keys.PRESSED);
+        maker.obeysUntil(s -> s.batch().phase() == Phase.SEED, Duration.ofHours(2));
+        assertFalse(maker.state.cues().done().isSeedUnsaid());
+        for (Phase phase : List.of(Phase.REWARM, Phase.SEED, Phase.REWARM)) {
+            maker.feeds(new fifthform.curves.input.MakerAction.PhaseConfirmed(maker.kitchen.at(), phase));
+            maker.watches(Duration.ofSeconds(5));
+        }
+        assertEquals(1, given(maker, CueId.SEED_NOW).size());
+        assertTrue(maker.state.cues().done().isSeedUnsaid());
     }
 
     @Test

@@ -103,6 +103,13 @@ public final class Adapters {
     }
 
     private List<Path> files(List<Problem> problems) {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            problems.add(new Problem(
+                    folder.toString(),
+                    "This is a file, and the folder of the probes should be here; so every probe is taken as unchecked,"
+                            + " and none can be remembered.",
+                    "Move the file to another place or name, or name another folder with --data."));
+        }
         if (!Files.isDirectory(folder)) return List.of();
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(ENDING))
@@ -170,7 +177,7 @@ public final class Adapters {
                 file.toString(),
                 "What is known of this adapter is damaged; " + meaning + ". The damaged file is kept as "
                         + aside.getFileName() + ".",
-                "Check the probe again: fifthform check-probe");
+                "Check the probe again: monitor/run check-probe");
     }
 
     private static Problem unreadable(Path file, IOException e) {

@@ -44,8 +44,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform analyse --summary last",
-            "  printf 'time_s,temperature_c\\n0,31.0\\n1,31.2\\n' | fifthform analyse -",
+            "  monitor/run analyse --summary last",
+            "  printf 'time_s,temperature_c\\n0,31.0\\n1,31.2\\n' | monitor/run analyse -",
             "The second answers row by row, so that another program can be in the loop."
         })
 final class AnalyseCommand implements Callable<Integer> {

@@ -18,7 +18,7 @@ import picocli.CommandLine.Option;
 final class BatchOptions {
     private static final String USUAL_CHOCOLATE = "dark";
 
-    @Option(names = "--chocolate", paramLabel = "ID", description = "recipe's id or file; see: fifthform recipes")
+    @Option(names = "--chocolate", paramLabel = "ID", description = "recipe's id or file; see: monitor/run recipes")
     private String chocolate;
 
     @Option(names = "--bowl", paramLabel = "ID", description = "your name for the bowl, for example steel or big-glass")
@@ -52,6 +52,8 @@ final class BatchOptions {
         OptionalDouble amount = within(amountGrams, 10, 20_000, "--amount", "grams");
         OptionalDouble bath = within(bathCelsius, 20, 99, "--bath", "°C");
         Bowl named = bowl == null ? Setups.bowl(Bowl.ANY.id(), amount) : BowlWords.named(bowl, amount, bowls);
+        OptionalDouble seed = within(seedGrams, 1, 20_000, "--seed", "grams");
+        new SetupRemarks(recipe).of(bath, amount, seed).forEach(err::println);
         return new Setup(
                 recipe,
                 choice.bowl().orElse(named),
@@ -61,7 +63,7 @@ final class BatchOptions {
                 choice.roomCelsius(),
                 choice.origin(),
                 lift.or(choice.approach()),
-                within(seedGrams, 1, 20_000, "--seed", "grams"));
+                seed);
     }
 
     /** The recipe; one that is only remembered, and is gone, must not keep the maker from starting. */

@@ -70,7 +70,7 @@ final class BowlWords {
                 Exit.NOT_UNDERSTOOD,
                 "There is no bowl \"" + name + "\". Nothing was done. "
                         + (all.isEmpty()
-                                ? "None is known yet; begin one with: fifthform bowls add " + name
+                                ? "None is known yet; begin one with: monitor/run bowls add " + name
                                 : "Known: " + all + "."));
     }
 

@@ -14,7 +14,7 @@ import picocli.CommandLine.ParentCommand;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Remembers a new bowl, before its first batch.",
-        footer = {"", "Example: fifthform bowls add steel --material steel --name Steel-1kg"})
+        footer = {"", "Example: monitor/run bowls add steel --material steel --name Steel-1kg"})
 final class BowlsAddCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;
@@ -35,7 +35,7 @@ final class BowlsAddCommand implements Callable<Integer> {
             throw new Refusal(
                     Exit.ANSWER_IS_NO,
                     "There is a bowl \"" + fresh.id()
-                            + "\" already. Nothing was done. Change it with: fifthform bowls edit " + fresh.id());
+                            + "\" already. Nothing was done. Change it with: monitor/run bowls edit " + fresh.id());
         }
         BowlMaterial wall = material == null ? fresh.material() : BowlWords.material(material);
         if (name != null) BowlWords.mustBeAName(name);

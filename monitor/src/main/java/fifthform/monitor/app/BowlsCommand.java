@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
             BowlsForgetCommand.class
         },
         description = "Lists your bowls and what batches taught of them; shows, adds or changes one.",
-        footer = {"", "Examples:", "  fifthform bowls", "  fifthform bowls add steel --material steel"})
+        footer = {"", "Examples:", "  monitor/run bowls", "  monitor/run bowls add steel --material steel"})
 final class BowlsCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -52,9 +52,9 @@ final class BowlsCommand implements Callable<Integer> {
             if (json) out().println(line(bowl));
             else out().println(row(bowl));
         }
-        if (loaded.bowls().isEmpty() && !json) {
+        if (loaded.bowls().isEmpty() && loaded.problems().isEmpty() && !json) {
             out().println("No bowl is known yet. One is made when a batch is watched with --bowl, or by:"
-                    + " fifthform bowls add steel --material steel");
+                    + " monitor/run bowls add steel --material steel");
         }
         return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
@@ -110,7 +110,8 @@ final class BowlsCommand implements Callable<Integer> {
                                 : remark);
     }
 
-    private String words(Taught taught) throws Refusal {
+    /** One amount, for example {@code 800 g: coasts about 0.7 °C at 1.0 °C/min, …}. */
+    String words(Taught taught) throws Refusal {
         Optional<LearnedCoast> coast = taught.coast();
         Units units = units();
         String what = coast.isPresent() ? BowlWords.coast(coast.get(), units) : "coast not seen yet";

@@ -13,7 +13,8 @@ import picocli.CommandLine.ParentCommand;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Changes the name or the material of a bowl; what it taught stays.",
-        footer = {"", "Example, for a bowl that was added as steel:", "  fifthform bowls edit steel --name Thin-steel"})
+        footer = {"", "Example, for a bowl that was added as steel:", "  monitor/run bowls edit steel --name Thin-steel"
+        })
 final class BowlsEditCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;

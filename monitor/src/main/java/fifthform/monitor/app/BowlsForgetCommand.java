@@ -14,7 +14,7 @@ import picocli.CommandLine.ParentCommand;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Forgets a bowl; its file is kept under another name.",
-        footer = {"", "Example, for a bowl that was added as steel:", "  fifthform bowls forget steel"})
+        footer = {"", "Example, for a bowl that was added as steel:", "  monitor/run bowls forget steel"})
 final class BowlsForgetCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;

@@ -11,7 +11,7 @@ import picocli.CommandLine.ParentCommand;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Forgets what a bowl taught; its name and material stay.",
-        footer = {"", "Example, for a bowl that was added as steel:", "  fifthform bowls reset steel"})
+        footer = {"", "Example, for a bowl that was added as steel:", "  monitor/run bowls reset steel"})
 final class BowlsResetCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;

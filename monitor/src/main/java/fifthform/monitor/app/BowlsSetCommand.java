@@ -24,7 +24,7 @@ import picocli.CommandLine.ParentCommand;
         footer = {
             "",
             "Example, for a bowl that was added as steel:",
-            "  fifthform bowls set steel --amount 800 --coast 0.7"
+            "  monitor/run bowls set steel --amount 800 --coast 0.7"
         })
 final class BowlsSetCommand implements Callable<Integer> {
     @ParentCommand
@@ -65,12 +65,21 @@ final class BowlsSetCommand implements Callable<Integer> {
         OptionalDouble amount = grams == null ? OptionalDouble.empty() : OptionalDouble.of(grams);
         LearnedCoast coast = new LearnedCoast(Decimal.rounded(60 * kelvin), Decimal.rounded(share), 1);
         BowlAnswers answers = bowl.taughtWith(amount).map(Taught::answers).orElse(BowlAnswers.NONE);
-        return bowls.keep(bowl.taught(new Taught(
+        int kept = bowls.keep(bowl.taught(new Taught(
                 amount,
                 Optional.of(coast),
                 answers,
                 0,
                 Instant.now().truncatedTo(ChronoUnit.SECONDS),
                 Optional.empty())));
+        for (Taught gone : bowl.inPlaceOf(amount)) bowls.said(bowl, replaced(gone, amount));
+        return kept;
+    }
+
+    /** Near amounts are one: who means another must learn what is gone. */
+    private String replaced(Taught gone, OptionalDouble amount) throws Refusal {
+        boolean other = !gone.amountGrams().equals(amount);
+        return "This replaces " + bowls.words(gone) + "."
+                + (other ? " Amounts within " + Taught.SAME_PERCENT + " % of each other count as one." : "");
     }
 }

@@ -11,7 +11,7 @@ import picocli.CommandLine.ParentCommand;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Shows what one bowl taught, amount by amount.",
-        footer = {"", "Example, for a bowl that was added as steel:", "  fifthform bowls show steel"})
+        footer = {"", "Example, for a bowl that was added as steel:", "  monitor/run bowls show steel"})
 final class BowlsShowCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;

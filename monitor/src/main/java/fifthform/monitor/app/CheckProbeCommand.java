@@ -34,10 +34,10 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform check-probe --probe practice",
-            "  fifthform check-probe --probe practice --ice --boil --pressure 1013",
-            "  fifthform check-probe --probe /dev/ttyUSB0 --type K --class 1 --converter max31856",
-            "  fifthform check-probe --probe /dev/ttyUSB0 --against /dev/ttyUSB1"
+            "  monitor/run check-probe --probe practice",
+            "  monitor/run check-probe --probe practice --ice --boil --pressure 1013",
+            "  monitor/run check-probe --probe /dev/ttyUSB0 --type K --class 1 --converter max31856",
+            "  monitor/run check-probe --probe /dev/ttyUSB0 --against /dev/ttyUSB1"
         })
 final class CheckProbeCommand implements Callable<Integer> {
     @Mixin
@@ -193,7 +193,7 @@ final class CheckProbeCommand implements Callable<Integer> {
         return switch (subject.kind()) {
             case REAL -> "Nothing was kept.";
             case RECORDED -> "Nothing was kept: whose probe these bytes came from is not known.";
-            case PRACTICE -> "Nothing was kept: this was practice. With your own: fifthform check-probe --probe PORT";
+            case PRACTICE -> "Nothing was kept: this was practice. With your own: monitor/run check-probe --probe PORT";
         };
     }
 

@@ -74,6 +74,6 @@ final class CutOff {
                         .withNano(0) + " was cut off; its " + readings + " readings are kept in " + session.file()
                 + ".");
         session.problems().forEach(p -> err.println("  " + p));
-        if (canGoOn(session)) err.println("To go on with it: fifthform watch --go-on");
+        if (canGoOn(session)) err.println("To go on with it: monitor/run watch --go-on");
     }
 }

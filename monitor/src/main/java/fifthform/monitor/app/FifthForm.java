@@ -7,7 +7,7 @@ import picocli.CommandLine.Spec;
 
 /** The program without a command: says what there is. */
 @Command(
-        name = "fifthform",
+        name = FifthForm.COMMAND,
         description = "Watches chocolate being tempered, and says what to do before it is too late.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
@@ -21,8 +21,11 @@ import picocli.CommandLine.Spec;
             RecipesCommand.class,
             BowlsCommand.class
         },
-        footer = {"", "Example: fifthform watch --probe practice"})
+        footer = {"", "Example: monitor/run watch --probe practice"})
 final class FifthForm implements Runnable {
+    /** As README tells people to type it; whoever starts the jar itself knows what to put in its place. */
+    static final String COMMAND = "monitor/run";
+
     @Spec
     private CommandSpec spec;
 

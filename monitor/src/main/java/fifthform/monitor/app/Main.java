@@ -78,7 +78,7 @@ public final class Main {
 
     private static int notUnderstood(ParameterException e) {
         PrintWriter err = e.getCommandLine().getErr();
-        err.println(e.getMessage() + ".");
+        err.println(ParameterWords.of(e));
         meant(e).ifPresent(err::println);
         err.println(
                 "Nothing was done. Try: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");

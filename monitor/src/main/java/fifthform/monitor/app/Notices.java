@@ -7,7 +7,7 @@ final class Notices {
     private static final String PRACTICE =
             "Practice: an invented bowl, tempered by a simulated maker who does what the screen says. "
                     + "A filled band says what to do now. + faster, – slower, Q Q stops. "
-                    + "With your own probe: fifthform watch --probe PORT (fifthform ports lists them).";
+                    + "With your own probe: monitor/run watch --probe PORT (monitor/run ports lists them).";
 
     /** The keys stand below; what they are for stands here. */
     static final String TRAINING =

@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Lists what a probe may be behind, and how to mend what cannot be used.",
-        footer = {"", "Examples:", "  fifthform ports", "  fifthform ports --listen"})
+        footer = {"", "Examples:", "  monitor/run ports", "  monitor/run ports --listen"})
 final class PortsCommand implements Callable<Integer> {
     /** More of them say the same in other words. */
     private static final int REJECTED_SHOWN = 3;
@@ -68,7 +68,7 @@ final class PortsCommand implements Callable<Integer> {
         boolean any = ports.stream().anyMatch(p -> p.state() == FoundPort.State.READY);
         if (!any && !json) {
             out().println(
-                            "No adapter is ready. Plug one in and ask again, or practise: fifthform watch --probe practice");
+                            "No adapter is ready. Plug one in and ask again, or practise: monitor/run watch --probe practice");
         }
         return (any ? Exit.DONE : Exit.NO_PROBE).code();
     }
@@ -91,7 +91,7 @@ final class PortsCommand implements Callable<Integer> {
                 .ifPresentOrElse(
                         reason -> out().println(
                                         "  " + reason + " " + port.whatToDo().orElse("")),
-                        () -> out().println("  Ready: fifthform watch --probe " + port.path()));
+                        () -> out().println("  Ready: monitor/run watch --probe " + port.path()));
         kept.ifPresent(adapter -> out().println("  Used before: " + use(adapter)));
         heard.ifPresent(this::describe);
     }

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         subcommands = {PracticeTrainCommand.class, PracticeRunCommand.class, PracticeServeCommand.class},
         description = "Lists the simulated kitchens and makers; trains you, runs batches, or plays the adapter.",
-        footer = {"", "Examples:", "  fifthform practice", "  fifthform practice train first-light"})
+        footer = {"", "Examples:", "  monitor/run practice", "  monitor/run practice train first-light"})
 final class PracticeCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -53,7 +53,7 @@ final class PracticeCommand implements Callable<Integer> {
         for (MakerKind kind : MakerKind.values()) out.println(json ? line(kind) : row(kind.word(), kind.about()));
         if (!json) {
             out.println();
-            out.println("Your own hands: fifthform practice train " + Scenarios.FIRST);
+            out.println("Your own hands: monitor/run practice train " + Scenarios.FIRST);
         }
         return Exit.DONE.code();
     }

@@ -25,13 +25,13 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform practice run first-light",
-            "  fifthform practice run glass-bowl --maker hasty --times 10 --json"
+            "  monitor/run practice run first-light",
+            "  monitor/run practice run glass-bowl --maker hasty --times 10 --json"
         })
 final class PracticeRunCommand implements Callable<Integer> {
     private static final int MOST = 100_000;
 
-    @Parameters(paramLabel = "SCENARIO", description = "see: fifthform practice")
+    @Parameters(paramLabel = "SCENARIO", description = "see: monitor/run practice")
     private String scenario;
 
     @Option(names = "--maker", paramLabel = "NAME", description = "who tempers; otherwise the scenario's own maker")

@@ -33,11 +33,11 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform practice serve first-light --port /dev/ttyUSB1",
-            "  fifthform practice serve unplugged --port /dev/ttyUSB1 --talk text-lines:baud=115200 --speed 10"
+            "  monitor/run practice serve first-light --port /dev/ttyUSB1",
+            "  monitor/run practice serve unplugged --port /dev/ttyUSB1 --talk text-lines:baud=115200 --speed 10"
         })
 final class PracticeServeCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "SCENARIO", description = "see: fifthform practice")
+    @Parameters(paramLabel = "SCENARIO", description = "see: monitor/run practice")
     private String scenario;
 
     @Option(

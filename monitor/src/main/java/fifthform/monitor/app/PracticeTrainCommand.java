@@ -37,13 +37,13 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform practice train first-light",
-            "  fifthform practice train glass-bowl --speed 10 --screen terminal"
+            "  monitor/run practice train first-light",
+            "  monitor/run practice train glass-bowl --speed 10 --screen terminal"
         })
 final class PracticeTrainCommand implements Callable<Integer> {
     private static final double FASTEST = 10;
 
-    @Parameters(paramLabel = "SCENARIO", description = "see: fifthform practice")
+    @Parameters(paramLabel = "SCENARIO", description = "see: monitor/run practice")
     private String scenario;
 
     @Option(

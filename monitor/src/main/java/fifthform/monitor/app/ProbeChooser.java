@@ -182,11 +182,11 @@ final class ProbeChooser {
     private static Refusal nothingFound() {
         return new Refusal(
                 Exit.NO_PROBE,
-                "No probe was found. No reading can be taken. Plug in the adapter and look with: fifthform ports"
+                "No probe was found. No reading can be taken. Plug in the adapter and look with: monitor/run ports"
                         + orPractise());
     }
 
     private static String orPractise() {
-        return System.lineSeparator() + "Or practise on a simulated bowl: fifthform watch --probe practice";
+        return System.lineSeparator() + "Or practise on a simulated bowl: monitor/run watch --probe practice";
     }
 }

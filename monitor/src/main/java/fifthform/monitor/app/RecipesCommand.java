@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Lists the chocolates known, with their targets.",
-        footer = {"", "Examples:", "  fifthform recipes", "  fifthform recipes show dark"})
+        footer = {"", "Examples:", "  monitor/run recipes", "  monitor/run recipes show dark"})
 final class RecipesCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -83,7 +83,7 @@ final class RecipesCommand implements Callable<Integer> {
             name = "show",
             mixinStandardHelpOptions = true,
             description = "Prints a recipe with the source of each value, in the form of a recipe file.",
-            footer = {"", "Example: fifthform recipes show dark > my-dark.recipe"})
+            footer = {"", "Example: monitor/run recipes show dark > my-dark.recipe"})
     int show(@Parameters(paramLabel = "ID") String id) throws Refusal {
         Recipes recipes = Recipes.load(common.folders().recipes());
         KnownRecipe known = Chocolates.find(id, recipes);
@@ -96,7 +96,7 @@ final class RecipesCommand implements Callable<Integer> {
             name = "check",
             mixinStandardHelpOptions = true,
             description = "Checks a recipe file and lists everything that is wrong with it.",
-            footer = {"", "Example: fifthform recipes check my-dark.recipe"})
+            footer = {"", "Example: monitor/run recipes check my-dark.recipe"})
     int check(@Parameters(paramLabel = "FILE") Path file) {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
@@ -118,7 +118,7 @@ final class RecipesCommand implements Callable<Integer> {
             name = "from",
             mixinStandardHelpOptions = true,
             description = "Works targets out from a composition, in %% of mass.",
-            footer = {"", "Example: fifthform recipes from --cocoa-butter 38 --milk-fat 0 --sugar 30"})
+            footer = {"", "Example: monitor/run recipes from --cocoa-butter 38 --milk-fat 0 --sugar 30"})
     int from(
             @Option(names = "--cocoa-butter", required = true, paramLabel = "PERCENT") double cocoaButterPercent,
             @Option(names = "--milk-fat", defaultValue = "0", paramLabel = "PERCENT") double milkFatPercent,

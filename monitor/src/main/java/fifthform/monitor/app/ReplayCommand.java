@@ -43,7 +43,7 @@ import picocli.CommandLine.Spec;
             "Shows a recorded session again and compares what was told then with what is computed now.",
             "A replay cannot show what the bowl would have done after another act."
         },
-        footer = {"", "Example: fifthform replay --screen none last"})
+        footer = {"", "Example: monitor/run replay --screen none last"})
 final class ReplayCommand implements Callable<Integer> {
     private static final double USUAL_SPEED = 30;
 

@@ -32,7 +32,7 @@ final class SessionNames {
                             .orElseThrow(() -> new Refusal(
                                     Exit.FILE,
                                     "There is no session in " + sessions + " yet. Nothing can be shown."
-                                            + " Record one: fifthform watch --probe practice"));
+                                            + " Record one: monitor/run watch --probe practice"));
         } catch (StoreException e) {
             throw new Refusal(Exit.FILE, e.getMessage());
         }

@@ -42,8 +42,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform watch --probe practice",
-            "  fifthform watch --probe /dev/ttyUSB0 --chocolate milk --bowl steel --amount 800"
+            "  monitor/run watch --probe practice",
+            "  monitor/run watch --probe /dev/ttyUSB0 --chocolate milk --bowl steel --amount 800"
         })
 final class WatchCommand implements Callable<Integer> {
     @Mixin

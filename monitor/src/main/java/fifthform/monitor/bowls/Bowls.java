@@ -79,6 +79,13 @@ public final class Bowls {
     }
 
     private List<Path> files(List<Problem> problems) {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            problems.add(new Problem(
+                    folder.toString(),
+                    "This is a file, and the folder of the bowls should be here; so every bowl is taken as new, and none"
+                            + " can be kept.",
+                    "Move the file to another place or name, or name another folder with --data."));
+        }
         if (!Files.isDirectory(folder)) return List.of();
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(ENDING))

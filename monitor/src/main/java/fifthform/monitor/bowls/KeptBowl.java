@@ -106,6 +106,11 @@ public record KeptBowl(String id, String name, BowlMaterial material, List<Taugh
         return new LearnedCoast(Decimal.rounded(seconds), Decimal.rounded(spread), coast.liftsSeen());
     }
 
+    /** What {@link #taught(Taught)} with this amount would take the place of. */
+    public List<Taught> inPlaceOf(OptionalDouble grams) {
+        return taught.stream().filter(t -> t.isOf(grams)).toList();
+    }
+
     /** With this in place of what it taught with the same amount. */
     public KeptBowl taught(Taught other) {
         List<Taught> all = new ArrayList<>(taught);

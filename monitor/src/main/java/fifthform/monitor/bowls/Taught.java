@@ -28,6 +28,9 @@ public record Taught(
     /** Amounts closer than this factor are one amount: nobody weighs what sticks to the spoon. Own choice. */
     private static final double SAME_FACTOR = 1.15;
 
+    /** The same as people say it. */
+    public static final int SAME_PERCENT = 15;
+
     public Taught {
         Require.within(amountGrams, 10, 20_000, "amountGrams");
         Objects.requireNonNull(coast, "coast");

@@ -12,7 +12,6 @@ import fifthform.monitor.model.WatchPicture.Ladder;
 import fifthform.monitor.model.WatchPicture.Limit;
 import fifthform.monitor.model.WatchPicture.Limit.Weight;
 import fifthform.monitor.settings.Units;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -108,16 +107,23 @@ final class LadderModel {
         if (scale.contains(atCelsius)) limits.add(new Limit(units.shown(atCelsius), name, wayTo(atCelsius), weight));
     }
 
-    /** Degrees left, and the time at the present rate where it leads there. */
+    /**
+     * Degrees left, and the time at the present rate where it leads there. It stands beside a limit's name, so a bare
+     * figure would be read as where the limit lies. Melt-out threatens on the way up only: down it is to be passed.
+     */
     private String wayTo(double limitCelsius) {
-        if (state.forecast().isEmpty()) return units.plain(limitCelsius);
+        if (state.forecast().isEmpty()) return "at " + units.withUnit(limitCelsius);
         Estimate e = state.estimate().orElseThrow();
         double way = limitCelsius - e.chocolateCelsius();
-        String degrees = units.difference(Math.abs(way));
+        boolean threatensBelow = limitCelsius < recipe.work().range().lowCelsius();
+        boolean cooling = phase() == Phase.COOL || phase() == Phase.SEED;
+        boolean passed = threatensBelow ? way > 0 : way < 0 && !cooling;
+        String degrees = units.difference(Math.abs(way)) + (passed ? " past it" : " away");
         double rate = e.rateKelvinPerMinute();
         boolean drifts = state.batch().place() != Place.TABLE;
-        boolean leads = drifts && Math.abs(rate) > 0.1 && way / rate > 0 && way / rate < 30;
-        return leads ? degrees + " · " + Spans.words(Duration.ofMillis(Math.round(60_000 * way / rate))) : degrees;
+        boolean threatens = threatensBelow == way < 0 && !passed;
+        boolean leads = drifts && threatens && Math.abs(rate) > 0.1 && way / rate > 0 && way / rate < 30;
+        return leads ? degrees + " · " + Spans.about(60 * way / rate) : degrees;
     }
 
     private Optional<Outlook> turn() {

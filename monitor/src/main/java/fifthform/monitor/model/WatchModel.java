@@ -284,12 +284,23 @@ public final class WatchModel {
         return news.equals(PROVE) ? bowl + " · " + news : news + " · " + bowl;
     }
 
-    /** What is wrong, and last that it seems to be another bowl: no alarm, since nothing burns, but it must be seen. */
+    /** What is wrong, and last what is no alarm, since nothing burns, but must be seen: another bowl, a seed left out. */
     private List<AlarmRow> alarms(BandModel band) {
         List<AlarmRow> rows = new ArrayList<>(band.rows());
         BowlLine.notice(snapshot.setup().bowl(), state.coasting())
                 .ifPresent(words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.I_IF_IT_IS)));
+        seedUnsaid().ifPresent(words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.TO_KNOW)));
         return rows;
+    }
+
+    /** The step that asked for it is gone; whether it went in matters for the batch and for its record. */
+    private Optional<String> seedUnsaid() {
+        boolean goesUp = phase() == Phase.REWARM || phase() == Phase.WORK;
+        OptionalDouble planned = snapshot.setup().seedGrams();
+        if (!goesUp || planned.isEmpty() || !state.cues().done().isSeedUnsaid()) return Optional.empty();
+        return Optional.of(
+                "the planned seed, " + Math.round(planned.getAsDouble()) + " g, was not said to be in; it keeps under "
+                        + units.withUnit(recipe.meltOut().limitCelsius()));
     }
 
     private Band faultBand(String fault) {

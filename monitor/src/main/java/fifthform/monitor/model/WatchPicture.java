@@ -269,9 +269,12 @@ public record WatchPicture(
         /** The state of the notice that it seems to be another bowl: what to press. */
         public static final String I_IF_IT_IS = "I if it is the bowl";
 
+        /** The state of a notice that asks for nothing. */
+        public static final String TO_KNOW = "to know";
+
         /** Whether it is something to know and no alarm. */
         public boolean isNotice() {
-            return state.equals(I_IF_IT_IS);
+            return state.equals(I_IF_IT_IS) || state.equals(TO_KNOW);
         }
     }
 }

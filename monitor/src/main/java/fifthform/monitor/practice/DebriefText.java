@@ -155,6 +155,6 @@ public final class DebriefText {
             return "take it out of the cold water sooner, so that it does not sink far below the cool range.";
         if (landed == Landed.UNDER || debrief.underFor().compareTo(LONG_UNDER) > 0)
             return "put it back for a few seconds at a time, before it has become too cool.";
-        return "the same in a harder kitchen, or faster; fifthform practice lists them.";
+        return "the same in a harder kitchen, or faster; monitor/run practice lists them.";
     }
 }

@@ -65,6 +65,32 @@ class BowlsCommandTest {
         assertTrue(bowls("show steel").out().contains("Nothing was learned of it yet."));
     }
 
+    /** Amounts that near are one: that another figure goes is said. */
+    @Test
+    void whatIsSetByHandSaysWhatItReplaces() {
+        bowls("add steel --material steel");
+        assertFalse(bowls("set steel --amount 800 --coast 0.7").out().contains("replaces"));
+        String said = bowls("set steel --amount 700 --coast 0.6").out();
+        assertTrue(said.contains("This replaces 800 g: coasts about 0.7 °C at 1.0 °C/min"), said);
+        assertTrue(said.contains("Amounts within 15 % of each other count as one."), said);
+        String again = bowls("set steel --amount 700 --coast 0.5 --json").out();
+        assertTrue(again.contains("\"said\":\"This replaces 700 g: coasts about 0.6 °C"), again);
+        assertFalse(again.contains("15 %"), again);
+        assertFalse(bowls("set steel --amount 2000 --coast 0.9").out().contains("replaces"));
+    }
+
+    @Test
+    void aFileWhereTheFolderShouldBeIsSaid() throws Exception {
+        Path file = Files.writeString(home.resolve("bowls"), "in the way\n");
+        Said said = bowls("");
+        assertEquals(1, said.exit(), said.err());
+        assertEquals("", said.out());
+        assertTrue(said.err().contains("This is a file, and the folder of the bowls should be here"), said.err());
+        assertTrue(said.err().contains("Move the file to another place"), said.err());
+        assertEquals(4, bowls("add steel").exit());
+        assertEquals("in the way\n", Files.readString(file));
+    }
+
     /** A name is printed on every screen: it must not move the terminal's cursor or change its colours. */
     @Test
     void aNameThatATerminalWouldObeyIsRefused() {

@@ -19,7 +19,7 @@ import picocli.CommandLine;
 
 /** Every command explains itself with an example, and the examples are commands that the program understands. */
 class CommandHelpTest {
-    private static final Pattern EXAMPLE = Pattern.compile("\\bfifthform ([^|]+)$");
+    private static final Pattern EXAMPLE = Pattern.compile("\\bmonitor/run ([^|]+)$");
 
     @TempDir
     Path folder;
@@ -42,7 +42,8 @@ class CommandHelpTest {
         for (String example : examples) {
             String arguments = example.replaceAll(" > .*$", "");
             CommandLine.ParseResult parsed = new CommandLine(new FifthForm()).parseArgs(arguments.split(" "));
-            assertTrue(example.startsWith(name.replaceFirst("fifthform ?", "")), example + " is no example of " + name);
+            assertTrue(
+                    example.startsWith(name.replaceFirst("monitor/run ?", "")), example + " is no example of " + name);
             assertTrue(parsed.hasSubcommand(), example);
         }
     }

@@ -73,8 +73,10 @@ class RefusalsTest {
                     --join pour             | --join was pour.                      | Nothing was done.     | Say melt, cool
                     --units k               | --units was k.                        | Nothing was done.     | Say --units c or --units f.
                     --talk morse            | No protocol is called morse.          | Nothing was done.     | text-lines
-                    --screen wall           | '--screen'                            | Nothing was done.     | Try: fifthform watch --help
-                    --sceen lines           | Unknown option                        | Nothing was done.     | Try: fifthform watch --help
+                    --amount much           | --amount was much. Give a number      | Nothing was done.     | Try: monitor/run watch --help
+                    --amount nan            | --amount was nan. Give a number       | Nothing was done.     | Try: monitor/run watch --help
+                    --screen wall           | --screen was wall. Say one of: window | Nothing was done.     | Try: monitor/run watch --help
+                    --sceen lines           | Unknown option                        | Nothing was done.     | Try: monitor/run watch --help
                     """)
     void optionsThatAreNotUnderstood(String option, String what, String means, String mend) {
         String[] words = option.split(" ");

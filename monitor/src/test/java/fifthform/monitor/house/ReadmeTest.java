@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -31,7 +33,7 @@ class ReadmeTest {
     static Stream<String> helpCommands() {
         return everyCommand(program())
                 .flatMap(line -> Stream.of(line.getCommandSpec().usageMessage().footer()))
-                .flatMap(line -> House.matches("\\bfifthform (.*)", line).stream())
+                .flatMap(line -> House.matches("\\bmonitor/run (.*)", line).stream())
                 .map(example -> example.group(1));
     }
 
@@ -46,10 +48,26 @@ class ReadmeTest {
     void everyCommandHasAnExample() {
         List<String> without = everyCommand(program())
                 .filter(line -> Stream.of(line.getCommandSpec().usageMessage().footer())
-                        .noneMatch(footer -> footer.contains("fifthform ")))
+                        .noneMatch(footer -> footer.contains("monitor/run ")))
                 .map(line -> line.getCommandSpec().qualifiedName())
                 .toList();
         assertEquals(List.of(), without);
+    }
+
+    /** One way of naming the program in all that people see: the one that works from this page alone. */
+    @Test
+    void nothingThatIsSaidNamesTheProgramOtherwise() throws IOException {
+        Set<String> otherwise = new TreeSet<>();
+        for (String room : List.of("monitor", "probe-driver", "simulator")) {
+            try (Stream<Path> files = Files.walk(House.ROOT.resolve(room + "/src/main/java"))) {
+                files.filter(file -> file.toString().endsWith(".java"))
+                        .flatMap(file ->
+                                House.matches("\"[^\"\\n]*\\bfifthform [a-z][^\"\\n]*\"", House.text(file)).stream())
+                        .forEach(found -> otherwise.add(found.group()));
+            }
+        }
+        assertEquals(Set.of(), otherwise);
+        assertEquals("monitor/run", program().getCommandSpec().qualifiedName());
     }
 
     @Test

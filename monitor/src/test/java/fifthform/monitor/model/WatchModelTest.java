@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Priority;
+import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Done;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
@@ -29,6 +31,7 @@ import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Limit;
 import fifthform.monitor.model.WatchPicture.Mark;
 import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.session.Altered;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
@@ -344,6 +347,44 @@ class WatchModelTest {
                 picture.band().aside());
         assertTrue(picture.ladder().limits().stream().anyMatch(l -> l.name().equals("melt-out")));
         assertNotEquals(List.of(), picture.trace().fan());
+    }
+
+    /** Beside the name of a limit a bare figure reads as where it lies; melt-out is no danger on the way down. */
+    @Test
+    void theWayToALimitCannotBeTakenForATemperature() {
+        Set<String> timed = new HashSet<>();
+        Tapes.each(Tapes.OWN_WAY, s -> {
+            for (WatchPicture.Limit limit : picture(s).ladder().limits()) {
+                assertTrue(
+                        limit.detail().matches("at [0-9.]+ °C|[0-9.]+ °C (away( · [0-9]+ (s|min))?|past it)"),
+                        limit.detail());
+                if (!limit.detail().contains("·")) continue;
+                boolean falls = s.state().estimate().orElseThrow().rateKelvinPerMinute() < 0;
+                assertEquals(falls, limit.name().equals("too cold"), limit.name() + " " + limit.detail());
+                timed.add(limit.name());
+            }
+        });
+        assertTrue(timed.containsAll(Set.of("melt-out", "too cold")), timed.toString());
+    }
+
+    @Test
+    void aSeedThatNobodySaidIsTold() {
+        SessionSnapshot s =
+                Tapes.first(Tapes.UNPLUGGED, one -> one.state().batch().phase() == Phase.REWARM);
+        CueBoard was = s.state().cues();
+        Done over = new Done(0, Done.Seed.OVER, Optional.empty(), Optional.empty());
+        SessionSnapshot unsaid = new SessionSnapshot(
+                s.setup().withSeedGrams(OptionalDouble.of(60)),
+                Altered.with(s.state(), new CueBoard(was.open(), was.lift(), was.dips(), over)),
+                s.tally(),
+                s.trace(),
+                s.rawCelsius(),
+                s.fault(),
+                0);
+        WatchPicture.AlarmRow row = picture(unsaid).alarms().get(0);
+        assertEquals("the planned seed, 60 g, was not said to be in; it keeps under 33.8 °C", row.words());
+        assertTrue(row.isNotice());
+        assertEquals(List.of(), picture(s).alarms());
     }
 
     /** 2·√(1.443² + 1.644²) of a cheap probe's limits; a check's 2.0 K hide what else there is. */

@@ -65,6 +65,6 @@ public final class KernelFilesSource implements LinkSource {
                 place,
                 "The directory " + place
                         + " is not there: the thermometer is unplugged, or the kernel numbers it anew.",
-                "Plug it in again, or look under which number it is now with: fifthform ports");
+                "Plug it in again, or look under which number it is now with: monitor/run ports");
     }
 }
