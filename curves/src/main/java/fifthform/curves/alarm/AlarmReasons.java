@@ -12,6 +12,7 @@ import fifthform.curves.situation.Situation;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Why an alarm's condition holds, in the figures it rests on. Asked only where it holds. */
 final class AlarmReasons {
@@ -30,15 +31,21 @@ final class AlarmReasons {
                 .with(Figure.DEADBAND_K, deadbandKelvin);
     }
 
-    /** What comes of a lift now passes this limit. */
-    Reason peakPasses(double limitCelsius) {
+    /** What comes of a lift now passes this limit, or what comes before hands can lift. */
+    Reason peakPasses(double limitCelsius, OptionalDouble beforeHandsAct) {
         Outlook turn = situation.forecast().map(Forecast::ifLifted).orElseThrow();
-        return chocolate(Rule.FORECAST_PASSES_A_LIMIT)
+        Reason reason = chocolate(Rule.FORECAST_PASSES_A_LIMIT)
                 .with(Figure.TURN_C, turn.celsius())
                 .with(Figure.TURN_LOWER_C, turn.lowerCelsius())
                 .with(Figure.TURN_UPPER_C, turn.upperCelsius())
-                .with(Figure.LIMIT_C, limitCelsius)
-                .with(Figure.PAST_LIMIT_K, turn.celsius() - limitCelsius);
+                .with(Figure.LIMIT_C, limitCelsius);
+        double meanwhile = beforeHandsAct.orElse(Double.NEGATIVE_INFINITY);
+        // Once raised it may stand while its peak lies within the deadband again.
+        if (meanwhile <= turn.celsius())
+            return reason.with(Figure.PAST_LIMIT_K, Math.max(0, turn.celsius() - limitCelsius));
+        return reason.with(Figure.PAST_LIMIT_K, Math.max(0, meanwhile - limitCelsius))
+                .with(Figure.AHEAD_S, seconds(situation.reaction()))
+                .with(Figure.AHEAD_C, meanwhile);
     }
 
     /** The chocolate will be past this limit at that moment. */

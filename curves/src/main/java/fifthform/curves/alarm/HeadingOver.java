@@ -60,7 +60,7 @@ final class HeadingOver {
             Priority usual = AlarmTable.of(AlarmId.HEADING_OVER).usualPriority();
             return new Finding(Condition.UNKNOWN, usual, OptionalDouble.empty());
         }
-        double peak = peak(forecast.get(), trusted.get());
+        double peak = peak(forecast.get());
         double over = peak - limitCelsius(trusted.get());
         boolean soon = peak > warnCelsius + URGENT_OVER_KELVIN || guardIsNear(trusted.get());
         TimeAvailable time = soon ? TimeAvailable.UNDER_HALF_A_MINUTE : TimeAvailable.UP_TO_THREE_MINUTES;
@@ -71,15 +71,19 @@ final class HeadingOver {
     Reason reason(AlarmReasons reasons) {
         return overdue(situation.trusted().orElseThrow()) == Condition.MET
                 ? reasons.liftOverdue(fastestOfLate())
-                : reasons.peakPasses(limitCelsius(situation.trusted().orElseThrow()));
+                : reasons.peakPasses(limitCelsius(situation.trusted().orElseThrow()), beforeHandsAct());
     }
 
-    /** On the way up it goes on until the hands act, whatever is forecast for a lift at this moment. */
-    private double peak(Forecast forecast, Estimate estimate) {
-        double turn = forecast.ifLifted().celsius();
-        if (!isOnTheWayUp()) return turn;
+    private double peak(Forecast forecast) {
+        return Math.max(forecast.ifLifted().celsius(), beforeHandsAct().orElse(Double.NEGATIVE_INFINITY));
+    }
+
+    /** On the way up it goes on until the hands act, whatever is forecast for a lift at this moment; then it is here. */
+    private OptionalDouble beforeHandsAct() {
+        if (!isOnTheWayUp()) return OptionalDouble.empty();
+        Estimate estimate = situation.trusted().orElseThrow();
         double reaction = situation.reaction().toMillis() / 1000.0;
-        return Math.max(turn, estimate.chocolateCelsius() + estimate.rateKelvinPerMinute() / 60 * reaction);
+        return OptionalDouble.of(estimate.chocolateCelsius() + estimate.rateKelvinPerMinute() / 60 * reaction);
     }
 
     /** The end of the range where a bath pushes so hard that the warning temperature is passed within half a minute. */

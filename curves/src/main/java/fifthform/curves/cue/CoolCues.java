@@ -67,7 +67,7 @@ final class CoolCues {
         boolean stillTold = look.wasOpen(CueId.STOP_COOLING) && look.rate() < STILL_FALLING_KELVIN_PER_MINUTE;
         if (!reached && !alreadyCold && !stillTold) return;
         Reason reason = look.reason(alreadyCold && !reached ? Rule.PAST_THE_RANGE : Rule.TURN_REACHES_AIM)
-                .with(Figure.AIM_C, cool.midCelsius())
+                .with(Figure.AIM_C, reached ? look.aimCelsius().orElse(cool.midCelsius()) : cool.midCelsius())
                 .with(Figure.RANGE_LOW_C, cool.lowCelsius())
                 .with(Figure.RANGE_HIGH_C, cool.highCelsius());
         look.due(CueId.STOP_COOLING, look.turnCelsius(), reason);

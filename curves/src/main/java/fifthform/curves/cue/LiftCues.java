@@ -1,7 +1,9 @@
 package fifthform.curves.cue;
 
 import fifthform.curves.cue.Dip.Stage;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.CelsiusRange;
+import fifthform.curves.recipe.Phase;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
@@ -13,6 +15,9 @@ import java.util.OptionalDouble;
 /** When the bowl should leave the warm bath: get ready, lift now, and the end of a short dip. */
 final class LiftCues {
     private static final double GET_READY_SECONDS = 15;
+
+    /** Further off the seconds are too unsure to be held to; whole minutes are said then. Own choice. */
+    private static final double SHOWN_COOLING_SECONDS = 120;
 
     /** Who counts seconds needs a word only, not a reaction. Own choice. */
     private static final double WORD_SECONDS = 1;
@@ -39,6 +44,7 @@ final class LiftCues {
 
     static LiftWait collect(Look look, Dips dips) {
         LiftCues cues = new LiftCues(look);
+        if (look.phase() == Phase.COOL && look.place() == Place.COLD_WATER) return cues.coolWait();
         // The key of the way back is forgotten as often as others: one stay, one cue.
         if (look.wasToldToLift() && !look.isLeftOverBath()) return LiftWait.NONE;
         // A touch that holds the range is counted by whoever lifts once, too.
@@ -69,7 +75,8 @@ final class LiftCues {
         boolean reached = dip.isCounted() ? countedEnough() : upperEndReached() || turnReached();
         boolean lift = reached && lasted(NEXT_READING) || over && !dip.isCounted() || look.wasOpen(CueId.LIFT_NOW);
         if (lift) {
-            Reason reason = reached ? liftReason() : look.reason(Rule.DIP_IS_OVER);
+            Reason reason =
+                    reached ? liftReason(!turnReached() && !look.wantsOneLift()) : look.reason(Rule.DIP_IS_OVER);
             look.due(CueId.LIFT_NOW, look.turnCelsius(), reason.with(Figure.DIP_S, dip.seconds()));
         } else if (over && look.isToldOverBath()) {
             Reason reason = look.reason(Rule.DIP_IS_OVER).with(Figure.DIP_S, dip.seconds());
@@ -85,13 +92,24 @@ final class LiftCues {
         boolean near = wide || left.filter(s -> s <= BELIEVED_AFTER.toSeconds()).isPresent();
         // Once said it stands until the bowl is seen or said to have left: wavering would cost the maker's trust.
         if (reached && lasted(BELIEVED_AFTER) || look.wasOpen(CueId.LIFT_NOW)) {
-            look.due(CueId.LIFT_NOW, look.turnCelsius(), liftReason());
+            look.due(CueId.LIFT_NOW, look.turnCelsius(), liftReason(!turnReached() && (wide || saidByTheBand())));
         } else if (left.isPresent() && isReadyTime(left.get())) {
             Countdown shown = countdown(Math.max(0, left.get()));
-            look.due(CueId.GET_READY, shown.seconds(), liftReason().with(Figure.LEFT_S, shown.seconds()));
+            look.due(CueId.GET_READY, shown.seconds(), liftReason(wide).with(Figure.LEFT_S, shown.seconds()));
             return new LiftWait(reachedSince(near), Optional.of(shown));
         }
         return new LiftWait(reachedSince(near), Optional.empty());
+    }
+
+    /** Out of the cold water nobody is told to get ready; the seconds left are shown all the same. */
+    private LiftWait coolWait() {
+        boolean shown = look.before().lift().countdown().isPresent();
+        double within = shown ? 2 * SHOWN_COOLING_SECONDS : SHOWN_COOLING_SECONDS;
+        Optional<Countdown> left = look.secondsToLift()
+                .map(s -> s - look.reactionSeconds())
+                .filter(s -> s <= within)
+                .map(s -> countdown(Math.max(0, s)));
+        return new LiftWait(Optional.empty(), left);
     }
 
     private Countdown countdown(double fresh) {
@@ -142,10 +160,19 @@ final class LiftCues {
         return reached ? Optional.of(look.before().lift().reached().orElse(look.readingAt())) : Optional.empty();
     }
 
-    private Reason liftReason() {
-        Reason reason = look.reason(turnReached() ? Rule.TURN_REACHES_AIM : Rule.UPPER_END_REACHES_RANGE)
+    /** What wavers after it was said goes on to be told by what it was said by. */
+    private boolean saidByTheBand() {
+        OpenCue said = look.before().open().get(CueId.LIFT_NOW);
+        return said != null && said.reason().rule() == Rule.UPPER_END_REACHES_RANGE;
+    }
+
+    /** @param byTheBand whether the upper end of the band decides, and not where its middle should land */
+    private Reason liftReason(boolean byTheBand) {
+        Reason reason = look.reason(byTheBand ? Rule.UPPER_END_REACHES_RANGE : Rule.TURN_REACHES_AIM)
                 .with(Figure.RANGE_LOW_C, work.lowCelsius())
                 .with(Figure.RANGE_HIGH_C, work.highCelsius());
+        Optional<Double> aim = look.aimCelsius().filter(a -> !byTheBand);
+        if (aim.isPresent()) reason = reason.with(Figure.AIM_C, aim.get());
         OptionalDouble left = look.secondsToLift().map(OptionalDouble::of).orElse(OptionalDouble.empty());
         return left.isPresent() ? reason.with(Figure.LEFT_S, Math.max(0, left.getAsDouble())) : reason;
     }

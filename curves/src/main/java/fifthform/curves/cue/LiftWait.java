@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Waiting for the second to lift.
+ * Waiting for the second to lift, out of the warm bath or of the cold water.
  *
  * @param reached the reading at which that second was first found to have come, while it is; one reading alone is not
  *     enough to tell a maker to lift

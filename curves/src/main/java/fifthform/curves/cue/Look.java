@@ -2,6 +2,7 @@ package fifthform.curves.cue;
 
 import fifthform.curves.cue.CueBoard.Due;
 import fifthform.curves.estimate.Estimate;
+import fifthform.curves.forecast.Aim;
 import fifthform.curves.forecast.Coast;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Outlook;
@@ -199,6 +200,11 @@ final class Look {
     /** The upper end of the turning point's band. */
     double turnUpperCelsius() {
         return turn().map(Outlook::upperCelsius).orElse(celsius());
+    }
+
+    /** Where the turning point should land: by this the second to lift is chosen; empty without a forecast. */
+    Optional<Double> aimCelsius() {
+        return turn().map(turn -> Aim.celsius(situation.recipe(), situation.batch(), turn));
     }
 
     /** Seconds until the bowl must leave the water; negative where that has passed. */

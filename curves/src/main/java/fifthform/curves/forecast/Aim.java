@@ -16,7 +16,7 @@ import fifthform.curves.recipe.Recipe;
  * {@code h·P(x > high + 0.3) = c·P(x < low)}, but it is never put above the middle of what costs nothing. So the less a
  * peak is known, the lower it is put. After cold water both sides count the same. Loss and weights are our own choice.
  */
-final class Aim {
+public final class Aim {
     private static final double TOO_HOT_COUNTS = 1.3;
     private static final double TOO_COOL_COUNTS = 1;
     private static final double HARMLESS_KELVIN = 0.3;
@@ -26,6 +26,11 @@ final class Aim {
     private static final int HALVINGS = 17;
 
     private Aim() {}
+
+    /** Where the middle of this turning point should be, °C, by how sure it is and where the bowl stands. */
+    public static double celsius(Recipe recipe, Batch batch, Outlook turn) {
+        return celsius(recipe, batch, Spread.of(turn));
+    }
 
     /** Where the middle of this turning point should be, °C. */
     static double celsius(Recipe recipe, Batch batch, Spread turn) {

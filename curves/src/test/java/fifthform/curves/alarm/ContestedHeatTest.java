@@ -1,6 +1,7 @@
 package fifthform.curves.alarm;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.engine.TestRecipes;
 import fifthform.curves.estimate.Estimate;
@@ -25,6 +26,8 @@ import fifthform.curves.signal.Window;
 import fifthform.curves.signal.Window.Point;
 import fifthform.curves.situation.Opinion;
 import fifthform.curves.situation.ProbePlace;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Situation;
 import java.time.Instant;
 import java.util.Optional;
@@ -131,6 +134,16 @@ class ContestedHeatTest {
         assertEquals(Condition.OVER, of(AlarmId.HEADING_OVER, mild));
         Situation coast = rising(Phase.WORK, Place.BATH, 31.9, 3, 31.9, Optional.empty());
         assertEquals(Condition.OVER, of(AlarmId.HEADING_OVER, coast));
+    }
+
+    /** The figure is how far what passes the limit passes it, also where a lift at this moment would stay within. */
+    @Test
+    void howFarPastTheLimitIsNeverLessThanNothing() {
+        Situation hard = rising(Phase.REWARM, Place.BATH, 31.9, 3, 31.9, Optional.empty());
+        Reason why = new AlarmConditions(hard).of(AlarmId.HEADING_OVER).reason().orElseThrow();
+        double ahead = why.figure(Figure.AHEAD_C).orElseThrow();
+        assertEquals(ahead - 32, why.figure(Figure.PAST_LIMIT_K).orElseThrow(), 1e-9);
+        assertTrue(ahead > 32, why.toString());
     }
 
     @Test

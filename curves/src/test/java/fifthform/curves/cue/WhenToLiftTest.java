@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.phase.Evidence;
 import fifthform.curves.phase.PlaceOdds;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
 import java.time.Duration;
 import java.time.Instant;
@@ -70,6 +72,24 @@ class WhenToLiftTest {
         OverTheBath bowl = new OverTheBath(Approach.ONE_LIFT, Evidence.TOLD, PlaceOdds.SILENT);
         CueBoard counting = CueRules.next(bowl.at(NOW, -1), dips(58, true));
         assertFalse(counting.isOpen(CueId.LIFT_NOW), "whoever counts seconds lifts by them");
+    }
+
+    /** Who waits for one lift goes by where it turns, never by how wide the band is; the aim is told with it. */
+    @Test
+    void whoWantsOneLiftIsToldWhereItIsAimed() {
+        OverTheBath bowl = new OverTheBath(Approach.ONE_LIFT, Evidence.TOLD, PlaceOdds.SILENT);
+        Reason ready = CueRules.next(bowl.at(NOW, 12), CueBoard.empty())
+                .open()
+                .get(CueId.GET_READY)
+                .reason();
+        assertEquals(Rule.TURN_REACHES_AIM, ready.rule());
+        double aim = ready.figure(Figure.AIM_C).orElseThrow();
+        assertTrue(OverTheBath.SETUP.recipe().work().range().contains(aim), "aimed at " + aim);
+        Reason now = next(Approach.ONE_LIFT, Evidence.TOLD, -1, true)
+                .open()
+                .get(CueId.LIFT_NOW)
+                .reason();
+        assertEquals(aim, now.figure(Figure.AIM_C).orElseThrow());
     }
 
     /** When the lift is first told, by the seconds that the forecast has left at each half second; empty if never. */

@@ -11,14 +11,12 @@ import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.ProbeFault.Cause;
-import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Doubt;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
-import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
@@ -190,16 +188,10 @@ final class BandModel {
         return new Band(Tone.CUE, Direction.NONE, headline, aside(id, open), false);
     }
 
-    /**
-     * The step with its reason as it is to be told. A lift that is still to come, or wavers after it was said, carries the
-     * rule of the wide band also where nobody goes by that; and a stay in cold water has its seconds only as its figure.
-     */
+    /** The step with its reason as it is to be told: a stay in cold water has its seconds only as its figure. */
     private OpenCue due(CueId id) {
         OpenCue open = state.cues().open().get(id);
         Reason reason = open.reason();
-        boolean waits = id == CueId.GET_READY || id == CueId.LIFT_NOW && setup.approach() == Approach.ONE_LIFT;
-        if (waits && reason.rule() == Rule.UPPER_END_REACHES_RANGE)
-            reason = new Reason(Rule.TURN_REACHES_AIM, reason.figures());
         if (id == CueId.PUT_BACK && open.figure().isPresent())
             reason = reason.with(Figure.DIP_S, open.figure().getAsDouble());
         return new OpenCue(open.since(), open.figure(), reason);

@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.curves.cue.Countdown;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.CueRules;
 import fifthform.curves.cue.Dip;
@@ -146,8 +147,9 @@ final class CalmModel {
     /** Until the maker is told, so that it goes over into the countdown without a jump. */
     private Optional<String> soon() {
         double reaction = setup.reactionTime().toMillis() / 1000.0;
+        Optional<Double> held = state.cues().lift().countdown().map(Countdown::seconds);
         return secondsToLift()
-                .map(s -> s - reaction)
+                .map(s -> held.orElse(s - reaction))
                 .filter(s -> s > 0 && s < SOON.toSeconds())
                 .map(s -> (phase() == Phase.COOL ? "out in about " : "lift in about ") + Spans.about(s));
     }

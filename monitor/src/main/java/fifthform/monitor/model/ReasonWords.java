@@ -99,9 +99,12 @@ final class ReasonWords {
                 + " once hands have acted; what is missing comes by" + " short dips.");
     }
 
-    /** A lift's aim lies where it costs least ({@code Aim}): that rule is told where its figure is not. */
+    /** A lift's aim lies where it costs least ({@code Aim}); older sessions have the rule without the figure. */
     private void aim() {
-        if (has(Figure.AIM_C)) say("Aimed at: " + celsius(Figure.AIM_C) + ".");
+        boolean warming = has(Figure.LEFT_S);
+        if (has(Figure.AIM_C))
+            say("Aimed at: " + celsius(Figure.AIM_C)
+                    + (warming ? ", lower the less sure it is, since too hot costs a third more than too cool." : "."));
         else if (reason.rule() == Rule.TURN_REACHES_AIM)
             say(
                     "Aimed at: inside that range, lower the less sure it is, since too hot costs a third more than too cool.");

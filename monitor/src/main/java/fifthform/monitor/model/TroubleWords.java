@@ -34,10 +34,15 @@ final class TroubleWords {
         String then = of(Figure.TURN_C).isPresent()
                 ? "Off the heat it turns at about " + celsius(Figure.TURN_C) + band
                 : "In " + Spans.about(of(Figure.AHEAD_S).orElse(0)) + " it will be at about " + celsius(Figure.AHEAD_C);
+        if (of(Figure.TURN_C).isPresent() && of(Figure.AHEAD_C).isPresent())
+            return List.of(
+                    "Before hands have acted it is at about " + celsius(Figure.AHEAD_C) + ": " + limit(),
+                    then + ".",
+                    stands() + ".");
         return List.of(then + ": " + (isWithin() ? passesBeforeHandsAct() : limit()), stands() + ".");
     }
 
-    /** A rise goes on until the hands act; it may pass by that alone. */
+    /** A rise goes on until the hands act; it may pass by that alone. Sessions of an older version tell it so. */
     private boolean isWithin() {
         return of(Figure.PAST_LIMIT_K).orElse(0) < 0;
     }

@@ -127,6 +127,23 @@ public final class DebriefText {
         return count == 1 ? "once" : count + " times";
     }
 
+    /** It sinks on by the cold in wall and film; only where the cue stood open was it the hands. */
+    private String tooCold(double celsius) {
+        String sank = "it sank to " + units.withUnit(celsius) + ", below the cool range. ";
+        String water = "warmer tap water makes it sink slower and less far on, and gives time.";
+        List<CueAnswer> told = debrief.answers().stream()
+                .filter(a -> a.cue() == CueId.STOP_COOLING)
+                .toList();
+        if (told.isEmpty()) return sank + "Have it out a little before the range; " + water;
+        Optional<Duration> took = told.get(told.size() - 1).took();
+        if (took.isEmpty()) return sank + "\"Out of the water\" was said and it stayed in; " + water;
+        return took.get().compareTo(Answer.IN_TIME) <= 0
+                ? sank
+                        + "You had it out in time: the cold was in wall and clinging water already. Dry the bowl at once, and "
+                        + water
+                : sank + "It was out " + late(took.get()) + " after the cue: a hand at the bowl helps, and " + water;
+    }
+
     /** The one thing that would have helped most. */
     public String advice() {
         Landed landed = debrief.ending().landed();
@@ -152,7 +169,7 @@ public final class DebriefText {
             return "stir more: what is not stirred is warmer at the wall than at the probe.";
         if (tooHot) return "lift a little sooner, and put it into cold water for a moment if it still heads over.";
         if (coolest.isPresent() && coolest.getAsDouble() < recipe.cool().range().lowCelsius() - FAR_BELOW_KELVIN)
-            return "take it out of the cold water sooner, so that it does not sink far below the cool range.";
+            return tooCold(coolest.getAsDouble());
         if (landed == Landed.UNDER || debrief.underFor().compareTo(LONG_UNDER) > 0)
             return "put it back for a few seconds at a time, before it has become too cool.";
         return "the same in a harder kitchen, or faster; monitor/run practice lists them.";

@@ -4,17 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.cue.Countdown;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.Dip;
 import fifthform.curves.cue.Dips;
 import fifthform.curves.cue.OpenCue;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
+import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.session.Altered;
 import fifthform.monitor.session.SessionSnapshot;
@@ -164,6 +167,29 @@ class BandModelTest {
                 " ", picture(Altered.with(s, Altered.with(s.state(), counted))).why());
         assertFalse(why.contains("Nothing is due"), why);
         assertTrue(why.matches("A dip (is being counted: off in about 5 s, of 8 s|of about 8 s goes on).*"), why);
+    }
+
+    /** Hands wait for it: what is shown of the last two minutes in cold water only ever gets less. */
+    @Test
+    void theTimeLeftInColdWaterNeverGrows() {
+        for (String tape : List.of(Tapes.UNPLUGGED, Tapes.OWN_WAY)) {
+            double[] last = {Double.POSITIVE_INFINITY};
+            int[] shown = {0};
+            Tapes.each(tape, s -> {
+                Optional<Double> left = s.state().cues().lift().countdown().map(Countdown::seconds);
+                if (s.state().batch().place() != Place.COLD_WATER || left.isEmpty()) {
+                    last[0] = Double.POSITIVE_INFINITY;
+                    return;
+                }
+                assertTrue(left.get() <= last[0], "grew from " + last[0] + " to " + left.get());
+                last[0] = left.get();
+                Band band = picture(s).band();
+                if (!band.aside().contains("out in about") && !band.headline().contains("out in about")) return;
+                assertTrue((band.aside() + band.headline()).contains("out in about " + Spans.about(left.get())));
+                shown[0]++;
+            });
+            assertTrue(shown[0] > 20, tape + ": shown " + shown[0] + " times");
+        }
     }
 
     @Test

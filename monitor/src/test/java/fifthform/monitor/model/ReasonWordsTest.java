@@ -47,7 +47,15 @@ class ReasonWordsTest {
                         + " cool. Lift within 4 s; your hands take about 3 s."
                         + " This bowl coasts about 1.1 °C at 1 °C/min (0.8 to 1.5), from 3 lifts.",
                 said(LIFT));
-        assertTrue(said(LIFT.with(Figure.AIM_C, 31.45)).contains("Aimed at: 31.5 °C."));
+        assertTrue(
+                said(LIFT.with(Figure.AIM_C, 31.45))
+                        .contains(
+                                "Aimed at: 31.5 °C, lower the less sure it is, since too hot costs a third more than too"
+                                        + " cool."),
+                said(LIFT.with(Figure.AIM_C, 31.45)));
+        Reason cooling =
+                Reason.by(Rule.TURN_REACHES_AIM).with(Figure.TURN_C, 27.9).with(Figure.AIM_C, 27.5);
+        assertTrue(said(cooling).contains("Aimed at: 27.5 °C."), said(cooling));
         assertTrue(said(LIFT.with(Figure.LEFT_S, 0)).contains("The second is here; your hands take about 3 s."));
         assertTrue(said(LIFT.with(Figure.LIFTS_SEEN, 0)).contains("No lift of this bowl was seen yet; as a guess"));
     }
@@ -124,6 +132,21 @@ class ReasonWordsTest {
                 "Off the heat it turns at about 32.3 °C: within the limit, 32.5 °C, which it passes before hands have"
                         + " acted. It stands at 32.1 °C.",
                 said(past.with(Figure.TURN_C, 32.3).with(Figure.PAST_LIMIT_K, -0.2)));
+    }
+
+    @Test
+    void whatComesBeforeHandsActIsToldFirst() {
+        Reason past = Reason.by(Rule.FORECAST_PASSES_A_LIMIT)
+                .with(Figure.CHOCOLATE_C, 32.1)
+                .with(Figure.TURN_C, 32.3)
+                .with(Figure.LIMIT_C, 32.5)
+                .with(Figure.PAST_LIMIT_K, 0.2)
+                .with(Figure.AHEAD_S, 3.5)
+                .with(Figure.AHEAD_C, 32.7);
+        assertEquals(
+                "Before hands have acted it is at about 32.7 °C: 0.2 °C past the limit, 32.5 °C."
+                        + " Off the heat it turns at about 32.3 °C. It stands at 32.1 °C.",
+                said(past));
     }
 
     @ParameterizedTest

@@ -1,0 +1,56 @@
+package fifthform.monitor.practice;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.cue.CueId;
+import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.session.Tapes;
+import fifthform.monitor.settings.Units;
+import fifthform.simulator.bench.Ending;
+import fifthform.simulator.bench.Outcome;
+import fifthform.simulator.scenario.Landed;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** What is said afterwards helps the next time and lays nothing at hands that did what they were told. */
+class DebriefTextTest {
+    private static final Recipe RECIPE = Tapes.start(Tapes.UNPLUGGED).setup().recipe();
+
+    private static String tooCold(List<CueAnswer> answers) {
+        double coolest = RECIPE.cool().range().lowCelsius() - 2;
+        Outcome outcome =
+                new Outcome(Duration.ofMinutes(40), 47, OptionalDouble.of(coolest), OptionalDouble.of(31.5), List.of());
+        Ending ending = new Ending(outcome, Landed.IN_RANGE, 0, Duration.ZERO, List.of(), List.of());
+        Debrief debrief = new Debrief(RECIPE, ending, List.of(), answers, Duration.ZERO, 0, 0.8, 1);
+        return new DebriefText(debrief, Units.CELSIUS).advice();
+    }
+
+    private static CueAnswer out(Optional<Duration> took) {
+        return new CueAnswer(CueId.STOP_COOLING, Instant.EPOCH, took);
+    }
+
+    @Test
+    void aBowlThatSinksOnIsNotLaidAtTheMaker() {
+        String obeyed = tooCold(List.of(out(Optional.of(Duration.ofSeconds(3)))));
+        assertTrue(
+                obeyed.startsWith("it sank to "
+                        + Units.CELSIUS.withUnit(RECIPE.cool().range().lowCelsius() - 2)),
+                obeyed);
+        assertTrue(obeyed.contains("You had it out in time"), obeyed);
+        assertTrue(obeyed.contains("Dry the bowl at once, and warmer tap water"), obeyed);
+        assertFalse(obeyed.contains("sooner"), obeyed);
+    }
+
+    @Test
+    void whatHandsCouldHaveDoneIsSaidWithItsFigure() {
+        assertTrue(
+                tooCold(List.of(out(Optional.of(Duration.ofSeconds(9))))).contains("It was out 9.0 s after the cue"));
+        assertTrue(tooCold(List.of(out(Optional.empty()))).contains("was said and it stayed in"));
+        assertTrue(tooCold(List.of()).contains("a little before the range"));
+    }
+}
