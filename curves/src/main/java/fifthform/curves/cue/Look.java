@@ -23,7 +23,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** One look at everything known, with what was due before it; what is due now is collected in it. */
+/**
+ * One look at everything known, with what was due before it; what is due now is collected in it.
+ *
+ * <p>Whether the bowl stands over the warm bath has several answers, since keys are forgotten and a coast looks like a
+ * bath. Each asks for what its use can bear. The first four take it that the bowl is thought to stand over the bath in
+ * rewarm or work.
+ *
+ * <table>
+ *   <caption>Over the bath: which question, and what makes it true</caption>
+ *   <tr><th>question</th><th>a key said it</th><th>the curve alone, before any dip</th><th>the curve alone, after one</th><th>for</th></tr>
+ *   <tr><td>{@link #isOverBath}</td><td>yes</td><td>yes</td><td>yes</td><td>what is shown</td></tr>
+ *   <tr><td>{@link #isSurelyOverBath}</td><td>yes</td><td>yes</td><td>no</td><td>a cue to lift</td></tr>
+ *   <tr><td>{@link #isToldOverBath}</td><td>yes</td><td>no</td><td>no</td><td>the end of counted seconds</td></tr>
+ *   <tr><td>{@link #isLeftOverBath}</td><td colspan="3">the network agrees, for as long as a touch and its fast coast
+ *     take; more sure and longer once it was lifted</td><td>a cue to lift, whatever the others say</td></tr>
+ *   <tr><td>{@link #mayCoast}</td><td>no</td><td colspan="2">once lifted or while worked, until a cue to lift
+ *     stands</td><td>keeps a cue to lift back</td></tr>
+ *   <tr><td>{@link #wasToldToLift}</td><td colspan="3">a cue to lift has come and gone in this stay</td><td>keeps a
+ *     second one back</td></tr>
+ * </table>
+ */
 final class Look {
     /** A band wider than this at the cue makes one lift a gamble: it is one and a half working ranges. */
     static final double UNSURE_KELVIN = 1.5;

@@ -3,9 +3,11 @@ package fifthform.monitor.analyse;
 import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
+import fifthform.curves.forecast.Coast;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.Tick;
 import fifthform.curves.review.Tally;
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.intake.Ticks;
 import fifthform.monitor.json.JsonLine;
@@ -20,6 +22,8 @@ import java.util.Objects;
 public final class Analysis {
     /** Longer pauses are ticked through only this far: nothing changes any more once every delay has passed. */
     private static final Duration LONGEST_TICKED = Duration.ofMinutes(20);
+
+    private static final int PLACES = 3;
 
     private final String session;
     private final Setup setup;
@@ -71,7 +75,22 @@ public final class Analysis {
         return new JsonLine()
                 .text("session", session)
                 .object("summary", BatchFigures.of(inForce, tally, start))
+                .object("bowl", bowl(inForce.bowl()))
                 .end();
+    }
+
+    /** Which bowl it was, and what is known of its coast by now. */
+    private JsonLine bowl(Bowl bowl) {
+        Coast coast = state.coasting().coast();
+        JsonLine line = new JsonLine()
+                .text("name", bowl.id())
+                .text("material", bowl.material().word())
+                .number("amount_g", bowl.amountGrams())
+                .number("coast_s", coast.seconds(), PLACES)
+                .number("log_spread", coast.logSpread(), PLACES)
+                .whole("lifts", coast.liftsSeen());
+        state.coasting().bowl().doubt().ifPresent(like -> line.text("like", like.word()));
+        return line;
     }
 
     public State state() {

@@ -122,7 +122,7 @@ final class WatchCommand implements Callable<Integer> {
         ProbeSetup probe = setup.bowlProbe();
         try {
             new AdapterMemory(adapters).remember(real);
-            file.save(settings.withLastProbe(probe.place(), probe.talk())
+            file.save(settings.withLastProbe(probe.place())
                     .withLastChocolate(setup.recipe().id()));
         } catch (IOException e) {
             err().println("Port, adapter and chocolate could not be remembered: " + e.getMessage()

@@ -93,26 +93,20 @@ public record WatchPicture(
 
     /** The same with what the maker asked for in the place of the notice. */
     public WatchPicture answering(String words) {
+        return with(kitchen, band, alarms, undo, Optional.of(words), Notice.ASKED);
+    }
+
+    /** The same moment in somebody's hands: another band, and other words around it. */
+    public WatchPicture with(
+            Kitchen whose,
+            Band other,
+            List<AlarmRow> rows,
+            Optional<String> undoing,
+            Optional<String> words,
+            Notice which) {
         return new WatchPicture(
-                kitchen,
-                heading,
-                subject,
-                marks,
-                clock,
-                band,
-                numeral,
-                rate,
-                outlooks,
-                ladder,
-                trace,
-                tiles,
-                foot,
-                alarms,
-                keys,
-                undo,
-                Optional.of(words),
-                Notice.ASKED,
-                why);
+                whose, heading, subject, marks, clock, other, numeral, rate, outlooks, ladder, trace, tiles, foot, rows,
+                keys, undoing, words, which, why);
     }
 
     /** Whether nothing of it was measured. */

@@ -4,6 +4,7 @@ import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Kitchen;
+import fifthform.monitor.model.WatchPicture.Notice;
 import fifthform.monitor.model.WatchPicture.Tone;
 import java.util.List;
 import java.util.Optional;
@@ -14,41 +15,15 @@ public final class TrainingPicture {
 
     /** While the batch goes on. */
     public static WatchPicture during(WatchPicture picture) {
-        return with(picture, picture.band(), picture.alarms(), picture.undo(), picture.banner());
+        return picture.with(
+                Kitchen.TRAINING, picture.band(), picture.alarms(), picture.undo(), picture.banner(), Notice.STANDING);
     }
 
     /** Once it is over: where it ended in the band, the facts in the place of the notice. */
     public static WatchPicture after(WatchPicture picture, DebriefText debrief) {
         Band band = new Band(Tone.CUE, Direction.NONE, debrief.ended(), "Next time: " + debrief.advice(), false);
         String facts = String.join(" ", debrief.facts());
-        return with(picture, band, List.of(), Optional.of("Q closes"), Optional.of(facts));
-    }
-
-    private static WatchPicture with(
-            WatchPicture picture,
-            Band band,
-            List<WatchPicture.AlarmRow> alarms,
-            Optional<String> undo,
-            Optional<String> banner) {
-        return new WatchPicture(
-                Kitchen.TRAINING,
-                picture.heading(),
-                picture.subject(),
-                picture.marks(),
-                picture.clock(),
-                band,
-                picture.numeral(),
-                picture.rate(),
-                picture.outlooks(),
-                picture.ladder(),
-                picture.trace(),
-                picture.tiles(),
-                picture.foot(),
-                alarms,
-                picture.keys(),
-                undo,
-                banner,
-                WatchPicture.Notice.STANDING,
-                picture.why());
+        return picture.with(
+                Kitchen.TRAINING, band, List.of(), Optional.of("Q closes"), Optional.of(facts), Notice.STANDING);
     }
 }

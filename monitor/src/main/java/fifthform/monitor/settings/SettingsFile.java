@@ -5,7 +5,6 @@ import fifthform.curves.check.Problem;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
-import fifthform.monitor.settings.Settings.SoundLevel;
 import fifthform.monitor.settings.Settings.Theme;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
@@ -66,10 +65,8 @@ public final class SettingsFile {
         JsonLine line = new JsonLine()
                 .whole("format", 1)
                 .text("theme", settings.theme().word())
-                .text("units", settings.units().word())
-                .text("sound", settings.sound().word());
+                .text("units", settings.units().word());
         settings.lastProbe().ifPresent(port -> line.text("last-probe", port));
-        settings.lastTalk().ifPresent(talk -> line.text("last-talk", talk));
         settings.lastChocolate().ifPresent(id -> line.text("last-chocolate", id));
         return line.end() + "\n";
     }
@@ -78,9 +75,7 @@ public final class SettingsFile {
         return new Settings(
                 choice(json, "theme", Theme.values(), Theme::word, Settings.USUAL.theme(), problems),
                 choice(json, "units", Units.values(), Units::word, Settings.USUAL.units(), problems),
-                choice(json, "sound", SoundLevel.values(), SoundLevel::word, Settings.USUAL.sound(), problems),
                 text(json, "last-probe", problems),
-                text(json, "last-talk", problems),
                 text(json, "last-chocolate", problems));
     }
 

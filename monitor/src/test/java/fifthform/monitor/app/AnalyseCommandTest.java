@@ -63,8 +63,8 @@ class AnalyseCommandTest {
             JsonObject.parse(line);
         }
         String last = lines.get(lines.size() - 1);
-        assertEquals(List.of("session", "summary"), topKeys(last));
-        assertEquals(SUMMARY_KEYS, topKeys(last.substring(last.indexOf("{", 1), last.length() - 1)));
+        assertEquals(List.of("session", "summary", "bowl"), topKeys(last));
+        assertEquals(SUMMARY_KEYS, topKeys(last.substring(last.indexOf("{", 1), last.indexOf(",\"bowl\""))));
         assertTrue(
                 lines.get(0).startsWith("{\"session\":\"demo-7\",\"time_s\":0.00,\"phase\":\"melt\","), lines.get(0));
     }
@@ -116,6 +116,11 @@ class AnalyseCommandTest {
         Said said = Said.by("analyse", "--data", folder.toString(), "--summary", "demo-unplugged");
         assertEquals(0, said.exit(), said.err());
         assertTrue(said.out().startsWith("{\"session\":\"demo-unplugged\",\"summary\""), said.out());
+        assertTrue(
+                said.out()
+                        .matches(
+                                "(?s).*\"bowl\":\\{\"name\":\"[^\"]+\",\"material\":\"[a-z]+\".*\"coast_s\":[0-9.]+,.*\"lifts\":[1-9].*"),
+                said.out());
     }
 
     @Test

@@ -163,7 +163,7 @@ public final class Moments {
                 List.of(
                         new Outlook("lifted now, it turns at", "31.7", "31.4 to 32.0, in 50 s"),
                         new Outlook("left on the bath", "33.4", "in three minutes")),
-                rewarmLadder(31.24, 31.7, 31.4, 32.0, "2.6 °C · 2 min 35 s", "1.8 °C · 1 min 50 s"),
+                rewarmLadder(31.24, 31.7, 31.4, 32.0, "2.6 °C away · 3 min", "1.8 °C away · 2 min"),
                 rewarmTrace(minute, fan(minute, 31.24, 31.7, 0.5, 2), List.of()),
                 List.of(new Tile("bath", 38.2, 1, "°C", 34, 41), new Tile("in this phase", 3, 0, "min", 0, 12)),
                 FOOT,
@@ -190,7 +190,7 @@ public final class Moments {
                 List.of(
                         new Outlook("lifted now, it turns at", "32.4", "32.1 to 32.8, in 50 s"),
                         new Outlook("left on the bath", "34.0", "in three minutes")),
-                rewarmLadder(31.94, 32.4, 32.1, 32.8, "1.9 °C · 1 min 55 s", "1.1 °C · 1 min 5 s"),
+                rewarmLadder(31.94, 32.4, 32.1, 32.8, "1.9 °C away · 2 min", "1.1 °C away · 65 s"),
                 rewarmTrace(minute, fan(minute, 31.94, 32.4, 0.5, 2), List.of()),
                 List.of(new Tile("bath", 46.3, 1, "°C", 34, 41), new Tile("in this phase", 4, 0, "min", 0, 12)),
                 FOOT,
@@ -287,7 +287,7 @@ public final class Moments {
                 List.of(
                         new Outlook("lifted now, it turns at", "29.9 to 33.4", "unsure"),
                         new Outlook("left on the bath", "35.4", "in three minutes")),
-                rewarmLadder(31.24, 31.7, 29.9, 33.4, "2.6 °C · 2 min 35 s", "1.8 °C · 1 min 50 s"),
+                rewarmLadder(31.24, 31.7, 29.9, 33.4, "2.6 °C away · 3 min", "1.8 °C away · 2 min"),
                 lift.trace(),
                 lift.tiles(),
                 "a bowl not met before: one of steel coasts about 0.6 °C at 1 °C/min · temperature does not prove temper:"

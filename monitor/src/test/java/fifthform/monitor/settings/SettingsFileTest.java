@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fifthform.monitor.settings.Settings.SoundLevel;
 import fifthform.monitor.settings.Settings.Theme;
 import fifthform.monitor.settings.SettingsFile.Loaded;
 import java.io.IOException;
@@ -33,8 +32,7 @@ class SettingsFileTest {
         Settings chosen = Settings.USUAL
                 .withTheme(Theme.DARK)
                 .withUnits(Units.FAHRENHEIT)
-                .withSound(SoundLevel.SCREEN_ONLY)
-                .withLastProbe("/dev/ttyUSB0", "text-lines")
+                .withLastProbe("/dev/ttyUSB0")
                 .withLastChocolate("milk");
         settings.save(Settings.USUAL);
         settings.save(chosen);

@@ -7,10 +7,15 @@ import fifthform.probe.link.LinkSource;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.BlockingQueue;
 
 /**
  * Lets the adapter in the pretend bowl speak into a line at whose other end somebody else listens, and hears what is asked
  * there. The kitchen's time passes as the pace lets it.
+ *
+ * <p>Where nobody listens a port may take no more and keep who writes waiting; as with a real adapter what is said
+ * meanwhile is lost, and the kitchen goes on.
  *
  * <p>A port cannot be pulled out from within: while the adapter is unplugged nothing comes and no question is answered.
  */
@@ -29,6 +34,15 @@ public final class KitchenVoice implements AutoCloseable {
     private volatile Optional<LinkException> portLost = Optional.empty();
     private volatile boolean closed;
 
+    /** What is still to be said; where it is full nobody listens, and the oldest is lost. */
+    private final BlockingQueue<byte[]> unsaid = new ArrayBlockingQueue<>(64);
+
+    /** Stands behind the last words; told from all others by being this very one. */
+    private static final byte[] END = {};
+
+    /** How long the last words may take once the batch is over. Own choice. */
+    private static final long LAST_WORDS_MILLIS = 2000;
+
     /** @param port where the other end is, for example a serial port */
     public KitchenVoice(RunningKitchen kitchen, LinkSource port, Pace pace) {
         this.kitchen = Objects.requireNonNull(kitchen, "kitchen");
@@ -44,14 +58,22 @@ public final class KitchenVoice implements AutoCloseable {
     public void speak() throws LinkException, InterruptedException {
         ByteLink line = port.open();
         Thread hearing = new Thread(() -> hear(line), "practice-hears");
+        Thread speaking = new Thread(() -> sayAll(line), "practice-speaks");
+        // A write that waits for ever must not keep the program from ending.
+        speaking.setDaemon(true);
         hearing.start();
+        speaking.start();
         try {
-            while (!over()) adapterUntilGone(line);
+            while (!over()) adapterUntilGone();
+            put(END);
+            speaking.join(LAST_WORDS_MILLIS);
         } finally {
             closed = true;
+            speaking.interrupt();
             line.close();
             hearing.interrupt();
             hearing.join();
+            speaking.join(LAST_WORDS_MILLIS);
         }
         if (portLost.isPresent()) throw portLost.get();
     }
@@ -61,13 +83,13 @@ public final class KitchenVoice implements AutoCloseable {
     }
 
     /** Until the adapter is unplugged or the batch is over. */
-    private void adapterUntilGone(ByteLink line) throws InterruptedException {
+    private void adapterUntilGone() throws InterruptedException {
         try (ByteLink link = kitchen.bowlSource().open()) {
             adapter = Optional.of(link);
             Optional<Arrival> arrival = link.read();
             while (arrival.isPresent() && !over()) {
                 pace.until(arrival.get().at());
-                say(line, arrival.get());
+                say(arrival.get());
                 arrival = link.read();
             }
         } catch (LinkException unplugged) {
@@ -77,12 +99,23 @@ public final class KitchenVoice implements AutoCloseable {
         }
     }
 
-    private void say(ByteLink line, Arrival arrival) {
+    private void say(Arrival arrival) {
         if (arrival.isSilence() || over()) return;
+        put(arrival.bytes());
+    }
+
+    private void put(byte[] bytes) {
+        while (!unsaid.offer(bytes)) unsaid.poll();
+    }
+
+    /** On a thread of its own: writing to a port may wait. */
+    private void sayAll(ByteLink line) {
         try {
-            line.write(arrival.bytes());
+            for (byte[] bytes = unsaid.take(); bytes != END; bytes = unsaid.take()) line.write(bytes);
         } catch (LinkException e) {
             lost(e);
+        } catch (InterruptedException stopping) {
+            // speak() is done and ends this thread
         }
     }
 

@@ -10,6 +10,7 @@ import fifthform.curves.engine.Event.CueGiven;
 import fifthform.probe.link.Arrival;
 import fifthform.probe.link.ByteLink;
 import fifthform.probe.link.LinkException;
+import fifthform.probe.link.LinkSource;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.scenario.Scenario;
 import fifthform.simulator.scenario.ScenarioText;
@@ -21,6 +22,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
 /** The bytes of the pretend adapters, their faults, and two readers on two threads. */
@@ -56,6 +59,60 @@ class RunningKitchenTest {
             if (!next.isSilence()) lines.add(next);
         }
         return lines;
+    }
+
+    /** A port takes bytes until its buffer is full; where nobody listens a write then waits for ever. */
+    @Test
+    void aPortThatTakesNoMoreHoldsNobodyUp() throws Exception {
+        CountDownLatch never = new CountDownLatch(1);
+        CountDownLatch waits = new CountDownLatch(1);
+        ByteLink full = new ByteLink() {
+            @Override
+            public Optional<Arrival> read() throws InterruptedException {
+                never.await();
+                return Optional.empty();
+            }
+
+            @Override
+            public void write(byte[] bytes) {
+                waits.countDown();
+                boolean done = false;
+                while (!done) {
+                    try {
+                        never.await();
+                        done = true;
+                    } catch (InterruptedException ignored) {
+                        // a native write heeds no interrupt
+                    }
+                }
+            }
+
+            @Override
+            public void close() {}
+        };
+        LinkSource source = new LinkSource() {
+            @Override
+            public ByteLink open() {
+                return full;
+            }
+
+            @Override
+            public String place() {
+                return "a full port";
+            }
+        };
+        KitchenVoice voice = new KitchenVoice(kitchen(), source, at -> Thread.sleep(1));
+        CompletableFuture<Void> speaking = CompletableFuture.runAsync(() -> {
+            try {
+                voice.speak();
+            } catch (LinkException | InterruptedException e) {
+                throw new AssertionError(e);
+            }
+        });
+        assertTrue(waits.await(10, TimeUnit.SECONDS));
+        voice.close();
+        speaking.get(10, TimeUnit.SECONDS);
+        never.countDown();
     }
 
     @Test
