@@ -45,7 +45,7 @@ final class SetupRemarks {
 
     private void bath(double celsius, List<String> said) {
         CelsiusRange work = recipe.work().range();
-        String usual = "; for " + recipe.name() + " about " + plain(recipe.rewarmBathCelsius()) + " °C is usual.";
+        String usual = ", usually about " + plain(recipe.rewarmBathCelsius()) + " °C.";
         if (celsius < work.lowCelsius() + WARMER_KELVIN)
             said.add("--bath was " + plain(celsius)
                     + " °C. Water so cool cannot warm the chocolate to its working range, "
