@@ -1,6 +1,7 @@
 package fifthform.simulator.bowl;
 
 import fifthform.curves.check.Require;
+import java.util.Objects;
 
 /**
  * A mass of chocolate and the range between two temperatures in which its crystals melt.
@@ -13,13 +14,19 @@ import fifthform.curves.check.Require;
  * @param latentJoulesPerKilogram latent heat of melting, 0 to 100 000 J/kg
  * @param meltsFromCelsius where melting begins, 0 to 39 °C
  * @param meltsToCelsius where the last crystal is gone, above {@code meltsFromCelsius}, at most 40 °C
+ * @param fat how readily its fat crystallises
  */
 public record Chocolate(
-        double kilograms, double latentJoulesPerKilogram, double meltsFromCelsius, double meltsToCelsius) {
+        double kilograms, double latentJoulesPerKilogram, double meltsFromCelsius, double meltsToCelsius, Fat fat) {
     private static final double KNEE_CELSIUS = 40;
     private static final double COOL_JOULES_PER_KILOGRAM_KELVIN = 1590;
     private static final double WARM_JOULES_PER_KILOGRAM_KELVIN = 1670;
     private static final double KNEE_JOULES_PER_KILOGRAM = KNEE_CELSIUS * COOL_JOULES_PER_KILOGRAM_KELVIN;
+
+    /** With the middle of what is known of cocoa butter. */
+    public Chocolate(double kilograms, double latentJoulesPerKilogram, double meltsFromCelsius, double meltsToCelsius) {
+        this(kilograms, latentJoulesPerKilogram, meltsFromCelsius, meltsToCelsius, Fat.MIDDLE);
+    }
 
     /** Dark chocolate melting between 28 and 34 °C. The range is common practice, no source. */
     public static Chocolate dark(double kilograms) {
@@ -31,6 +38,7 @@ public record Chocolate(
         Require.within(latentJoulesPerKilogram, 0, 100_000, "latentJoulesPerKilogram");
         Require.within(meltsFromCelsius, 0, 39, "meltsFromCelsius");
         Require.within(meltsToCelsius, Math.nextUp(meltsFromCelsius), KNEE_CELSIUS, "meltsToCelsius");
+        Objects.requireNonNull(fat, "fat");
     }
 
     /**

@@ -20,6 +20,14 @@ public interface Crystals {
      */
     Crystals settled(Chocolate chocolate, double joulesPerKilogram, double seconds, double vigourFraction);
 
+    /** As {@link #settled}, for a look ahead that need not be exact where little changes. */
+    default Crystals ahead(Chocolate chocolate, double joulesPerKilogram, double seconds, double vigourFraction) {
+        return settled(chocolate, joulesPerKilogram, seconds, vigourFraction);
+    }
+
+    /** Solid chocolate with crystals of this kind. */
+    Crystals solidAlike();
+
     /** These with {@code otherFraction} (0 to 1) of the mass replaced by the other's. */
     Crystals mixedWith(Crystals other, double otherFraction);
 }

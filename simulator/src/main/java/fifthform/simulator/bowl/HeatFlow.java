@@ -161,7 +161,7 @@ final class HeatFlow {
     }
 
     private Crystals ahead(Crystals crystals, int part, double[] heat, double seconds) {
-        return crystals.settled(chocolate, heat[part] / kilograms[part], seconds, hands.stirVigourFraction());
+        return crystals.ahead(chocolate, heat[part] / kilograms[part], seconds, hands.stirVigourFraction());
     }
 
     /** From the wall to the layer, on to the bulk and to the surface. */

@@ -4,6 +4,7 @@ import fifthform.curves.check.Require;
 import fifthform.simulator.bowl.Hands.Towel;
 import java.time.Duration;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A kitchen: what stands in it and how it behaves. Everything that changes is in {@link KitchenState}; {@link #advance}
@@ -93,6 +94,20 @@ public record Kitchen(
                 .after(steps, state.elapsed().plus(time));
     }
 
+    /**
+     * The crystals of the whole bowl, wall to surface, kg for each kg of fat; empty where the kitchen only has such as melt
+     * once.
+     */
+    public Optional<Forms> forms(KitchenState state) {
+        if (!(state.bulk().crystals() instanceof Forms bulk)
+                || !(state.layer().crystals() instanceof Forms layer)
+                || !(state.surface().crystals() instanceof Forms surface)) return Optional.empty();
+        double all = chocolate.kilograms() + state.seedKilograms();
+        double atWall = chocolate.kilograms() * exchange.layerFraction() / all;
+        double atTop = chocolate.kilograms() * exchange.surfaceFraction() / all;
+        return Optional.of(bulk.mixedWith(layer, atWall / (1 - atTop)).mixedWith(surface, atTop));
+    }
+
     /** Heat stored in everything, J, counted from molten chocolate and water at 0 °C. */
     public double storedJoules(KitchenState state) {
         return new Passage(this, Hands.leaving(state.spot()), state, 1).storedJoules();
@@ -105,7 +120,8 @@ public record Kitchen(
      * @param celsius its temperature
      */
     public KitchenState seeded(KitchenState state, double kilograms, double celsius) {
-        return seeded(state, kilograms, new Portion(celsius, Melting.SOLID));
+        return seeded(
+                state, kilograms, new Portion(celsius, state.bulk().crystals().solidAlike()));
     }
 
     /** As {@link #seeded(KitchenState, double, double)} with crystals of the seed's own, of the bulk's kind. */

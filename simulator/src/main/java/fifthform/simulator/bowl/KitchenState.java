@@ -76,6 +76,29 @@ public record KitchenState(
         return begin(new Portion(celsius, Melting.SOLID), baths);
     }
 
+    /** The same with these crystals all through the chocolate. */
+    public KitchenState withCrystals(Crystals crystals) {
+        return new KitchenState(
+                elapsed,
+                spot,
+                new Portion(bulk.celsius(), crystals),
+                new Portion(layer.celsius(), crystals),
+                new Portion(surface.celsius(), crystals),
+                seedKilograms,
+                splashKilograms,
+                wallCelsius,
+                filmCelsius,
+                filmKilograms,
+                hot,
+                potCelsius,
+                warm,
+                cold,
+                spoonCelsius,
+                clothCelsius,
+                probes,
+                ledger);
+    }
+
     /** A dry bowl, spoon and probe as warm as the chocolate in it, the baths as given. */
     public static KitchenState begin(Portion chocolate, Baths baths) {
         double celsius = chocolate.celsius();

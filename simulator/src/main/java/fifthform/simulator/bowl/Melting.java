@@ -25,6 +25,11 @@ public record Melting(double solidFraction) implements Crystals {
     }
 
     @Override
+    public Melting solidAlike() {
+        return SOLID;
+    }
+
+    @Override
     public Crystals settled(Chocolate chocolate, double joulesPerKilogram, double seconds, double vigourFraction) {
         if (solidFraction == 0) return this;
         double celsius = Chocolate.celsiusOfSensible(joulesPerKilogram + boundJoulesPerKilogram(chocolate));

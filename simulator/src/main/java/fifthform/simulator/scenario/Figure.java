@@ -46,6 +46,10 @@ enum Figure {
     LATENT_HEAT("latent heat", "kJ/kg", 0, 100, 46),
     MELTS_FROM("melts from", "C", 15, 35, 28),
     MELTS_TO("melts to", "C", 20, 40, 34),
+    /** Against the middle of what is known of cocoa butter; see {@link fifthform.simulator.bowl.Fat}. */
+    NUCLEATION("nucleation", "x", 0.1, 10, 1),
+    CRYSTAL_GROWTH("crystal growth", "x", 0.2, 5, 1),
+    CRYSTAL_MELTING("crystal melting", "x", 0.2, 5, 1),
     REACTION("reaction", "s", 0.2, 30, 2.5),
     REACTION_SPREAD("reaction spread", "", 0, 1.5, 0.35),
     MELTED_AT("melted at", "C", 30, 60, 47),

@@ -7,6 +7,8 @@ import fifthform.probe.Talk;
 import fifthform.simulator.bowl.BowlWall;
 import fifthform.simulator.bowl.Chocolate;
 import fifthform.simulator.bowl.Exchange;
+import fifthform.simulator.bowl.Fat;
+import fifthform.simulator.bowl.Forms;
 import fifthform.simulator.bowl.Kitchen;
 import fifthform.simulator.bowl.KitchenState;
 import fifthform.simulator.bowl.KitchenState.Baths;
@@ -48,6 +50,11 @@ final class ScenarioBuild {
     private static final double WATER_CONTACT = 550;
     /** A probe in chocolate left alone follows half again as slowly; a guess. */
     private static final double STILL_TIP_FACTOR = 1.5;
+
+    /** All crystal forms, as they come and go. */
+    private static final String FORMS = "forms";
+    /** Only those that are there at first, which melt. */
+    private static final String MELT_ONCE = "melt-once";
 
     private final Map<Figure, Double> figures;
     private final Map<Wording, String> words;
@@ -109,8 +116,17 @@ final class ScenarioBuild {
         return BeginsText.parse("line " + wordLines.get(Wording.BEGINS), said, of(Figure.ROOM), baths)
                 .fold(Optional::of, found -> {
                     problems.addAll(found);
-                    return Optional.empty();
-                });
+                    return Optional.<KitchenState>empty();
+                })
+                .map(this::withItsCrystals);
+    }
+
+    private KitchenState withItsCrystals(KitchenState state) {
+        String said = words.getOrDefault(Wording.CRYSTALS, FORMS);
+        if (said.equals(MELT_ONCE)) return state;
+        if (!said.equals(FORMS)) refuse(Wording.CRYSTALS, "Use " + FORMS + " or " + MELT_ONCE + ".");
+        boolean solid = state.bulk().crystals().solidFraction() > 0;
+        return state.withCrystals(solid ? Forms.SOLID : Forms.MELTED);
     }
 
     private Scenario scenario(
@@ -141,7 +157,8 @@ final class ScenarioBuild {
                         of(Figure.AMOUNT) / 1000,
                         of(Figure.LATENT_HEAT) * 1000,
                         of(Figure.MELTS_FROM),
-                        of(Figure.MELTS_TO)),
+                        of(Figure.MELTS_TO),
+                        new Fat(of(Figure.NUCLEATION), of(Figure.CRYSTAL_GROWTH), of(Figure.CRYSTAL_MELTING))),
                 new BowlWall(material, of(Figure.WALL), of(Figure.RIM), of(Figure.FILM), of(Figure.SHAPE)),
                 exchange(),
                 hotBath(),

@@ -20,6 +20,8 @@ enum Wording {
     ACT("act", Times.ANY),
     /** How the chocolate is found; solid where the file says nothing. */
     BEGINS("begins", Times.AT_MOST_ONCE),
+    /** Which crystals there are: all {@code forms} (usual), or such as {@code melt-once} and never form again. */
+    CRYSTALS("crystals", Times.AT_MOST_ONCE),
     /** How the maker wants to be led to the working range: {@code touches} (usual) or {@code one} lift. */
     LIFT("lift", Times.AT_MOST_ONCE),
     /** Where the hottest of the rewarm should lie. */
