@@ -100,7 +100,7 @@ public final class RunningKitchen {
 
     /** How it really stands in the kitchen, which no program can know. */
     public synchronized Truth truth() {
-        return Truth.of(now, state, hands.spot());
+        return Truth.of(now, kitchen, state, hands.spot());
     }
 
     /** The whole state, for going on from here in another way. */

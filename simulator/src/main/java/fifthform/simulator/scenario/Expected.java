@@ -14,6 +14,7 @@ import java.util.Set;
  *
  * @param ends where the hottest of the rewarm should lie
  * @param cools how far the cooling before it should go
+ * @param tempers what crystals there should be at the end
  * @param verdict what the program should say of it in the end
  * @param raises alarms that must be raised
  * @param raisesNot alarms that must not be raised
@@ -21,12 +22,13 @@ import java.util.Set;
 public record Expected(
         Optional<Landed> ends,
         Optional<Cooled> cools,
+        Optional<Tempered> tempers,
         Optional<Verdict> verdict,
         Set<AlarmId> raises,
         Set<AlarmId> raisesNot) {
     /** Says nothing: kitchens that are drawn may end as they will. */
     public static final Expected ANYTHING =
-            new Expected(Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Set.of());
+            new Expected(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Set.of());
 
     /** How far the cooling went, by the coolest of the bulk before the rewarm. */
     public enum Cooled {
@@ -52,9 +54,36 @@ public record Expected(
         }
     }
 
+    /** What crystals there were in the end, by the true share of stable ones, forms V and VI, in the fat of the whole bowl. */
+    public enum Tempered {
+        /** The bars will not set in form V. */
+        TOO_FEW,
+        ENOUGH,
+        /** Enough, and too thick to pour well. */
+        THICK;
+
+        /** Prints ask for 0.1 to 1.2, 1 to 3 or 2 to 4 % of the fat, from memory; the project takes this as outer fence. */
+        private static final double FEWEST = 0.005;
+
+        /** Above it the chocolate is more than 1.6 times as thick as without crystals; own choice. */
+        private static final double THICK_FROM = 0.06;
+
+        /** By the share of stable crystals in the fat, 0 to 1. */
+        public static Tempered at(double stableFraction) {
+            if (stableFraction < FEWEST) return TOO_FEW;
+            return stableFraction > THICK_FROM ? THICK : ENOUGH;
+        }
+
+        /** The name in files: {@code too-few}, … */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
     public Expected {
         Objects.requireNonNull(ends, "ends");
         Objects.requireNonNull(cools, "cools");
+        Objects.requireNonNull(tempers, "tempers");
         Objects.requireNonNull(verdict, "verdict");
         raises = Set.copyOf(raises);
         raisesNot = Set.copyOf(raisesNot);

@@ -5,6 +5,7 @@ import fifthform.curves.check.Problem;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.review.Verdict;
 import fifthform.simulator.scenario.Expected.Cooled;
+import fifthform.simulator.scenario.Expected.Tempered;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,7 @@ final class ExpectedText {
     Expected read() {
         Optional<Landed> ends = one(Wording.ENDS, Landed.values(), Landed::word);
         Optional<Cooled> cools = one(Wording.COOLS, Cooled.values(), Cooled::word);
+        Optional<Tempered> tempers = one(Wording.TEMPERS, Tempered.values(), Tempered::word);
         Optional<Verdict> verdict = one(Wording.VERDICT, Verdict.values(), Verdict::word);
         Set<AlarmId> raises = alarms(Wording.RAISES);
         Set<AlarmId> raisesNot = alarms(Wording.RAISES_NOT);
@@ -44,7 +46,7 @@ final class ExpectedText {
                         "Keep one of the two.");
             }
         }
-        return new Expected(ends, cools, verdict, raises, raisesNot);
+        return new Expected(ends, cools, tempers, verdict, raises, raisesNot);
     }
 
     private <T> Optional<T> one(Wording wording, T[] all, Function<T, String> wordOf) {

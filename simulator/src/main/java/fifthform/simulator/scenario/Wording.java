@@ -28,6 +28,8 @@ enum Wording {
     ENDS("ends", Times.AT_MOST_ONCE),
     /** How far the cooling should go. */
     COOLS("cools", Times.AT_MOST_ONCE),
+    /** What crystals there should be at the end. */
+    TEMPERS("tempers", Times.AT_MOST_ONCE),
     /** What the program should say of it in the end. */
     VERDICT("verdict", Times.AT_MOST_ONCE),
     /** The alarms that must be raised. */

@@ -11,8 +11,10 @@ import fifthform.curves.review.Tally;
 import fifthform.curves.review.Verdict;
 import fifthform.curves.setup.Setup;
 import fifthform.simulator.bench.BatchRun.Presses;
+import fifthform.simulator.bowl.Forms;
 import fifthform.simulator.device.Truth;
 import fifthform.simulator.scenario.Expected.Cooled;
+import fifthform.simulator.scenario.Expected.Tempered;
 import fifthform.simulator.scenario.Landed;
 import fifthform.simulator.scenario.Scenario;
 import java.time.Duration;
@@ -28,6 +30,7 @@ import java.util.function.Function;
  * @param outcome how it really went
  * @param landed where the hottest of the rewarm lay
  * @param cooled how far the cooling went
+ * @param forms the crystals of the whole bowl in the end
  * @param verdict what the program says of it in the end
  * @param coolestPouringCelsius the coolest of the bulk while it was poured, at the end
  * @param raised every alarm that was raised
@@ -36,6 +39,7 @@ record Gone(
         Outcome outcome,
         Landed landed,
         Cooled cooled,
+        Forms forms,
         Verdict verdict,
         double coolestPouringCelsius,
         Set<AlarmId> raised) {
@@ -52,9 +56,14 @@ record Gone(
                 outcome,
                 Landed.at(outcome.highestAfterCoolCelsius(), recipe),
                 Cooled.at(outcome.lowestCoolCelsius().orElse(Double.POSITIVE_INFINITY), recipe),
+                batch.truth().get(batch.truth().size() - 1).forms().orElseThrow(),
                 program.tally.verdict(recipe),
                 coolestOfTheEnd(batch, scenario.habits().pouring()),
                 raised);
+    }
+
+    Tempered tempered() {
+        return Tempered.at(forms.stableFraction());
     }
 
     private static double coolestOfTheEnd(BatchRecord batch, Duration lasting) {

@@ -37,6 +37,7 @@ class ScenarioEndingsTest {
         Expected expected = scenario.expected();
         assertEquals(expected.ends().orElseThrow(), gone.landed(), gone.toString());
         expected.cools().ifPresent(cools -> assertEquals(cools, gone.cooled(), gone.toString()));
+        expected.tempers().ifPresent(tempers -> assertEquals(tempers, gone.tempered(), gone.toString()));
         expected.verdict().ifPresent(verdict -> assertEquals(verdict, gone.verdict(), gone.toString()));
         Set<AlarmId> missed = new TreeSet<>(expected.raises());
         missed.removeAll(gone.raised());

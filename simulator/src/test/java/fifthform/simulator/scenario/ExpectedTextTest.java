@@ -6,8 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.check.Problem;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.review.Verdict;
-import fifthform.simulator.bowl.Melting;
+import fifthform.simulator.bowl.Forms;
 import fifthform.simulator.scenario.Expected.Cooled;
+import fifthform.simulator.scenario.Expected.Tempered;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -37,6 +38,7 @@ class ExpectedTextTest {
         Expected expected = accepted(TEXT + """
                 ends = melted-out
                 cools = too-far
+                tempers = thick
                 verdict = melt-out
                 raises = heading-over, near-melt-out
                 raises not = probe-out
@@ -45,6 +47,7 @@ class ExpectedTextTest {
                 new Expected(
                         Optional.of(Landed.MELTED_OUT),
                         Optional.of(Cooled.TOO_FAR),
+                        Optional.of(Tempered.THICK),
                         Optional.of(Verdict.MELT_OUT),
                         Set.of(AlarmId.HEADING_OVER, AlarmId.NEAR_MELT_OUT),
                         Set.of(AlarmId.PROBE_OUT)),
@@ -60,7 +63,7 @@ class ExpectedTextTest {
         assertEquals(45, accepted(TEXT + "begins = melted at 45 C").begins().bulkCelsius());
         Scenario solid = accepted(TEXT + "room = 18 C\nbegins = solid");
         assertEquals(18, solid.begins().bulkCelsius());
-        assertEquals(Melting.SOLID, solid.begins().bulk().crystals());
+        assertEquals(Forms.SOLID, solid.begins().bulk().crystals());
         assertEquals(solid.begins(), accepted(TEXT + "room = 18 C").begins());
     }
 
