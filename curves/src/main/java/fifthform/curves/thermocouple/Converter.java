@@ -1,5 +1,6 @@
 package fifthform.curves.thermocouple;
 
+import fifthform.curves.constants.PackedTable;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -38,13 +39,13 @@ public enum Converter {
     /** @param likened the converter whose data it takes; its own where that is empty */
     Converter(String likened) {
         String data = likened.isEmpty() ? word() : likened;
-        PackedTable mine = PackedTable.read("converter_slopes.csv").where("converter", data);
+        PackedTable mine = PackedTable.read("thermocouple/converter_slopes.csv").where("converter", data);
         for (List<String> row : mine.rows()) {
             slopes.put(
                     ThermocoupleType.valueOf(mine.text(row, "type")),
                     MILLIVOLTS_PER_MICROVOLT * mine.number(row, "slope_uV_per_K"));
         }
-        PackedTable limits = PackedTable.read("converters.csv").where("converter", data);
+        PackedTable limits = PackedTable.read("thermocouple/converters.csv").where("converter", data);
         List<String> row = limits.rows().get(0);
         tipLimitKelvin = limits.number(row, "tip_limit_K");
         tipShareOfAbsCelsius = limits.number(row, "tip_share_of_abs_t");

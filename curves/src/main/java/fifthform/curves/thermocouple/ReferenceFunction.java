@@ -1,6 +1,7 @@
 package fifthform.curves.thermocouple;
 
 import fifthform.curves.check.Require;
+import fifthform.curves.constants.PackedTable;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
@@ -27,10 +28,10 @@ final class ReferenceFunction {
     }
 
     static ReferenceFunction of(String letter) {
-        PackedTable direct = PackedTable.read("its90_direct.csv").where("type", letter);
+        PackedTable direct = PackedTable.read("thermocouple/its90_direct.csv").where("type", letter);
         List<Piece> pieces = new ArrayList<>();
         for (String low : lows(direct, "range_lo_C")) pieces.add(Piece.of(direct.where("range_lo_C", low)));
-        PackedTable back = PackedTable.read("its90_inverse.csv").where("type", letter);
+        PackedTable back = PackedTable.read("thermocouple/its90_inverse.csv").where("type", letter);
         List<InversePiece> inverse = new ArrayList<>();
         for (String low : lows(back, "range_lo_C")) inverse.add(InversePiece.of(back.where("range_lo_C", low)));
         return new ReferenceFunction(pieces, inverse);

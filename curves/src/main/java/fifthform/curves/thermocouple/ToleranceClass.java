@@ -1,5 +1,6 @@
 package fifthform.curves.thermocouple;
 
+import fifthform.curves.constants.PackedTable;
 import java.util.OptionalDouble;
 
 /** Tolerance classes of IEC 60584-1; {@link #UNKNOWN} where nobody said. */
@@ -14,7 +15,7 @@ public enum ToleranceClass {
      */
     UNKNOWN;
 
-    private static final PackedTable TABLE = PackedTable.read("tolerance.csv");
+    private static final PackedTable TABLE = PackedTable.read("thermocouple/tolerance.csv");
 
     /** The word in files: {@code 1}, {@code 2}, {@code 3}, {@code unknown}. */
     public String word() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.constants.PackedTable;
 import fifthform.curves.reference.Table;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -90,8 +91,9 @@ class ReferenceFunctionTest {
     @ParameterizedTest
     @EnumSource
     void theFirstGuessLiesWithinItsPublishedBand(ThermocoupleType type) {
-        PackedTable mine =
-                PackedTable.read("its90_inverse.csv").where("type", type.name()).where("order", "1");
+        PackedTable mine = PackedTable.read("thermocouple/its90_inverse.csv")
+                .where("type", type.name())
+                .where("order", "1");
         assertTrue(mine.rows().size() >= 2);
         for (List<String> row : mine.rows()) {
             double lowError = 0;

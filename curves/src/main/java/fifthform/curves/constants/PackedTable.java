@@ -1,4 +1,4 @@
-package fifthform.curves.thermocouple;
+package fifthform.curves.constants;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -14,11 +14,15 @@ import java.util.Objects;
  * that begin with {@code #}. It is the one reader of files in {@code curves}: constants from outside stand as data with
  * their source, and are as fixed as code.
  */
-record PackedTable(List<String> columns, List<List<String>> rows) {
-    /** Reads a table; one that is missing is a fault of the packing. */
-    static PackedTable read(String name) {
+public record PackedTable(List<String> columns, List<List<String>> rows) {
+    /**
+     * Reads a table; one that is missing is a fault of the packing.
+     *
+     * @param name folder and name within the packed files, as {@code thermocouple/tolerance.csv}
+     */
+    public static PackedTable read(String name) {
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
-                Objects.requireNonNull(PackedTable.class.getResourceAsStream("/thermocouple/" + name), name),
+                Objects.requireNonNull(PackedTable.class.getResourceAsStream("/" + name), name),
                 StandardCharsets.UTF_8))) {
             List<List<String>> lines = in.lines()
                     .filter(line -> !line.startsWith("#"))
@@ -30,17 +34,20 @@ record PackedTable(List<String> columns, List<List<String>> rows) {
         }
     }
 
-    PackedTable where(String column, String value) {
+    /** The rows whose column says so. */
+    public PackedTable where(String column, String value) {
         return new PackedTable(
                 columns,
                 rows.stream().filter(row -> text(row, column).equals(value)).toList());
     }
 
-    String text(List<String> row, String column) {
+    /** What stands in a column of a row. */
+    public String text(List<String> row, String column) {
         return row.get(columns.indexOf(column));
     }
 
-    double number(List<String> row, String column) {
+    /** The number in a column of a row. */
+    public double number(List<String> row, String column) {
         return Double.parseDouble(text(row, column));
     }
 }
