@@ -30,6 +30,7 @@ public final class Kinetics {
 
     private static final double FULL_EFFECT_OF_MILK_FAT = 0.17;
 
+    private final Constants constants;
     private final Fat fat;
 
     private final double shiftKelvin;
@@ -78,6 +79,7 @@ public final class Kinetics {
 
     /** As {@link #of} with other constants. */
     public Kinetics(Constants k, Fat fat) {
+        this.constants = Objects.requireNonNull(k, "constants");
         this.fat = Objects.requireNonNull(fat, "fat");
         double milkFat = fat.milkFatInFatFraction();
         shiftKelvin = -k.value("kmf") * StrictMath.log(1 / (1 - milkFat));
@@ -261,6 +263,21 @@ public final class Kinetics {
      */
     public double thickness(Crystals c) {
         return thickening.ratio(c.solids());
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Kinetics k && constants == k.constants && fat.equals(k.fat);
+    }
+
+    @Override
+    public int hashCode() {
+        return fat.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "Kinetics[" + fat + "]";
     }
 
     private double grownFive(double surfaces, double stable, double celsius, double s) {

@@ -28,4 +28,24 @@ public record SeedRange(double lower, double middle, double higher) {
     public double most() {
         return Math.max(lower, Math.max(middle, higher));
     }
+
+    /**
+     * The long form for who asks: three figures of one digit each, percent of the fat, least, best guess and most, as
+     * {@code 0.7}, {@code 2}, {@code 5}; less than 0.01 is 0. More digits would be false.
+     */
+    public Digits percentOfFat() {
+        return new Digits(oneDigit(100 * least()), oneDigit(100 * middle), oneDigit(100 * most()));
+    }
+
+    /** Percent of the fat with one significant digit. */
+    public record Digits(double least, double bestGuess, double most) {}
+
+    private static double oneDigit(double percent) {
+        if (percent < 0.005) return 0;
+        double unit = 0.01;
+        while (unit * 10 <= percent) unit *= 10;
+        double digit = Math.round(percent / unit) * unit;
+        // Scaled whole numbers, or 0.07 would come out as 0.07000000000000001.
+        return Math.round(digit * 100) / 100.0;
+    }
 }

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** The built-in recipes, read from the resources. */
-final class BuiltIn {
+public final class BuiltIn {
     static final List<String> IDS = List.of("dark", "milk", "white", "two-ingredient-dark");
 
     private BuiltIn() {}
@@ -23,7 +23,8 @@ final class BuiltIn {
         }
     }
 
-    static Recipe recipe(String id) {
+    /** One of them. */
+    public static Recipe recipe(String id) {
         return RecipeText.parse(id + ".recipe", text(id)).fold(recipe -> recipe, problems -> fail(problems.toString()));
     }
 }

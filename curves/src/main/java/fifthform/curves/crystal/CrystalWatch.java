@@ -1,0 +1,217 @@
+package fifthform.curves.crystal;
+
+import fifthform.curves.recipe.Recipe;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The crystals of one batch, followed reading by reading: three copies of the model at a fixed beat of a second, what the
+ * melt has erased, and the one word about the seed. An estimate from temperature and stirring; nothing here was measured.
+ *
+ * @param kinetics the model for this chocolate's fat
+ * @param copies the three copies
+ * @param beat how far they have been stepped; empty before the first reading
+ * @param melt what the melt has erased
+ * @param four whether form IV has melted
+ * @param spoken the word
+ * @param misgiving why the word is not taken as the model gives it
+ * @param overshoot the latest stay above the warning temperature
+ */
+public record CrystalWatch(
+        Kinetics kinetics,
+        Copies copies,
+        Optional<Beat> beat,
+        MeltMemory melt,
+        FormFourGone four,
+        Spoken spoken,
+        Optional<Misgiving> misgiving,
+        Optional<Overshoot> overshoot) {
+    /** After so long without a reading the word is doubtful until the next full melt. */
+    private static final Duration LONGEST_GAP = Duration.ofMinutes(2);
+
+    public CrystalWatch {
+        Objects.requireNonNull(kinetics, "kinetics");
+        Objects.requireNonNull(copies, "copies");
+        Objects.requireNonNull(beat, "beat");
+        Objects.requireNonNull(melt, "melt");
+        Objects.requireNonNull(four, "four");
+        Objects.requireNonNull(spoken, "spoken");
+        Objects.requireNonNull(misgiving, "misgiving");
+        Objects.requireNonNull(overshoot, "overshoot");
+    }
+
+    /** Solid chocolate in the bowl, before the first reading. */
+    public static CrystalWatch solid(Kinetics kinetics) {
+        return new CrystalWatch(
+                kinetics,
+                Copies.all(Crystals.SOLID),
+                Optional.empty(),
+                MeltMemory.NONE,
+                FormFourGone.NOT_YET,
+                Spoken.NOTHING,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** What a reading leads to. */
+    public CrystalWatch read(Recipe recipe, Instant at, double celsius, Circumstances round, boolean coolStepBegun) {
+        if (!(celsius >= Kinetics.LOWEST_CELSIUS && celsius <= Kinetics.HIGHEST_CELSIUS)) {
+            return doubting(Misgiving.READINGS).speaking(at, coolStepBegun);
+        }
+        if (beat.isEmpty()) {
+            Beat begun = Beat.at(at, celsius);
+            return with(copies, Optional.of(begun), melt, four, misgiving, overshoot)
+                    .speaking(at, coolStepBegun);
+        }
+        CrystalWatch here = misgiving.filter(m -> m == Misgiving.READINGS).isPresent()
+                ? with(copies, beat, melt, four, Optional.empty(), overshoot)
+                : this;
+        Run run = here.new Run(recipe, round, coolStepBegun);
+        Instant before = beat.get().readAt();
+        Beat after = beat.get().to(at, celsius, run);
+        CrystalWatch gone = run.result(after);
+        boolean gap = Duration.between(before, at).compareTo(LONGEST_GAP) > 0;
+        return (gap ? gone.doubting(Misgiving.GAP) : gone).speaking(at, coolStepBegun);
+    }
+
+    /** Time passes without a reading that could be used. */
+    public CrystalWatch silent(Instant now, boolean coolStepBegun) {
+        boolean gap = beat.filter(b -> Duration.between(b.readAt(), now).compareTo(LONGEST_GAP) > 0)
+                .isPresent();
+        return (gap ? doubting(Misgiving.GAP) : this).speaking(now, coolStepBegun);
+    }
+
+    /** The maker says that it is fully melted; more is not known of what was before. */
+    public CrystalWatch saidMelted() {
+        return with(
+                Copies.all(Crystals.MELTED),
+                beat,
+                new MeltMemory(melt.atTarget(), true),
+                four,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** A session that begins with chocolate that nobody saw melt. */
+    public CrystalWatch startUnknown() {
+        return doubting(Misgiving.START_UNKNOWN);
+    }
+
+    /** Tempered chocolate went in; where its share of the fat is not known, the word says less from now on. */
+    public CrystalWatch seeded(Optional<AddedSeed> seed) {
+        if (seed.isEmpty()) return doubting(Misgiving.SEED_UNKNOWN);
+        return with(
+                seed.get().into(copies),
+                beat,
+                new MeltMemory(Duration.ZERO, melt.erased()),
+                four,
+                misgiving,
+                overshoot);
+    }
+
+    /** The same with the model of another chocolate. */
+    public CrystalWatch of(Kinetics other) {
+        return other.equals(kinetics)
+                ? this
+                : new CrystalWatch(other, copies, beat, melt, four, spoken, misgiving, overshoot);
+    }
+
+    /** The stable seed of the three copies. */
+    public SeedRange seed() {
+        return copies.seed(kinetics);
+    }
+
+    /** How much thicker the best guess makes it than without crystals, 1 to 50. */
+    public double thickness() {
+        return kinetics.thickness(copies.middle().mean(kinetics));
+    }
+
+    /** What the model says now, before it has held. */
+    SeedWord wordNow() {
+        SeedWord word = seed().word();
+        return misgiving.map(m -> m.of(word)).orElse(word);
+    }
+
+    private CrystalWatch doubting(Misgiving why) {
+        // What spoils every word is not taken back by what spoils one.
+        boolean stays = misgiving.filter(m -> m == Misgiving.GAP || m == why).isPresent();
+        return stays ? this : with(copies, beat, melt, four, Optional.of(why), overshoot);
+    }
+
+    private CrystalWatch speaking(Instant now, boolean coolStepBegun) {
+        Spoken next = coolStepBegun ? spoken.next(wordNow(), seed().thick(), now) : Spoken.NOTHING;
+        return next == spoken ? this : new CrystalWatch(kinetics, copies, beat, melt, four, next, misgiving, overshoot);
+    }
+
+    private CrystalWatch with(
+            Copies otherCopies,
+            Optional<Beat> otherBeat,
+            MeltMemory otherMelt,
+            FormFourGone otherFour,
+            Optional<Misgiving> otherMisgiving,
+            Optional<Overshoot> otherOvershoot) {
+        return new CrystalWatch(
+                kinetics, otherCopies, otherBeat, otherMelt, otherFour, spoken, otherMisgiving, otherOvershoot);
+    }
+
+    /** The whole seconds between two readings. */
+    private final class Run implements Beat.Stepper {
+        private final Recipe recipe;
+        private final Circumstances round;
+        private final boolean coolStepBegun;
+        private Copies now = copies;
+        private MeltMemory melting = melt;
+        private FormFourGone formFour = four;
+        private Optional<Misgiving> unsure = misgiving;
+        private Optional<Overshoot> heat = overshoot;
+        private Instant at = beat.orElseThrow().steppedTo();
+
+        Run(Recipe recipe, Circumstances round, boolean coolStepBegun) {
+            this.recipe = recipe;
+            this.round = round;
+            this.coolStepBegun = coolStepBegun;
+        }
+
+        @Override
+        public void step(double celsius) {
+            OptionalDouble wall = round.wallKelvin();
+            double shear = round.shearPerSecond();
+            now = wall.isPresent()
+                    ? now.step(kinetics, celsius, wall.getAsDouble(), shear, 1)
+                    : now.step(kinetics, celsius, shear, 1);
+            at = at.plusSeconds(1);
+            melts(celsius);
+            formFour = formFour.after(celsius, kinetics.shiftKelvin());
+            overshoots(celsius);
+        }
+
+        /** A melt counts anew after each cooling: what was erased then says nothing of what has formed since. */
+        private void melts(double celsius) {
+            boolean hot = celsius >= recipe.melt().range().lowCelsius();
+            if (coolStepBegun && !hot && melting.erased() && now.middle().bulk().solids() > 0) {
+                melting = MeltMemory.NONE;
+            }
+            boolean before = melting.erased();
+            melting = melting.after(recipe, celsius, now);
+            if (melting.erased() && !before) unsure = Optional.empty();
+        }
+
+        private void overshoots(double celsius) {
+            boolean above = coolStepBegun && celsius > recipe.meltOut().warnCelsius();
+            boolean going = heat.filter(o -> o.until().isEmpty()).isPresent();
+            if (above) {
+                SeedRange seed = now.seed(kinetics);
+                heat = Optional.of(going ? heat.get().going(at, celsius, seed) : Overshoot.begin(at, celsius, seed));
+            } else if (going) {
+                heat = heat.map(o -> o.over(at));
+            }
+        }
+
+        CrystalWatch result(Beat after) {
+            return with(now, Optional.of(after), melting, formFour, unsure, heat);
+        }
+    }
+}
