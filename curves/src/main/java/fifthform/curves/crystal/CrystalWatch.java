@@ -95,9 +95,9 @@ public record CrystalWatch(
                 Optional.empty());
     }
 
-    /** A session that begins with chocolate that nobody saw melt. */
-    public CrystalWatch startUnknown() {
-        return doubting(Misgiving.START_UNKNOWN);
+    /** It leaves the melt before everything was surely erased; where nobody saw it melt, even less is known. */
+    CrystalWatch leftTheMelt(boolean seenMelted) {
+        return melt.erased() ? this : doubting(seenMelted ? Misgiving.MELT_UNSURE : Misgiving.START_UNKNOWN);
     }
 
     /** Tempered chocolate went in; where its share of the fat is not known, the word says less from now on. */

@@ -19,6 +19,11 @@ public enum Misgiving {
         this.everyWord = everyWord;
     }
 
+    /** Whether not even "enough" can be said. */
+    public boolean spoilsEveryWord() {
+        return everyWord;
+    }
+
     /** The word that can be said; where only more may be there than the model knows, "enough" stays. */
     SeedWord of(SeedWord word) {
         return everyWord || word == SeedWord.TOO_FEW ? SeedWord.DOUBTFUL : word;

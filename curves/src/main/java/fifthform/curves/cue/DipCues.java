@@ -92,20 +92,44 @@ final class DipCues {
                 .orElse(progress.dwell());
     }
 
-    /** Crystals form; once they had long enough the way up begins, by a first dip or by one stay. */
+    /** Crystals form; once there are enough the way up begins, by a first dip or by one stay. */
     private Dips held() {
         if (look.place() == Place.BATH) return dips;
         Duration dwell = heldFor();
-        Duration left = look.situation().recipe().cool().dwell().minus(dwell);
+        Duration left = holdLeft(dwell);
         if (!left.isNegative() && !left.isZero()) {
             Reason reason = look.reason(Rule.STILL_HOLDING).with(Figure.HELD_S, dwell.toSeconds());
-            look.due(CueId.STIR_ON, left.toSeconds() / 60.0, reason);
+            look.due(CueId.STIR_ON, left.toSeconds() / 60.0, withSeed(reason));
             return dips;
         }
         if (look.dipsWanted()) return asking(ask(Purpose.REACH));
         Reason reason = look.reason(Rule.HELD_LONG_ENOUGH).with(Figure.HELD_S, dwell.toSeconds());
-        look.due(CueId.CRYSTALS_ENOUGH, OptionalDouble.empty(), reason);
+        look.due(CueId.CRYSTALS_ENOUGH, OptionalDouble.empty(), withSeed(reason));
         return dips;
+    }
+
+    /**
+     * By the crystals, since a hold's depth counts as its time does; never less than half the recipe's time nor more than
+     * two and a half times as long, since the model was calibrated to behaviours and not to this bowl. Where it cannot
+     * say, by the recipe alone.
+     */
+    private Duration holdLeft(Duration held) {
+        Duration wanted = look.situation().recipe().cool().dwell();
+        Duration byCrystals = look.situation()
+                .crystals()
+                .flatMap(c -> c.holdLeft(look.situation().now()))
+                .orElse(wanted.minus(held));
+        Duration least = wanted.dividedBy(2).minus(held);
+        Duration most = wanted.multipliedBy(5).dividedBy(2).minus(held);
+        Duration atLeast = byCrystals.compareTo(least) < 0 ? least : byCrystals;
+        return atLeast.compareTo(most) > 0 ? most : atLeast;
+    }
+
+    private Reason withSeed(Reason reason) {
+        return look.situation()
+                .crystals()
+                .map(c -> reason.with(Figure.SEED_PCT, 100 * c.watch().seed().middle()))
+                .orElse(reason);
     }
 
     private Dips onceMore() {

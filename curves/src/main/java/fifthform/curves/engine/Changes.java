@@ -3,6 +3,9 @@ package fifthform.curves.engine;
 import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Standing;
 import fifthform.curves.bowlcheck.OtherBowl;
+import fifthform.curves.crystal.CrystalWatch;
+import fifthform.curves.crystal.Overshoot;
+import fifthform.curves.crystal.Temper;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.Event.BowlSeen;
@@ -48,6 +51,7 @@ final class Changes {
         changes.phase();
         for (AlarmId id : AlarmId.values()) changes.alarm(id);
         changes.doubts();
+        changes.seed();
         for (CueId id : CueId.values()) changes.cue(id);
         return changes.events;
     }
@@ -112,6 +116,24 @@ final class Changes {
         if (like.isPresent() && !like.equals(before.coasting().bowl().doubt())) {
             events.add(new Event.BowlDoubted(at, like.get()));
         }
+    }
+
+    private void seed() {
+        if (after.crystals().isEmpty()) return;
+        CrystalWatch is = after.crystals().get().watch();
+        Optional<CrystalWatch> was = before.crystals().map(Temper::watch);
+        boolean asBefore = was.filter(w -> w.spoken().word().equals(is.spoken().word())
+                        && w.spoken().thick() == is.spoken().thick())
+                .isPresent();
+        if (is.spoken().word().isPresent() && !asBefore) {
+            events.add(new Event.SeedJudged(
+                    at, is.spoken().word().get(), is.spoken().thick(), is.seed()));
+        }
+        Optional<Instant> lost = is.overshoot().flatMap(Overshoot::lostAt);
+        if (lost.isEmpty() || lost.equals(was.flatMap(CrystalWatch::overshoot).flatMap(Overshoot::lostAt))) return;
+        Overshoot heat = is.overshoot().get();
+        events.add(new Event.SeedLost(
+                at, heat.highestCelsius(), heat.above().toMillis() / 1000.0, heat.before(), heat.left()));
     }
 
     private void place() {

@@ -2,6 +2,7 @@ package fifthform.curves.engine;
 
 import fifthform.curves.alarm.AlarmBank;
 import fifthform.curves.alarm.AlarmConditions;
+import fifthform.curves.crystal.Temper;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.CueRules;
@@ -54,6 +55,7 @@ public final class Engine {
                 Calibration.USUAL,
                 Optional.empty(),
                 Hindsight.NONE,
+                Temper.atStart(setup),
                 AlarmBank.quiet(),
                 CueBoard.empty());
     }
@@ -120,6 +122,17 @@ public final class Engine {
         Hindsight hindsight = news && forecast.isPresent()
                 ? before.hindsight().with(trusted.get(), batch.contact(), forecast.get())
                 : before.hindsight();
+        Optional<Temper> crystals = crystals(told, setup)
+                .map(c -> c.followed(
+                        setup,
+                        before.batch(),
+                        batch,
+                        coasting,
+                        news ? trusted : Optional.empty(),
+                        window,
+                        bathCelsius(bath, now),
+                        now,
+                        passed));
         Situation situation = new Situation(
                 known,
                 now,
@@ -133,6 +146,7 @@ public final class Engine {
                 said.map(s -> new Opinion(s.highestCelsius())),
                 coasting,
                 forecast,
+                crystals,
                 before.cues().openSince(CueId.LIFT_NOW),
                 told.storeTrouble());
         AlarmConditions conditions = new AlarmConditions(situation);
@@ -150,8 +164,14 @@ public final class Engine {
                 calibration,
                 forecast,
                 hindsight,
+                crystals,
                 told.alarms().next(conditions::of, batch.phase(), now),
                 CueRules.next(situation, told.cues()));
+    }
+
+    /** A chocolate that turns out to be another one is judged by that one's fat from now on. */
+    private static Optional<Temper> crystals(State told, Setup setup) {
+        return told.crystals().isPresent() ? told.crystals().get().of(setup) : Optional.empty();
     }
 
     private static Point pointOf(Estimate estimate) {

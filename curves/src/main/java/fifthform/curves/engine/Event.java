@@ -2,6 +2,8 @@ package fifthform.curves.engine;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.bowlcheck.OtherBowl;
+import fifthform.curves.crystal.SeedRange;
+import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
@@ -52,6 +54,10 @@ public sealed interface Event {
         R otherCompared(OtherCompared event);
 
         R bowlDoubted(BowlDoubted event);
+
+        R seedJudged(SeedJudged event);
+
+        R seedLost(SeedLost event);
     }
 
     /** The batch entered another phase. */
@@ -290,6 +296,47 @@ public sealed interface Event {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.otherCompared(this);
+        }
+    }
+
+    /**
+     * Another word about the stable seed than before: an estimate from temperature, no measurement.
+     *
+     * @param thick whether the chocolate is likely to have thickened
+     * @param seed what the word rests on
+     */
+    record SeedJudged(Instant at, SeedWord word, boolean thick, SeedRange seed) implements Event {
+        public SeedJudged {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(word, "word");
+            Objects.requireNonNull(seed, "seed");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.seedJudged(this);
+        }
+    }
+
+    /**
+     * Heat has cost the temper its seed: the best guess fell below what a temper needs.
+     *
+     * @param highestCelsius hottest reading of the overshoot so far, °C
+     * @param aboveSeconds how long it had been above the warning temperature, s
+     * @param before the seed when the overshoot began
+     * @param left what is left of it
+     */
+    record SeedLost(Instant at, double highestCelsius, double aboveSeconds, SeedRange before, SeedRange left)
+            implements Event {
+        public SeedLost {
+            Objects.requireNonNull(at, "at");
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(left, "left");
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.seedLost(this);
         }
     }
 }

@@ -1,6 +1,7 @@
 package fifthform.curves.engine;
 
 import fifthform.curves.alarm.AlarmBank;
+import fifthform.curves.crystal.Temper;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Calibration;
@@ -35,6 +36,7 @@ import java.util.Optional;
  * @param calibration how wide the network's bands must be in this kitchen
  * @param forecast where it is going; empty where no good reading says
  * @param hindsight how the forecasts so far came out
+ * @param crystals what the temperature did to the crystals; empty for chocolate that the model does not hold for
  * @param alarms all alarms
  * @param cues the steps that are due
  */
@@ -52,6 +54,7 @@ public record State(
         Calibration calibration,
         Optional<Forecast> forecast,
         Hindsight hindsight,
+        Optional<Temper> crystals,
         AlarmBank alarms,
         CueBoard cues) {
     public State {
@@ -67,6 +70,7 @@ public record State(
         Objects.requireNonNull(calibration, "calibration");
         Objects.requireNonNull(forecast, "forecast");
         Objects.requireNonNull(hindsight, "hindsight");
+        Objects.requireNonNull(crystals, "crystals");
         Objects.requireNonNull(alarms, "alarms");
         Objects.requireNonNull(cues, "cues");
     }
@@ -123,6 +127,7 @@ public record State(
                 calibration,
                 forecast,
                 hindsight,
+                crystals,
                 alarms,
                 cues);
     }
@@ -147,6 +152,26 @@ public record State(
         return with(told, tracks, batch, coasting, other);
     }
 
+    State withCrystals(Optional<Temper> other) {
+        return new State(
+                inputs,
+                started,
+                at,
+                told,
+                tracks,
+                window,
+                estimate,
+                insight,
+                batch,
+                coasting,
+                calibration,
+                forecast,
+                hindsight,
+                other,
+                alarms,
+                cues);
+    }
+
     State withCues(CueBoard other) {
         return new State(
                 inputs,
@@ -162,6 +187,7 @@ public record State(
                 calibration,
                 forecast,
                 hindsight,
+                crystals,
                 alarms,
                 other);
     }
@@ -183,6 +209,7 @@ public record State(
                 calibration,
                 forecast,
                 hindsight,
+                crystals,
                 otherAlarms,
                 cues);
     }

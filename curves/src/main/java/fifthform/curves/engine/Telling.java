@@ -1,5 +1,6 @@
 package fifthform.curves.engine;
 
+import fifthform.curves.crystal.Temper;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction;
@@ -83,7 +84,10 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
     /** Melting or cooling again is also a choice after a melt-out. */
     @Override
     public State phaseConfirmed(PhaseConfirmed action) {
-        State confirmed = undoably().withBatch(heard.batch().confirmed(action.phase(), heard.at()));
+        boolean saidMelted = heard.batch().phase() == Phase.MELT && action.phase() == Phase.COOL;
+        State confirmed = undoably()
+                .withBatch(heard.batch().confirmed(action.phase(), heard.at()))
+                .withCrystals(saidMelted ? heard.crystals().map(Temper::saidMelted) : heard.crystals());
         return action.phase() == Phase.MELT || action.phase() == Phase.COOL
                 ? confirmed.withAlarms(heard.alarms().chosen())
                 : confirmed;
@@ -126,7 +130,9 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State seedAdded(SeedAdded action) {
-        return heard.withAlarms(heard.alarms().chosen()).withCues(heard.cues().seeded(action.grams()));
+        return heard.withAlarms(heard.alarms().chosen())
+                .withCues(heard.cues().seeded(action.grams()))
+                .withCrystals(heard.crystals().map(c -> c.seeded(setup, action.grams())));
     }
 
     @Override
@@ -136,7 +142,7 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State stirringSaid(StirringSaid action) {
-        return heard;
+        return heard.withCrystals(heard.crystals().map(c -> c.said(action.stirring())));
     }
 
     @Override

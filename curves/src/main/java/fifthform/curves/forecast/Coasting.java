@@ -122,7 +122,7 @@ public record Coasting(Coast coast, Optional<Lift> lift, Optional<Turn> lastTurn
     }
 
     /** Loss to the room at this temperature, K/s, as this kitchen shows it. */
-    double lossKelvinPerSecond(Setup setup, double chocolateCelsius) {
+    public double lossKelvinPerSecond(Setup setup, double chocolateCelsius) {
         return lossShare * RoomLoss.kelvinPerSecond(setup, chocolateCelsius);
     }
 

@@ -27,6 +27,7 @@ import java.util.Set;
  * @param lowestCoolCelsius lowest temperature in cool and seed
  * @param overRange time above the working range in rewarm and work
  * @param cooled whether the cool hold was met
+ * @param crystals the last word about the seed, in data's spelling; empty where none was said
  * @param firstTrouble the first alarm that needed an act
  */
 public record Tally(
@@ -37,6 +38,7 @@ public record Tally(
         OptionalDouble lowestCoolCelsius,
         Duration overRange,
         Cooled cooled,
+        Optional<String> crystals,
         Optional<Trouble> firstTrouble) {
     /** Whether the hold in the cool range was long enough. */
     public enum Cooled {
@@ -56,6 +58,7 @@ public record Tally(
         Objects.requireNonNull(lowestCoolCelsius, "lowestCoolCelsius");
         Objects.requireNonNull(overRange, "overRange");
         Objects.requireNonNull(cooled, "cooled");
+        Objects.requireNonNull(crystals, "crystals");
         Objects.requireNonNull(firstTrouble, "firstTrouble");
     }
 
@@ -70,6 +73,7 @@ public record Tally(
                 OptionalDouble.empty(),
                 Duration.ZERO,
                 Cooled.NOT_YET,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -100,6 +104,7 @@ public record Tally(
                                         >= 0
                         ? Cooled.LONG_ENOUGH
                         : cooled,
+                after.crystals().flatMap(c -> c.watch().spoken().inData()).or(() -> crystals),
                 firstTrouble.or(() -> trouble(step.events())));
     }
 

@@ -123,6 +123,8 @@ public final class Reason {
         FILM_S,
         /** Time spent in the range so far, s. */
         HELD_S,
+        /** Stable seed as the model's best guess has it, % of the fat. */
+        SEED_PCT,
         /** Seed that is planned, g. */
         SEED_G,
         /** The limit in question, °C. */

@@ -1,5 +1,6 @@
 package fifthform.curves.situation;
 
+import fifthform.curves.crystal.Temper;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Forecast;
@@ -30,6 +31,7 @@ import java.util.Optional;
  * @param opinion how hot it thinks that the bowl can become; empty where it has not spoken
  * @param coasting what is known of the bowl's coast
  * @param forecast where it is going; empty where no good reading says
+ * @param crystals what the temperature did to the crystals; empty for chocolate that the model does not hold for
  * @param liftDueSince since when the maker has been told to lift
  * @param storeTrouble what the journal last complained of, while it does
  */
@@ -46,6 +48,7 @@ public record Situation(
         Optional<Opinion> opinion,
         Coasting coasting,
         Optional<Forecast> forecast,
+        Optional<Temper> crystals,
         Optional<Instant> liftDueSince,
         Optional<StoreTrouble.What> storeTrouble) {
     public Situation {
@@ -61,6 +64,7 @@ public record Situation(
         Objects.requireNonNull(opinion, "opinion");
         Objects.requireNonNull(coasting, "coasting");
         Objects.requireNonNull(forecast, "forecast");
+        Objects.requireNonNull(crystals, "crystals");
         Objects.requireNonNull(liftDueSince, "liftDueSince");
         Objects.requireNonNull(storeTrouble, "storeTrouble");
     }

@@ -101,6 +101,7 @@ class ContestedHeatTest {
                 Coasting.atStart(SETUP),
                 Optional.of(forecast),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -61,6 +61,7 @@ record OverTheBath(Approach approach, Evidence evidence, PlaceOdds odds) {
                 Coasting.atStart(SETUP),
                 Optional.of(forecast),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 }

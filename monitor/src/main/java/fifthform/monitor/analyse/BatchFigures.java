@@ -38,8 +38,8 @@ public final class BatchFigures {
                                         .text("what", t.what().word())
                                         .number("time_s", seconds(Duration.between(start, t.at())), PLACES)),
                         () -> line.raw("first_trouble", "null"));
-        return line.raw("crystals", "null")
-                .text("verdict", tally.verdict(setup.recipe()).word());
+        tally.crystals().ifPresentOrElse(word -> line.text("crystals", word), () -> line.raw("crystals", "null"));
+        return line.text("verdict", tally.verdict(setup.recipe()).word());
     }
 
     private static List<JsonLine> phases(Tally tally, Instant start) {

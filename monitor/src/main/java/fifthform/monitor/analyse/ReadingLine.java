@@ -33,8 +33,11 @@ final class ReadingLine {
         number(line, "peak_lower_c", forecast, f -> f.ifLifted().lowerCelsius());
         number(line, "peak_upper_c", forecast, f -> f.ifLifted().upperCelsius());
         number(line, "peak_if_left_c", forecast, f -> f.ifLeft().celsius());
-        return line.raw("crystals", "null")
-                .raw("alarms", words(state.alarms().standing().stream().map(id -> id.word())))
+        Optional<String> crystals =
+                state.crystals().flatMap(c -> c.watch().spoken().inData());
+        if (crystals.isPresent()) line.text("crystals", crystals.get());
+        else line.raw("crystals", "null");
+        return line.raw("alarms", words(state.alarms().standing().stream().map(id -> id.word())))
                 .raw("cues", words(state.cues().open().keySet().stream().map(id -> id.word())))
                 .end();
     }

@@ -2,6 +2,8 @@ package fifthform.monitor.store;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.bowlcheck.OtherBowl;
+import fifthform.curves.crystal.SeedRange;
+import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmCleared;
@@ -17,6 +19,8 @@ import fifthform.curves.engine.Event.PhaseChanged;
 import fifthform.curves.engine.Event.ProbeBack;
 import fifthform.curves.engine.Event.ProbeLost;
 import fifthform.curves.engine.Event.ReadingDoubted;
+import fifthform.curves.engine.Event.SeedJudged;
+import fifthform.curves.engine.Event.SeedLost;
 import fifthform.curves.engine.Event.Turned;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
@@ -109,6 +113,19 @@ public final class EventCodec {
             case "other-compared" ->
                 new OtherCompared(at, line.number("c"), line.optionalNumber("above_k"), line.number("within_k"));
             case "bowl-doubted" -> new BowlDoubted(at, line.choice("like", OtherBowl.values(), OtherBowl::word));
+            case "seed-judged" ->
+                new SeedJudged(
+                        at,
+                        word(line),
+                        line.choice("thick", Thick.values(), Thick::word) == Thick.YES,
+                        range(line, ""));
+            case "seed-lost" ->
+                new SeedLost(
+                        at,
+                        line.number("highest_c"),
+                        line.number("above_s"),
+                        range(line, "before_"),
+                        range(line, "left_"));
             default -> throw new UnreadableJson("\"e\" is \"" + name + "\", which is not known");
         };
     }
@@ -124,6 +141,27 @@ public final class EventCodec {
     /** Sessions of before reasons were kept have none. */
     private static Optional<Reason> reason(JsonObject line) throws UnreadableJson {
         return line.has("why") ? Optional.of(ReasonCodec.read(line.object("why"))) : Optional.empty();
+    }
+
+    private static SeedWord word(JsonObject line) throws UnreadableJson {
+        return line.choice("word", SeedWord.values(), SeedWord::word);
+    }
+
+    /** Percent of the fat: of the copies that read lower, as it is, and higher. */
+    private static SeedRange range(JsonObject line, String prefix) throws UnreadableJson {
+        return new SeedRange(
+                line.number(prefix + "lower_pct") / 100,
+                line.number(prefix + "middle_pct") / 100,
+                line.number(prefix + "higher_pct") / 100);
+    }
+
+    private enum Thick {
+        YES,
+        NO;
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     private static String word(BowlSeen.Evidence evidence) {
@@ -219,6 +257,29 @@ public final class EventCodec {
         @Override
         public JsonLine bowlDoubted(BowlDoubted event) {
             return named("bowl-doubted").text("like", event.like().word());
+        }
+
+        @Override
+        public JsonLine seedJudged(SeedJudged event) {
+            named("seed-judged")
+                    .text("word", event.word().word())
+                    .text("thick", (event.thick() ? Thick.YES : Thick.NO).word());
+            return range("", event.seed());
+        }
+
+        @Override
+        public JsonLine seedLost(SeedLost event) {
+            named("seed-lost")
+                    .number("highest_c", event.highestCelsius(), FIGURE_PLACES)
+                    .number("above_s", event.aboveSeconds(), FIGURE_PLACES);
+            range("before_", event.before());
+            return range("left_", event.left());
+        }
+
+        private JsonLine range(String prefix, SeedRange seed) {
+            return line.number(prefix + "lower_pct", 100 * seed.lower(), FIGURE_PLACES)
+                    .number(prefix + "middle_pct", 100 * seed.middle(), FIGURE_PLACES)
+                    .number(prefix + "higher_pct", 100 * seed.higher(), FIGURE_PLACES);
         }
 
         private JsonLine named(String name) {

@@ -33,6 +33,7 @@ public final class Altered {
                 state.calibration(),
                 state.forecast(),
                 state.hindsight(),
+                state.crystals(),
                 state.alarms(),
                 cues);
     }

@@ -15,6 +15,8 @@ import fifthform.curves.engine.Event.PhaseChanged;
 import fifthform.curves.engine.Event.ProbeBack;
 import fifthform.curves.engine.Event.ProbeLost;
 import fifthform.curves.engine.Event.ReadingDoubted;
+import fifthform.curves.engine.Event.SeedJudged;
+import fifthform.curves.engine.Event.SeedLost;
 import fifthform.curves.engine.Event.Turned;
 import fifthform.curves.input.AlarmId;
 import fifthform.simulator.maker.Response.CoolDown;
@@ -130,6 +132,16 @@ final class Training implements Event.Cases<Optional<Response>> {
 
     @Override
     public Optional<Response> lagMeasured(LagMeasured event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> seedJudged(SeedJudged event) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Response> seedLost(SeedLost event) {
         return Optional.empty();
     }
 
