@@ -66,9 +66,7 @@ public record CrystalWatch(
             return with(copies, Optional.of(begun), melt, four, misgiving, overshoot)
                     .speaking(at, coolStepBegun);
         }
-        CrystalWatch here = misgiving.filter(m -> m == Misgiving.READINGS).isPresent()
-                ? with(copies, beat, melt, four, Optional.empty(), overshoot)
-                : this;
+        CrystalWatch here = sound(coolStepBegun);
         Run run = here.new Run(recipe, round, coolStepBegun);
         Instant before = beat.get().readAt();
         Beat after = beat.get().to(at, celsius, run);
@@ -135,6 +133,20 @@ public record CrystalWatch(
         return misgiving.map(m -> m.of(word)).orElse(word);
     }
 
+    /** With a good reading: nonsense is over, and a melt after a cool step must erase everything anew. */
+    private CrystalWatch sound(boolean coolStepBegun) {
+        boolean nonsense = misgiving.filter(m -> m == Misgiving.READINGS).isPresent();
+        boolean meltsAgain = !coolStepBegun && spoken.word().isPresent();
+        if (!nonsense && !meltsAgain) return this;
+        return with(
+                copies,
+                beat,
+                meltsAgain ? MeltMemory.NONE : melt,
+                four,
+                nonsense ? Optional.empty() : misgiving,
+                overshoot);
+    }
+
     private CrystalWatch doubting(Misgiving why) {
         // What spoils every word is not taken back by what spoils one.
         boolean stays = misgiving.filter(m -> m == Misgiving.GAP || m == why).isPresent();
@@ -188,12 +200,7 @@ public record CrystalWatch(
             overshoots(celsius);
         }
 
-        /** A melt counts anew after each cooling: what was erased then says nothing of what has formed since. */
         private void melts(double celsius) {
-            boolean hot = celsius >= recipe.melt().range().lowCelsius();
-            if (coolStepBegun && !hot && melting.erased() && now.middle().bulk().solids() > 0) {
-                melting = MeltMemory.NONE;
-            }
             boolean before = melting.erased();
             melting = melting.after(recipe, celsius, now);
             if (melting.erased() && !before) unsure = Optional.empty();

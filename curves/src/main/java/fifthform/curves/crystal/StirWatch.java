@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
  * moves, and a probe in one place reads the same whether a spoon goes round or not: there it is what the maker said, else
  * what was usual in the water, and said to be assumed.
  *
- * @param told what the maker said, until the next melt
+ * @param told what the maker said, until a next melt begins
  * @param now what the last half minute shows
  * @param stirredSeconds time in water for which it showed stirring, since the melt
  * @param stillSeconds the same at rest
@@ -41,6 +41,9 @@ public record StirWatch(Optional<Stirring> told, Optional<Stirring> now, double 
     private static final double STILL_BELOW = 30;
 
     private static final double STIRRED_ABOVE = 50;
+
+    /** Less than a bowl left alone takes up: it hardly stands in that water at all, W/m²K. */
+    private static final double IN_WATER_ABOVE = 10;
 
     /** Nearer to the water than this its own uncertainty is too large, K. */
     private static final double LEAST_DISTANCE_KELVIN = 5;
@@ -80,9 +83,9 @@ public record StirWatch(Optional<Stirring> told, Optional<Stirring> now, double 
             Estimate estimate,
             Window window,
             OptionalDouble bathCelsius,
-            boolean melting,
+            boolean meltBegins,
             Duration passed) {
-        if (melting) return told.isEmpty() && stirredSeconds == 0 && stillSeconds == 0 ? this : NONE;
+        if (meltBegins) return NONE;
         Optional<Stirring> shows = shown(setup, contact, estimate, window, bathCelsius);
         double seconds = Math.min(5, passed.toMillis() / 1000.0);
         return new StirWatch(
@@ -128,7 +131,8 @@ public record StirWatch(Optional<Stirring> told, Optional<Stirring> now, double 
         double area = SQUARE_METRES_FOR_A_KILOGRAM * StrictMath.pow(kilograms, 2.0 / 3);
         double coefficient = perSecond * kilograms * JOULES_PER_KILOGRAM_KELVIN / area;
         if (coefficient >= STIRRED_ABOVE) return Optional.of(Stirring.STIRRED);
-        return coefficient <= STILL_BELOW ? Optional.of(Stirring.STILL) : Optional.empty();
+        boolean still = coefficient <= STILL_BELOW && coefficient >= IN_WATER_ABOVE;
+        return still ? Optional.of(Stirring.STILL) : Optional.empty();
     }
 
     /** Warm water may be anything from 38 to 58 °C; cold water comes from the tap. */

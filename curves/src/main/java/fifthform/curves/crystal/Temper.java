@@ -79,13 +79,14 @@ public record Temper(CrystalWatch watch, StirWatch stir, Optional<HoldNeed> hold
             Instant now,
             Duration passed) {
         boolean begun = batch.phase() != Phase.MELT;
+        boolean meltBegins = !begun && before.phase() != Phase.MELT;
         Temper here = joined(before, batch);
         if (news.isEmpty()) {
             CrystalWatch silent = here.watch.silent(now, begun);
             return silent == watch ? this : new Temper(silent, here.stir, here.hold);
         }
         Estimate reading = news.get();
-        StirWatch stirs = here.stir.followed(setup, batch.contact(), reading, window, bathCelsius, !begun, passed);
+        StirWatch stirs = here.stir.followed(setup, batch.contact(), reading, window, bathCelsius, meltBegins, passed);
         double arrives =
                 reading.rateKelvinPerMinute() / 60 + coasting.lossKelvinPerSecond(setup, reading.chocolateCelsius());
         double layer = Math.min(MOST_LAYER_KELVIN, Math.max(-MOST_LAYER_KELVIN, LAYER_SECONDS * arrives));

@@ -1,9 +1,9 @@
 package fifthform.curves.crystal;
 
 /** A temperature that goes straight from corner to corner, in minutes and °C; programmes of the reference vectors among them. */
-record Programme(double[] minutes, double[] celsius) {
+public record Programme(double[] minutes, double[] celsius) {
     /** Corners as minute, °C, minute, °C … */
-    static Programme of(double... corners) {
+    public static Programme of(double... corners) {
         double[] minutes = new double[corners.length / 2];
         double[] celsius = new double[corners.length / 2];
         for (int i = 0; i < minutes.length; i++) {
@@ -14,18 +14,18 @@ record Programme(double[] minutes, double[] celsius) {
     }
 
     /** Melted at 45 °C, 12 min to the cool step, so long there, 4 min to 31.5 °C. */
-    static Programme temper(double coolCelsius, double coolMinutes) {
+    public static Programme temper(double coolCelsius, double coolMinutes) {
         double warm = 22 + coolMinutes;
         return of(0, 45, 10, 45, 22, coolCelsius, warm, coolCelsius, warm + 4, 31.5);
     }
 
     /** The reference's programme i: 48 °C, 27.5 °C for 6 min, 10 min at 31.5 °C. */
-    static Programme textbook() {
+    public static Programme textbook() {
         return of(0, 48, 10, 48, 22, 27.5, 28, 27.5, 32, 31.5, 42, 31.5);
     }
 
     /** This one, and in the last corner's place two more. */
-    Programme then(double... corners) {
+    public Programme then(double... corners) {
         double[] all = new double[2 * minutes.length + corners.length];
         for (int i = 0; i < minutes.length; i++) {
             all[2 * i] = minutes[i];
@@ -35,11 +35,11 @@ record Programme(double[] minutes, double[] celsius) {
         return of(all);
     }
 
-    double endMinutes() {
+    public double endMinutes() {
         return minutes[minutes.length - 1];
     }
 
-    double celsiusAt(double minute) {
+    public double celsiusAt(double minute) {
         int i = 1;
         while (i < minutes.length - 1 && minutes[i] < minute) i++;
         double part = (minute - minutes[i - 1]) / (minutes[i] - minutes[i - 1]);
