@@ -86,7 +86,8 @@ public record Temper(CrystalWatch watch, StirWatch stir, Optional<HoldNeed> hold
             return silent == watch ? this : new Temper(silent, here.stir, here.hold);
         }
         Estimate reading = news.get();
-        StirWatch stirs = here.stir.followed(setup, batch.contact(), reading, window, bathCelsius, meltBegins, passed);
+        StirWatch stirs =
+                here.stir.followed(setup, batch.contact(), reading, window, bathCelsius, !begun, meltBegins, passed);
         double arrives =
                 reading.rateKelvinPerMinute() / 60 + coasting.lossKelvinPerSecond(setup, reading.chocolateCelsius());
         double layer = Math.min(MOST_LAYER_KELVIN, Math.max(-MOST_LAYER_KELVIN, LAYER_SECONDS * arrives));

@@ -1,5 +1,7 @@
 package fifthform.curves.cue;
 
+import fifthform.curves.crystal.SeedWord;
+import fifthform.curves.crystal.Temper;
 import fifthform.curves.cue.Dip.Purpose;
 import fifthform.curves.cue.Dip.Stage;
 import fifthform.curves.input.MakerAction.Place;
@@ -109,19 +111,21 @@ final class DipCues {
     }
 
     /**
-     * By the crystals, since a hold's depth counts as its time does; never less than half the recipe's time nor more than
-     * two and a half times as long, since the model was calibrated to behaviours and not to this bowl. Where it cannot
-     * say, by the recipe alone.
+     * By the crystals, since a hold's depth counts as its time does. Shorter than the recipe's time only where even the
+     * least favourable copy of the model has enough, and never more than two and a half times as long: the model was
+     * calibrated to behaviours and not to this bowl. Where it cannot say, by the recipe alone.
      */
     private Duration holdLeft(Duration held) {
         Duration wanted = look.situation().recipe().cool().dwell();
-        Duration byCrystals = look.situation()
-                .crystals()
-                .flatMap(c -> c.holdLeft(look.situation().now()))
-                .orElse(wanted.minus(held));
-        Duration least = wanted.dividedBy(2).minus(held);
+        Duration byRecipe = wanted.minus(held);
+        Optional<Temper> crystals = look.situation().crystals();
+        Duration byCrystals =
+                crystals.flatMap(c -> c.holdLeft(look.situation().now())).orElse(byRecipe);
+        boolean enough = crystals.flatMap(c -> c.watch().spoken().word())
+                .filter(word -> word == SeedWord.ENOUGH)
+                .isPresent();
         Duration most = wanted.multipliedBy(5).dividedBy(2).minus(held);
-        Duration atLeast = byCrystals.compareTo(least) < 0 ? least : byCrystals;
+        Duration atLeast = enough || byCrystals.compareTo(byRecipe) > 0 ? byCrystals : byRecipe;
         return atLeast.compareTo(most) > 0 ? most : atLeast;
     }
 

@@ -32,9 +32,6 @@ class HoldNeedTest {
         assertTrue(HoldNeed.next(Optional.empty(), cooled(30.5), 30.5, 20, START)
                 .leftAt(START)
                 .isEmpty());
-        assertTrue(HoldNeed.next(Optional.empty(), cooled(27.5), 27.5, 0, START)
-                .leftAt(START)
-                .isEmpty());
     }
 
     @Test
