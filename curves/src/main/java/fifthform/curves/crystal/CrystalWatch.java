@@ -32,6 +32,9 @@ public record CrystalWatch(
     /** After so long without a reading the word is doubtful until the next full melt. */
     private static final Duration LONGEST_GAP = Duration.ofMinutes(2);
 
+    /** After so long no straight line says what it was like between; the crystals are left as they were, in doubt. */
+    private static final Duration ANOTHER_DAY = Duration.ofHours(6);
+
     public CrystalWatch {
         Objects.requireNonNull(kinetics, "kinetics");
         Objects.requireNonNull(copies, "copies");
@@ -64,6 +67,11 @@ public record CrystalWatch(
         if (beat.isEmpty()) {
             Beat begun = Beat.at(at, celsius);
             return with(copies, Optional.of(begun), melt, four, misgiving, overshoot)
+                    .speaking(at, coolStepBegun);
+        }
+        if (Duration.between(beat.get().readAt(), at).compareTo(ANOTHER_DAY) > 0) {
+            return with(copies, Optional.of(Beat.at(at, celsius)), melt, four, misgiving, overshoot)
+                    .doubting(Misgiving.GAP)
                     .speaking(at, coolStepBegun);
         }
         CrystalWatch here = sound(coolStepBegun);

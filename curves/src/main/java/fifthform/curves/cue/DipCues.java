@@ -112,7 +112,7 @@ final class DipCues {
 
     /**
      * By the crystals, since a hold's depth counts as its time does. Shorter than the recipe's time only where even the
-     * least favourable copy of the model has enough, and never more than two and a half times as long: the model was
+     * least favourable copy of the model has enough, made and not added (of seed its shape is a guess), and never more than two and a half times as long: the model was
      * calibrated to behaviours and not to this bowl. Where it cannot say, by the recipe alone.
      */
     private Duration holdLeft(Duration held) {
@@ -121,9 +121,11 @@ final class DipCues {
         Optional<Temper> crystals = look.situation().crystals();
         Duration byCrystals =
                 crystals.flatMap(c -> c.holdLeft(look.situation().now())).orElse(byRecipe);
-        boolean enough = crystals.flatMap(c -> c.watch().spoken().word())
-                .filter(word -> word == SeedWord.ENOUGH)
-                .isPresent();
+        boolean seeded = look.before().done().seededGrams() > 0;
+        boolean enough = !seeded
+                && crystals.flatMap(c -> c.watch().spoken().word())
+                        .filter(word -> word == SeedWord.ENOUGH)
+                        .isPresent();
         Duration most = wanted.multipliedBy(5).dividedBy(2).minus(held);
         Duration atLeast = enough || byCrystals.compareTo(byRecipe) > 0 ? byCrystals : byRecipe;
         return atLeast.compareTo(most) > 0 ? most : atLeast;

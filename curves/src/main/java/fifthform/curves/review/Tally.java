@@ -1,5 +1,6 @@
 package fifthform.curves.review;
 
+import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
@@ -26,7 +27,7 @@ import java.util.Set;
  * @param highestWorkCelsius highest temperature in rewarm and work
  * @param lowestCoolCelsius lowest temperature in cool and seed
  * @param overRange time above the working range in rewarm and work
- * @param cooled whether the cool hold was met
+ * @param cooled whether the cool hold was met, by time or by the crystals
  * @param crystals the last word about the seed, in data's spelling; empty where none was said
  * @param firstTrouble the first alarm that needed an act
  */
@@ -96,16 +97,20 @@ public record Tally(
                 highest(after.batch().phase(), news),
                 lowest(after.batch().phase(), news),
                 gap ? overRange : overRange.plus(over(recipe, after.batch().phase(), news, passed)),
-                after.batch().phase() == Phase.SEED
-                                && after.batch()
-                                                .progress()
-                                                .dwell()
-                                                .compareTo(recipe.cool().dwell())
-                                        >= 0
-                        ? Cooled.LONG_ENOUGH
-                        : cooled,
+                wasCooled(recipe, after) ? Cooled.LONG_ENOUGH : cooled,
                 after.crystals().flatMap(c -> c.watch().spoken().inData()).or(() -> crystals),
                 firstTrouble.or(() -> trouble(step.events())));
+    }
+
+    /** By the recipe's time in the cool range, or by the crystals: colder is quicker. */
+    private static boolean wasCooled(Recipe recipe, State after) {
+        boolean held = after.batch().phase() == Phase.SEED
+                && after.batch().progress().dwell().compareTo(recipe.cool().dwell()) >= 0;
+        return held
+                || after.crystals()
+                        .flatMap(c -> c.watch().spoken().word())
+                        .filter(word -> word == SeedWord.ENOUGH)
+                        .isPresent();
     }
 
     /** How it went so far. */

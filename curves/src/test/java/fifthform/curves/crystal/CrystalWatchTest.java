@@ -59,6 +59,14 @@ class CrystalWatchTest {
     }
 
     @Test
+    void aBatchThatIsFoundAgainTheNextDayIsInDoubtAndCostsNothing() {
+        CrystalWatch enough = read(Programme.temper(27.5, 6), 1);
+        CrystalWatch found = enough.read(DARK, START.plus(Duration.ofDays(400)), 21, STIRRED, true);
+        assertEquals(enough.copies(), found.copies());
+        assertEquals(Optional.of(Misgiving.GAP), found.misgiving());
+    }
+
+    @Test
     void silenceItselfTurnsTheWordDoubtful() {
         CrystalWatch enough = read(Programme.temper(27.5, 6), 1);
         Instant last = START.plusSeconds(32 * 60);

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.bowlcheck.OtherBowl;
+import fifthform.curves.crystal.SeedRange;
+import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmCleared;
@@ -19,6 +21,8 @@ import fifthform.curves.engine.Event.PhaseChanged;
 import fifthform.curves.engine.Event.ProbeBack;
 import fifthform.curves.engine.Event.ProbeLost;
 import fifthform.curves.engine.Event.ReadingDoubted;
+import fifthform.curves.engine.Event.SeedJudged;
+import fifthform.curves.engine.Event.SeedLost;
 import fifthform.curves.engine.Event.Turned;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
@@ -161,7 +165,14 @@ final class Demo {
             new LagMeasured(at(12), BOWL, 3.25, 0.125),
             new OtherCompared(at(13), 31.9, OptionalDouble.of(-0.375), 2.125),
             new OtherCompared(at(14), 31.9, OptionalDouble.empty(), 2),
-            new BowlDoubted(at(14), OtherBowl.HEAVIER));
+            new BowlDoubted(at(14), OtherBowl.HEAVIER),
+            new SeedJudged(at(15), SeedWord.ENOUGH, true, new SeedRange(8.5 / 100, 6.25 / 100, 0.75 / 100)),
+            new SeedLost(
+                    at(16),
+                    35.125,
+                    92.5,
+                    new SeedRange(4.5 / 100, 2.0 / 100, 0.75 / 100),
+                    new SeedRange(1.5 / 100, 0.375 / 100, 0)));
 
     private Demo() {}
 
