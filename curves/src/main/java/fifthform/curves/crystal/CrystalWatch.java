@@ -208,10 +208,11 @@ public record CrystalWatch(
             overshoots(celsius);
         }
 
+        /** Whatever was in doubt, hot and erased there is nothing left of it. */
         private void melts(double celsius) {
-            boolean before = melting.erased();
             melting = melting.after(recipe, celsius, now);
-            if (melting.erased() && !before) unsure = Optional.empty();
+            boolean hot = celsius >= recipe.melt().range().lowCelsius();
+            if (hot && melting.erased()) unsure = Optional.empty();
         }
 
         private void overshoots(double celsius) {

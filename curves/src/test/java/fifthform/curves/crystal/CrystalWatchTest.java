@@ -59,6 +59,16 @@ class CrystalWatchTest {
     }
 
     @Test
+    void aGapInTheMeltIsForgottenWhereItIsStillHot() {
+        CrystalWatch melted = follow(CrystalWatch.solid(KINETICS), Programme.of(0, 46, 6, 46), 0, false);
+        CrystalWatch after = melted.read(DARK, START.plusSeconds(600), 46, STIRRED, false);
+        assertEquals(Optional.of(Misgiving.GAP), after.misgiving());
+        assertTrue(after.read(DARK, START.plusSeconds(602), 46, STIRRED, false)
+                .misgiving()
+                .isEmpty());
+    }
+
+    @Test
     void aBatchThatIsFoundAgainTheNextDayIsInDoubtAndCostsNothing() {
         CrystalWatch enough = read(Programme.temper(27.5, 6), 1);
         CrystalWatch found = enough.read(DARK, START.plus(Duration.ofDays(400)), 21, STIRRED, true);
