@@ -85,7 +85,7 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
     @Override
     public State phaseConfirmed(PhaseConfirmed action) {
         boolean saidMelted = heard.batch().phase() == Phase.MELT && action.phase() == Phase.COOL;
-        State confirmed = undoably()
+        State confirmed = undoably(saidMelted ? heard.crystals() : Optional.empty())
                 .withBatch(heard.batch().confirmed(action.phase(), heard.at()))
                 .withCrystals(saidMelted ? heard.crystals().map(Temper::saidMelted) : heard.crystals());
         return action.phase() == Phase.MELT || action.phase() == Phase.COOL
@@ -175,12 +175,17 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
                 .filter(act -> Duration.between(act.at(), heard.at()).compareTo(UNDO_WITHIN) <= 0)
                 .map(act -> heard.withTold(heard.told().before(act))
                         .withBatch(act.batch())
-                        .withCoasting(heard.coasting().awaitingAs(act.coasting())))
+                        .withCoasting(heard.coasting().awaitingAs(act.coasting()))
+                        .withCrystals(act.crystals().isPresent() ? act.crystals() : heard.crystals()))
                 .orElse(heard);
     }
 
     /** The state that remembers how things stood, in case this act is taken back. */
     private State undoably() {
+        return undoably(Optional.empty());
+    }
+
+    private State undoably(Optional<Temper> crystals) {
         Undoable act = new Undoable(
                 heard.inputs(),
                 heard.at(),
@@ -188,7 +193,8 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
                 heard.coasting(),
                 heard.told().changedSetup(),
                 heard.told().outSince(),
-                heard.told().moved());
+                heard.told().moved(),
+                crystals);
         return heard.withTold(heard.told().withUndoable(act));
     }
 }

@@ -1,5 +1,6 @@
 package fifthform.curves.engine;
 
+import fifthform.curves.crystal.Temper;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.phase.Batch;
@@ -13,6 +14,7 @@ import java.util.Optional;
  *
  * @param sequence the act's place in the order of inputs
  * @param at when it was done
+ * @param crystals where it changed them too
  */
 public record Undoable(
         long sequence,
@@ -21,7 +23,8 @@ public record Undoable(
         Coasting coasting,
         Optional<Setup> changedSetup,
         Optional<Instant> outSince,
-        Optional<BowlMoved> moved) {
+        Optional<BowlMoved> moved,
+        Optional<Temper> crystals) {
     public Undoable {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(batch, "batch");
@@ -29,5 +32,6 @@ public record Undoable(
         Objects.requireNonNull(changedSetup, "changedSetup");
         Objects.requireNonNull(outSince, "outSince");
         Objects.requireNonNull(moved, "moved");
+        Objects.requireNonNull(crystals, "crystals");
     }
 }

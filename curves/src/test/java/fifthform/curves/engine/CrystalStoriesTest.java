@@ -19,6 +19,7 @@ import fifthform.curves.input.MakerAction.PhaseConfirmed;
 import fifthform.curves.input.MakerAction.SeedAdded;
 import fifthform.curves.input.MakerAction.StirringSaid;
 import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
+import fifthform.curves.input.MakerAction.Undone;
 import fifthform.curves.input.Sample;
 import fifthform.curves.phase.Evidence;
 import fifthform.curves.recipe.Composition;
@@ -161,6 +162,16 @@ class CrystalStoriesTest {
         hears(new PhaseConfirmed(START, Phase.COOL));
         goes(Programme.of(0, 36, 12, 29.5, 20, 29.5));
         assertEquals(Optional.of("too few"), word());
+    }
+
+    @Test
+    void whoTakesThatBackHasTheCrystalsBack() {
+        goes(Programme.of(0, 25, 1, 30));
+        hears(new PhaseConfirmed(state.at(), Phase.COOL));
+        assertEquals(0, watch().seed().middle());
+        hears(new Undone(state.at().plusSeconds(2), state.inputs()));
+        assertTrue(watch().seed().middle() > 0.3);
+        assertEquals(Phase.MELT, state.batch().phase());
     }
 
     @Test
