@@ -1,0 +1,131 @@
+package fifthform.curves.proof;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A curve as it is read: where it was dipped, how steeply it fell first, where it bent, and whether it has been seen long
+ * enough.
+ *
+ * <p>Source of every number that is not called an own choice: the project's crystal model, section 10.
+ *
+ * @param dipSeconds when the sample went into the ice; empty where nothing falls
+ * @param startCelsius what it had then
+ * @param steepestKelvinPerMinute steepest fall within 90 s of it, negative
+ * @param steepestCelsius temperature there
+ * @param bend the bend; empty where there is none (yet)
+ * @param isWhole whether the window has been left: {@value #MARGIN_KELVIN} K above the bath
+ * @param isPassed whether the slope has fallen off again behind the bend, so that it may be told
+ */
+public record Course(
+        double dipSeconds,
+        double startCelsius,
+        double steepestKelvinPerMinute,
+        double steepestCelsius,
+        Optional<Bend> bend,
+        boolean isWhole,
+        boolean isPassed) {
+    /** Nearer to the bath every curve flattens for no other reason than being cold. */
+    static final double MARGIN_KELVIN = 8;
+    /** Slower than this is not in the ice. */
+    static final double WEAKEST_KELVIN_PER_MINUTE = -2;
+
+    private static final double HALF_SECONDS = 15;
+    private static final double REFIT_SECONDS = 30;
+    private static final double FIRST_SECONDS = 90;
+    /** The slope's rise from steepest to bend, over the steepest: less is no bend. */
+    private static final double BEND_SHARE = 0.3;
+
+    private static final double PASSED_KELVIN_PER_MINUTE = 0.15;
+    private static final double PASSED_SECONDS = 60;
+    /** What falls on for this long was dipped; a tip that goes through the air comes back. Own choice. */
+    private static final double SUSTAINED_SECONDS = 45;
+    /** The sample is still warm: chocolate, not the ice bath that is being measured. Own choice. */
+    private static final double WARM_CELSIUS = 18;
+
+    /** Reads a curve that cools towards {@code bathCelsius}; empty where nothing was dipped. */
+    public static Optional<Course> of(CoolingCurve curve, double bathCelsius) {
+        if (curve.size() < LocalFit.FEWEST) return Optional.empty();
+        double reach = Math.max(HALF_SECONDS, LocalFit.FEWEST / 2 * curve.intervalSeconds());
+        double[] slopes = new double[curve.size()];
+        double[] levels = new double[curve.size()];
+        for (int i = 0; i < curve.size(); i++) {
+            Optional<LocalFit> fit = LocalFit.around(curve, i, HALF_SECONDS, reach);
+            slopes[i] = fit.map(LocalFit::kelvinPerMinute).orElse(Double.NaN);
+            levels[i] = fit.map(LocalFit::celsius).orElse(Double.NaN);
+        }
+        OptionalInt first = firstFalling(curve, slopes, levels);
+        return first.isEmpty()
+                ? Optional.empty()
+                : Optional.of(read(curve, bathCelsius, slopes, first.getAsInt(), reach));
+    }
+
+    private static OptionalInt firstFalling(CoolingCurve curve, double[] slopes, double[] levels) {
+        for (int i = 0; i < slopes.length; i++) {
+            boolean falls = slopes[i] <= WEAKEST_KELVIN_PER_MINUTE && levels[i] > WARM_CELSIUS;
+            if (falls && fallsOn(curve, slopes, i)) return OptionalInt.of(i);
+        }
+        return OptionalInt.empty();
+    }
+
+    private static boolean fallsOn(CoolingCurve curve, double[] slopes, int from) {
+        for (int i = from; i < slopes.length && curve.seconds(i) <= curve.seconds(from) + SUSTAINED_SECONDS; i++) {
+            if (slopes[i] > WEAKEST_KELVIN_PER_MINUTE / 2) return false;
+        }
+        return true;
+    }
+
+    private static Course read(CoolingCurve curve, double bathCelsius, double[] slopes, int first, double reach) {
+        int dip = warmest(curve, curve.seconds(first) - reach - 5, curve.seconds(first) + 5);
+        double dipSeconds = curve.seconds(dip);
+        int cold = firstBelow(curve, first, bathCelsius + MARGIN_KELVIN);
+        int i0 = first;
+        for (int i = first; i < cold && curve.seconds(i) <= dipSeconds + FIRST_SECONDS + reach; i++)
+            if (slopes[i] < slopes[i0]) i0 = i;
+        int i1 = i0;
+        for (int i = i0; i < cold; i++) if (slopes[i] > slopes[i1]) i1 = i;
+        double endSeconds = cold < curve.size() ? curve.seconds(cold) : curve.lastSeconds();
+        boolean atEnd = curve.seconds(i1) >= endSeconds - reach - curve.intervalSeconds();
+        boolean isBend = !atEnd && slopes[i1] - slopes[i0] >= BEND_SHARE * Math.abs(slopes[i0]);
+        Optional<Bend> bend = isBend ? Optional.of(refit(curve, slopes, i1, dipSeconds)) : Optional.empty();
+        return new Course(
+                dipSeconds,
+                curve.celsius(dip),
+                slopes[i0],
+                curve.celsius(i0),
+                bend,
+                cold < curve.size(),
+                isBend && isPassed(curve, slopes, i1));
+    }
+
+    /** The greatest of many noisy slopes is too great, so a wider fit around it says how great it is. */
+    private static Bend refit(CoolingCurve curve, double[] slopes, int at, double dipSeconds) {
+        Optional<LocalFit> wide = LocalFit.around(curve, at, REFIT_SECONDS);
+        double slope = wide.map(LocalFit::kelvinPerMinute).orElse(slopes[at]);
+        double celsius = wide.map(LocalFit::celsius).orElse(curve.celsius(at));
+        return new Bend(slope, celsius, curve.seconds(at) - dipSeconds);
+    }
+
+    private static boolean isPassed(CoolingCurve curve, double[] slopes, int at) {
+        for (int i = at; i < slopes.length; i++) {
+            if (Double.isNaN(slopes[i])) break;
+            if (slopes[i] < slopes[at] - PASSED_KELVIN_PER_MINUTE) return true;
+            if (curve.seconds(i) > curve.seconds(at) + PASSED_SECONDS) return true;
+        }
+        return false;
+    }
+
+    /** The last of the warmest, so that the dip is where the fall begins. */
+    private static int warmest(CoolingCurve curve, double fromSeconds, double toSeconds) {
+        int from = curve.indexAt(fromSeconds);
+        int to = Math.max(from + 1, curve.indexAt(toSeconds));
+        int best = from;
+        for (int i = from; i < to && i < curve.size(); i++) if (curve.celsius(i) >= curve.celsius(best)) best = i;
+        return best;
+    }
+
+    private static int firstBelow(CoolingCurve curve, int from, double celsius) {
+        for (int i = from; i < curve.size(); i++) if (curve.celsius(i) < celsius) return i;
+        return curve.size();
+    }
+}
