@@ -56,7 +56,8 @@ class BoundariesTest {
             "cue",
             "engine",
             "review",
-            "probecheck");
+            "probecheck",
+            "proof");
 
     @ArchTest
     static final ArchRule time_is_handed_in = noClasses()

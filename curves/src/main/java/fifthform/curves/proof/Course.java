@@ -41,10 +41,15 @@ public record Course(
     /** What falls on for this long was dipped; a tip that goes through the air comes back. Own choice. */
     private static final double SUSTAINED_SECONDS = 45;
     /** The sample is still warm: chocolate, not the ice bath that is being measured. Own choice. */
-    private static final double WARM_CELSIUS = 18;
+    private static final double WARM_CELSIUS = 15;
 
     /** Reads a curve that cools towards {@code bathCelsius}; empty where nothing was dipped. */
     public static Optional<Course> of(CoolingCurve curve, double bathCelsius) {
+        return of(curve, bathCelsius, REFIT_SECONDS);
+    }
+
+    /** @param refitSeconds how far to either side the last fit reaches */
+    static Optional<Course> of(CoolingCurve curve, double bathCelsius, double refitSeconds) {
         if (curve.size() < LocalFit.FEWEST) return Optional.empty();
         double reach = Math.max(HALF_SECONDS, LocalFit.FEWEST / 2 * curve.intervalSeconds());
         double[] slopes = new double[curve.size()];
@@ -57,7 +62,7 @@ public record Course(
         OptionalInt first = firstFalling(curve, slopes, levels);
         return first.isEmpty()
                 ? Optional.empty()
-                : Optional.of(read(curve, bathCelsius, slopes, first.getAsInt(), reach));
+                : Optional.of(read(curve, bathCelsius, slopes, first.getAsInt(), reach, refitSeconds));
     }
 
     private static OptionalInt firstFalling(CoolingCurve curve, double[] slopes, double[] levels) {
@@ -75,7 +80,8 @@ public record Course(
         return true;
     }
 
-    private static Course read(CoolingCurve curve, double bathCelsius, double[] slopes, int first, double reach) {
+    private static Course read(
+            CoolingCurve curve, double bathCelsius, double[] slopes, int first, double reach, double refitSeconds) {
         int dip = warmest(curve, curve.seconds(first) - reach - 5, curve.seconds(first) + 5);
         double dipSeconds = curve.seconds(dip);
         int cold = firstBelow(curve, first, bathCelsius + MARGIN_KELVIN);
@@ -87,7 +93,8 @@ public record Course(
         double endSeconds = cold < curve.size() ? curve.seconds(cold) : curve.lastSeconds();
         boolean atEnd = curve.seconds(i1) >= endSeconds - reach - curve.intervalSeconds();
         boolean isBend = !atEnd && slopes[i1] - slopes[i0] >= BEND_SHARE * Math.abs(slopes[i0]);
-        Optional<Bend> bend = isBend ? Optional.of(refit(curve, slopes, i1, dipSeconds)) : Optional.empty();
+        Optional<Bend> bend =
+                isBend ? Optional.of(refit(curve, slopes, i1, dipSeconds, refitSeconds)) : Optional.empty();
         return new Course(
                 dipSeconds,
                 curve.celsius(dip),
@@ -99,8 +106,8 @@ public record Course(
     }
 
     /** The greatest of many noisy slopes is too great, so a wider fit around it says how great it is. */
-    private static Bend refit(CoolingCurve curve, double[] slopes, int at, double dipSeconds) {
-        Optional<LocalFit> wide = LocalFit.around(curve, at, REFIT_SECONDS);
+    private static Bend refit(CoolingCurve curve, double[] slopes, int at, double dipSeconds, double refitSeconds) {
+        Optional<LocalFit> wide = LocalFit.around(curve, at, refitSeconds);
         double slope = wide.map(LocalFit::kelvinPerMinute).orElse(slopes[at]);
         double celsius = wide.map(LocalFit::celsius).orElse(curve.celsius(at));
         return new Bend(slope, celsius, curve.seconds(at) - dipSeconds);

@@ -117,11 +117,15 @@ public final class Tube {
         tip += (around - tip) * (1 - StrictMath.exp(-minutes / lag));
     }
 
-    /** Mixes core and shell by this share, as a stir does, and lets fresh chocolate touch the wall. */
-    public void stir(double share) {
+    /**
+     * A stroke of a spoon: mixes core and shell by {@code share}, and brings chocolate from the wall past the tip, which
+     * takes on {@code touch} of the difference.
+     */
+    public void stir(double share, double touch) {
         double mean = coreShare * core + (1 - coreShare) * shell;
         core += share * (mean - core);
         shell += share * (mean - shell);
+        tip += touch * (wall - tip);
     }
 
     /** The tip hangs elsewhere from now on: 0 on the axis, 1 in the shell. */

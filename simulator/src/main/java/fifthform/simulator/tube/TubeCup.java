@@ -45,15 +45,16 @@ public record TubeCup(
         double grams = between(random, 7, 20);
         // Half sphere of 12 g: 3.9 min where conduction alone limits; walls and film make it slower or the cup flatter.
         double tau = 3.5 * StrictMath.pow(grams / 12, 2.0 / 3) * between(random, 0.75, 1.3);
-        double within = between(random, 0.3, 0.65);
+        // Stirred ice water takes heat off faster than chocolate conducts it, so most of the way lies within.
+        double within = between(random, 0.2, 0.45);
         return new TubeCup(
                 Math.max(2.2, Math.min(5.5, tau)),
                 grams,
                 within,
                 between(random, 0.4, 0.8) * (1 - within),
-                between(random, 0.3, 0.5),
-                between(random, 0.03, 0.15),
-                between(random, 0.04, 0.16),
+                between(random, 0.35, 0.55),
+                between(random, 0.03, 0.25),
+                between(random, 0.02, 0.06),
                 between(random, 2, 6),
                 between(random, 0, 0.3));
     }

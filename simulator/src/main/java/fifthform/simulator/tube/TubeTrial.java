@@ -65,7 +65,7 @@ public record TubeTrial(TubeCup cup, TubeSample sample, TubeAdapter adapter, dou
                 tube.cool(bath, TICK);
             }
             if (trouble == TubeTrouble.STIRRED && t > waits && random.nextDouble() < TICK / 3)
-                tube.stir(TubeCup.between(random, 0.3, 0.9));
+                tube.stir(TubeCup.between(random, 0.2, 0.6), TubeCup.between(random, 0, 0.15));
             if (!happened && t >= happens) {
                 happened = true;
                 if (trouble == TubeTrouble.MOVED) tube.moveTip(cup.offAxis() + TubeCup.between(random, 0.4, 0.7));
