@@ -105,12 +105,26 @@ public record Course(
                 isBend && isPassed(curve, slopes, i1));
     }
 
-    /** The greatest of many noisy slopes is too great, so a wider fit around it says how great it is. */
+    /**
+     * The greatest of many noisy slopes is too great and stands a little aside of the bend, so a wider fit says how great
+     * it is, and where nearby.
+     */
     private static Bend refit(CoolingCurve curve, double[] slopes, int at, double dipSeconds, double refitSeconds) {
-        Optional<LocalFit> wide = LocalFit.around(curve, at, refitSeconds);
-        double slope = wide.map(LocalFit::kelvinPerMinute).orElse(slopes[at]);
-        double celsius = wide.map(LocalFit::celsius).orElse(curve.celsius(at));
-        return new Bend(slope, celsius, curve.seconds(at) - dipSeconds);
+        double slope = slopes[at];
+        double celsius = curve.celsius(at);
+        double seconds = curve.seconds(at);
+        double best = Double.NEGATIVE_INFINITY;
+        double around = Math.max(0, refitSeconds - HALF_SECONDS);
+        int to = curve.indexAt(curve.seconds(at) + around + 0.001);
+        for (int i = curve.indexAt(curve.seconds(at) - around); i < to; i++) {
+            Optional<LocalFit> wide = LocalFit.around(curve, i, refitSeconds);
+            if (wide.isEmpty() || wide.get().kelvinPerMinute() <= best) continue;
+            best = wide.get().kelvinPerMinute();
+            slope = best;
+            celsius = wide.get().celsius();
+            seconds = curve.seconds(i);
+        }
+        return new Bend(slope, celsius, seconds - dipSeconds);
     }
 
     private static boolean isPassed(CoolingCurve curve, double[] slopes, int at) {

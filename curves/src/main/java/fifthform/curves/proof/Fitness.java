@@ -19,7 +19,7 @@ public final class Fitness {
     /** Middle scatter about the local parabola; that of fit simulated samples is below 0.12 K, stirred ones begin at 0.17. */
     private static final double UNREST_KELVIN = 0.15;
     /** Greatest scatter; noise and steps of a quarter kelvin do not reach it. */
-    private static final double JUMP_KELVIN = 0.165;
+    private static final double JUMP_KELVIN = 0.145;
     /** With a quiet probe a smaller one shows as well. */
     private static final double SMALL_JUMP_KELVIN = 0.1;
 
@@ -95,10 +95,13 @@ public final class Fitness {
     private static Optional<Unfit> unrest(CoolingCurve curve, double fromSeconds) {
         double[] scatters = new double[curve.size()];
         int count = 0;
+        int readings = LocalFit.FEWEST;
         double reach = Math.max(HALF_SECONDS, LocalFit.FEWEST / 2 * curve.intervalSeconds());
         for (int i = curve.indexAt(fromSeconds + 2 * reach); i < curve.size(); i++) {
             Optional<LocalFit> fit = LocalFit.around(curve, i, HALF_SECONDS);
-            if (fit.isPresent()) scatters[count++] = fit.get().scatterKelvin();
+            if (fit.isEmpty()) continue;
+            scatters[count++] = fit.get().scatterKelvin();
+            readings = fit.get().readings();
         }
         if (count == 0) return Optional.empty();
         double[] sorted = Arrays.copyOf(scatters, count);
@@ -106,7 +109,9 @@ public final class Fitness {
         double middle = sorted[count / 2];
         double most = sorted[count - 1];
         if (middle > UNREST_KELVIN) return Optional.of(Unfit.STIRRED);
-        boolean jumps = most > JUMP_KELVIN || most > SMALL_JUMP_KELVIN && most > JUMP_TIMES_NOISE * middle;
+        // The scatter of few readings scatters itself.
+        double limit = JUMP_KELVIN * (1 + 1.2 / Math.sqrt(readings));
+        boolean jumps = most > limit || most > SMALL_JUMP_KELVIN && most > JUMP_TIMES_NOISE * middle;
         return jumps ? Optional.of(Unfit.MOVED) : Optional.empty();
     }
 

@@ -22,7 +22,7 @@ public class Scratch3 {
                 double s = c == 0 && r.nextDouble() < .5 ? 0 : lo * Math.exp(r.nextDouble() * Math.log(hi / lo));
                 ProofKitchen.Proved p = m == 0 ? kit.proveProvisionally(s, TubeTrouble.NONE) : kit.proveByOwn(s, TubeTrouble.NONE);
                 int[][] t = m == 0 ? conf : own;
-                if (!p.unfit().isEmpty()) { t[c][5]++; fitRef.merge(p.unfit().toString(), 1, Integer::sum); continue; }
+                if (!p.unfit().isEmpty()) { t[c][5]++; System.out.println("refused " + TemperClass.values()[c] + s + p.unfit()); fitRef.merge(p.unfit().toString(), 1, Integer::sum); continue; }
                 t[c][p.verdict().get().temper().ordinal()]++;
                 if (m == 0 && a.length > 3 && p.verdict().get().temper().ordinal() != c) System.out.println("k" + k + " seed " + s + " -> " + p.verdict().get());
                 if (p.verdict().get().bend().isPresent() && !Double.isNaN(p.trueSlope())) {

@@ -16,7 +16,7 @@ import java.util.SplittableRandom;
  * @param trouble what goes wrong
  */
 public record TubeTrial(TubeCup cup, TubeSample sample, TubeAdapter adapter, double iceCelsius, TubeTrouble trouble) {
-    private static final double LONGEST_SECONDS = 20 * 60;
+    private static final double LONGEST_SECONDS = 30 * 60;
     private static final double ENOUGH_CELSIUS = 6.5;
     private static final double TICK = 0.25;
 
