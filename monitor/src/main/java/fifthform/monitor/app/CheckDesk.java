@@ -106,6 +106,21 @@ final class CheckDesk {
         return enter;
     }
 
+    /** Asks and waits for a line; empty where nobody is there to answer. */
+    Optional<String> ask(String question) {
+        if (manner != Manner.AT_A_TERMINAL) return Optional.empty();
+        entered(); // what was pressed before the question answers nothing
+        say(question);
+        StringBuilder line = new StringBuilder();
+        try {
+            for (int key = keys.read(); key >= 0 && key != '\n' && key != '\r'; key = keys.read())
+                line.append((char) key);
+            return Optional.of(line.toString().strip());
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
     String celsius(double celsius) {
         return Units.format("%.2f", units.shown(celsius)) + " " + units.symbol();
     }

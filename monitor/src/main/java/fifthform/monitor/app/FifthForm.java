@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
             AnalyseCommand.class,
             PortsCommand.class,
             CheckProbeCommand.class,
+            ProveCommand.class,
             PracticeCommand.class,
             RecipesCommand.class,
             BowlsCommand.class

@@ -73,6 +73,11 @@ public record Folders(Path data, Path sessions, Path config, Path state) {
         return data.resolve("bowls");
     }
 
+    /** What is known of cups: how they cool, own good curves. */
+    public Path cups() {
+        return data.resolve("cups");
+    }
+
     public Path settingsFile() {
         return config.resolve("settings.json");
     }

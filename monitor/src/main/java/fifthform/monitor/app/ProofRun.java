@@ -1,0 +1,171 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.probecheck.CheckInput;
+import fifthform.curves.probecheck.CheckInput.Enter;
+import fifthform.curves.probecheck.CheckInput.Reading;
+import fifthform.curves.probecheck.Target;
+import fifthform.curves.proof.Circumstances;
+import fifthform.curves.proof.CurvePoint;
+import fifthform.curves.proof.Proof;
+import fifthform.curves.proof.ProofEvent;
+import fifthform.curves.setup.Correction;
+import fifthform.monitor.proofs.ProofFile;
+import fifthform.probe.link.LinkException;
+import java.io.IOException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Leads the maker through one cooling of a sample, and records it. */
+final class ProofRun {
+    private static final Duration LINES_EVERY = Duration.ofSeconds(15);
+
+    private final CheckDesk desk;
+    private final ProofSubject subject;
+    private final ProofFile record;
+    private Optional<Instant> lastLine = Optional.empty();
+
+    ProofRun(CheckDesk desk, ProofSubject subject, ProofFile record) {
+        this.desk = Objects.requireNonNull(desk, "desk");
+        this.subject = Objects.requireNonNull(subject, "subject");
+        this.record = Objects.requireNonNull(record, "record");
+    }
+
+    /** A cooling, and what else is known of it. */
+    record Cooled(Proof proof, Circumstances around) {}
+
+    /**
+     * From the ice bath to the cold sample.
+     *
+     * @param saidBath what the maker measured before; then the bath is not measured here
+     */
+    Cooled cool(CheckEar ear, List<String> notices, Runnable take, Circumstances around, OptionalDouble saidBath)
+            throws Refusal, InterruptedException, IOException {
+        Correction correction = subject.probe().before();
+        Circumstances with = around;
+        if (saidBath.isPresent()) with = around.withBath(saidBath.getAsDouble());
+        else {
+            CheckRun.Ended bath =
+                    new CheckRun(desk).point(subject.probe(), ear, Target.ice(), "Step 1 of 2 · ice bath");
+            if (bath.point().isEmpty())
+                throw new Refusal(
+                        Exit.ANSWER_IS_NO,
+                        "The ice bath was not measured. " + bath.why(desk)
+                                + " Nothing was proved. Make it good and repeat;"
+                                + " with a bath that was measured before: --bath CELSIUS");
+            double reads = bath.point().get().readCelsius();
+            if (correction.isChecked()) with = around.withBath(correction.apply(reads));
+            else {
+                // Ice water is 0 °C; what an unchecked probe reads there is its own error.
+                correction = new Correction(1, -reads, 0.5, Optional.empty());
+                with = around.withBath(0);
+                desk.say("  This probe was never checked, so its " + desk.celsius(reads)
+                        + " in ice water is taken off every reading.");
+            }
+        }
+        record.bath(with.bathCelsius().orElse(0));
+        Proof cooled = sample(ear, notices, take, with, correction);
+        Optional<String> ice = desk.ask("Is there still ice in the bath? Enter for yes, n and Enter for no.");
+        if (subject.probe().kind() == CheckSubject.Kind.PRACTICE) ice = Optional.of("");
+        if (ice.isPresent()) {
+            boolean left = !ice.get().toLowerCase(java.util.Locale.ROOT).startsWith("n");
+            record.iceLeft(left);
+            with = with.withIceLeft(left);
+        }
+        return new Cooled(cooled, with);
+    }
+
+    private Proof sample(CheckEar ear, List<String> notices, Runnable take, Circumstances around, Correction correction)
+            throws Refusal, InterruptedException, IOException {
+        desk.say("");
+        desk.say("Step 2 of 2 · the sample");
+        notices.forEach(line -> desk.say("  " + line));
+        desk.say("  It begins and ends by itself, below " + desk.celsius(8 + around.bathOrIceCelsius())
+                + " after some 8 to 15 minutes."
+                + (desk.manner() == CheckDesk.Manner.AT_A_TERMINAL ? " Enter ends it sooner." : ""));
+        take.run();
+        Proof proof = Proof.in(around.bathOrIceCelsius());
+        Instant at = Instant.MIN;
+        while (!proof.isOver()) {
+            Optional<List<CheckInput>> heard = listen(ear);
+            if (heard.isEmpty()) proof = tell(proof.ended(at));
+            for (CheckInput input : heard.orElse(List.of())) {
+                at = input.at();
+                CheckInput given = input instanceof Reading r ? corrected(r, correction) : input;
+                Proof before = proof;
+                proof = tell(proof.next(given));
+                if (given instanceof Reading r) {
+                    keep(before, proof);
+                    if (!proof.isOver()) value(at, r.celsius(), proof);
+                }
+            }
+            if (heard.isPresent() && desk.entered()) proof = tell(proof.next(new Enter(at)));
+        }
+        return proof;
+    }
+
+    private static Reading corrected(Reading reading, Correction correction) {
+        double celsius = Math.max(-20, Math.min(150, correction.apply(reading.celsius())));
+        return new Reading(reading.at(), celsius, reading.stepSigmaKelvin());
+    }
+
+    /** Each reading goes to the file when it comes. */
+    private void keep(Proof before, Proof after) throws IOException {
+        if (after.readings().isEmpty()) return;
+        CurvePoint last = after.readings().get(after.readings().size() - 1);
+        boolean isNew = before.readings().isEmpty()
+                || !before.readings().get(before.readings().size() - 1).equals(last);
+        if (isNew) record.reading(last);
+    }
+
+    private Proof tell(Proof.Step step) {
+        for (ProofEvent event : step.events()) {
+            if (event instanceof ProofEvent.Dipped dipped)
+                desk.say("  In the ice, from " + desk.celsius(dipped.startCelsius()) + ".");
+            if (event instanceof ProofEvent.BendPassed passed)
+                desk.say("  It has bent: " + ProofReport.bend(passed.bend(), desk)
+                        + ". Leave it in; a later bend overrules this one.");
+        }
+        return step.after();
+    }
+
+    private void value(Instant at, double celsius, Proof proof) {
+        boolean lines = desk.manner() == CheckDesk.Manner.IN_LINES;
+        boolean soon = lastLine.filter(last -> Duration.between(last, at).compareTo(LINES_EVERY) < 0)
+                .isPresent();
+        if (lines && soon) return;
+        lastLine = Optional.of(at);
+        String minutes = proof.course()
+                .map(c -> "   " + ProofReport.minutes(since(proof, c.dipSeconds())) + " in the ice")
+                .orElse("");
+        desk.value(at, desk.celsius(celsius) + minutes + "   " + words(proof));
+    }
+
+    private static double since(Proof proof, double seconds) {
+        return proof.readings().get(proof.readings().size() - 1).seconds() - seconds;
+    }
+
+    private static String words(Proof proof) {
+        return switch (proof.stage()) {
+            case BEFORE_ICE -> "waiting for the ice";
+            case FALLING -> "cooling";
+            case BEND_PASSED -> "bend passed, cooling on";
+            case ENDED -> "";
+        };
+    }
+
+    private Optional<List<CheckInput>> listen(CheckEar ear) throws Refusal, InterruptedException {
+        try {
+            return ear.listen();
+        } catch (LinkException e) {
+            throw new Refusal(
+                    Exit.NO_PROBE,
+                    subject.probe().place() + ": " + e.getMessage()
+                            + " The proof is not finished; what was read is kept in " + record.file() + ". "
+                            + e.whatToDo());
+        }
+    }
+}

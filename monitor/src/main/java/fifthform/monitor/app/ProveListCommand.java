@@ -1,0 +1,83 @@
+package fifthform.monitor.app;
+
+import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.proofs.CupText;
+import fifthform.monitor.proofs.Cups;
+import fifthform.monitor.proofs.KeptCup;
+import fifthform.monitor.proofs.KeptCurve;
+import java.io.PrintWriter;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What was proved, by chocolate and cup. */
+@Command(
+        name = "list",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = "Lists your cups, and the samples that were judged in them.",
+        footer = {"", "Example: fifthform prove list"})
+final class ProveListCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Option(names = "--json", description = "answer as JSON lines")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        Cups.Loaded loaded = new Cups(common.folders().cups()).load();
+        loaded.problems().forEach(spec.commandLine().getErr()::println);
+        for (KeptCup cup : loaded.cups()) {
+            if (!json)
+                out.println(cup.chocolate() + " in " + cup.cup() + " · " + runs(cup) + " · "
+                        + cup.goodBends().size() + " of 3 good curves");
+            for (KeptCurve curve : cup.curves()) out.println(json ? line(cup, curve) : row(curve));
+        }
+        if (loaded.cups().isEmpty() && !json)
+            out.println("Nothing was proved yet. Try: fifthform prove --probe practice");
+        return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
+    }
+
+    private static String runs(KeptCup cup) {
+        if (cup.traits().isPresent())
+            return String.format(
+                    Locale.ROOT, "calibrated, %.2f min", cup.traits().get().tauMinutes());
+        OptionalDouble apart = cup.difference();
+        return apart.isPresent()
+                ? "not calibrated: its last two runs differ by " + Math.round(100 * apart.getAsDouble()) + " %"
+                : "not calibrated";
+    }
+
+    private static String line(KeptCup cup, KeptCurve curve) {
+        return new JsonLine()
+                .text("chocolate", cup.chocolate())
+                .text("cup", cup.cup())
+                .object("curve", CupText.line(curve))
+                .end();
+    }
+
+    private static String row(KeptCurve curve) {
+        String bend = curve.bend()
+                .map(b -> String.format(Locale.ROOT, "%+.2f °C a minute at %.1f °C", b.kelvinPerMinute(), b.celsius()))
+                .orElse("no bend");
+        String mark = switch (curve.mark()) {
+            case NONE -> "";
+            case GOOD -> " · bars good";
+            case BAD -> " · bars bad";
+        };
+        return "  " + curve.proof() + " · " + LocalDate.ofInstant(curve.at(), ZoneId.systemDefault()) + " · "
+                + curve.told().words() + " · " + bend + mark;
+    }
+}
