@@ -97,4 +97,15 @@ class BoundariesTest {
             .resideInAnyPackage(
                     "java..", "fifthform.simulator.bowl..", "fifthform.curves.check..", "fifthform.curves.crystal..")
             .because("the simulator must be able to be wrong in other ways than the engine");
+
+    /** A proof tried on its own model of a tube proves nothing. */
+    @ArchTest
+    static final ArchRule theTubeIsItsOwn = classes()
+            .that()
+            .resideInAPackage("fifthform.simulator.tube..")
+            .should()
+            .onlyDependOnClassesThat()
+            .resideInAnyPackage(
+                    "java..", "fifthform.simulator.tube..", "fifthform.simulator.maker..", "fifthform.curves.check..")
+            .because("the tube must be able to be wrong in other ways than the proof");
 }

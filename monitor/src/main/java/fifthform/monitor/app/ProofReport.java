@@ -56,9 +56,9 @@ final class ProofReport {
             lines.add("  " + edges(measure.scale()));
             lines.add("  Provisional: these edges are our own model's, no published ones were read."
                     + (measure.basis() == Measure.Basis.FROM_MASS
-                            ? " This cup was never calibrated: fifthform prove --calibrate"
+                            ? " This cup was never calibrated; fifthform prove --calibrate does it."
                             : "")
-                    + " From three own good curves on, yours take their place.");
+                    + " From three good curves of your own on, those take their place.");
         }
         return lines;
     }

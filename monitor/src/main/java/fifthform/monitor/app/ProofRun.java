@@ -15,9 +15,11 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Leads the maker through one cooling of a sample, and records it. */
 final class ProofRun {
@@ -26,12 +28,16 @@ final class ProofRun {
     private final CheckDesk desk;
     private final ProofSubject subject;
     private final ProofFile record;
+    private final Function<Proof, Optional<String>> soFar;
     private Optional<Instant> lastLine = Optional.empty();
+    private Optional<String> lastSaid = Optional.empty();
 
-    ProofRun(CheckDesk desk, ProofSubject subject, ProofFile record) {
+    /** @param soFar what a curve says that is not at its end */
+    ProofRun(CheckDesk desk, ProofSubject subject, ProofFile record, Function<Proof, Optional<String>> soFar) {
         this.desk = Objects.requireNonNull(desk, "desk");
         this.subject = Objects.requireNonNull(subject, "subject");
         this.record = Objects.requireNonNull(record, "record");
+        this.soFar = Objects.requireNonNull(soFar, "soFar");
     }
 
     /** A cooling, and what else is known of it. */
@@ -68,10 +74,11 @@ final class ProofRun {
         }
         record.bath(with.bathCelsius().orElse(0));
         Proof cooled = sample(ear, notices, take, with, correction);
-        Optional<String> ice = desk.ask("Is there still ice in the bath? Enter for yes, n and Enter for no.");
-        if (subject.probe().kind() == CheckSubject.Kind.PRACTICE) ice = Optional.of("");
+        Optional<String> ice = subject.probe().kind() == CheckSubject.Kind.PRACTICE
+                ? Optional.of("")
+                : desk.ask("Is there still ice in the bath? Enter for yes, n and Enter for no.");
         if (ice.isPresent()) {
-            boolean left = !ice.get().toLowerCase(java.util.Locale.ROOT).startsWith("n");
+            boolean left = !ice.get().toLowerCase(Locale.ROOT).startsWith("n");
             record.iceLeft(left);
             with = with.withIceLeft(left);
         }
@@ -125,9 +132,11 @@ final class ProofRun {
         for (ProofEvent event : step.events()) {
             if (event instanceof ProofEvent.Dipped dipped)
                 desk.say("  In the ice, from " + desk.celsius(dipped.startCelsius()) + ".");
-            if (event instanceof ProofEvent.BendPassed passed)
-                desk.say("  It has bent: " + ProofReport.bend(passed.bend(), desk)
-                        + ". Leave it in; a later bend overrules this one.");
+            if (event instanceof ProofEvent.BendPassed) {
+                Optional<String> words = soFar.apply(step.after());
+                if (words.isPresent() && !words.equals(lastSaid)) desk.say("  So far: " + words.get());
+                lastSaid = words;
+            }
         }
         return step.after();
     }

@@ -8,6 +8,7 @@ import fifthform.curves.proof.Course;
 import fifthform.curves.proof.CurvePoint;
 import fifthform.curves.proof.Fitness;
 import fifthform.curves.proof.Measure;
+import fifthform.curves.proof.Proof;
 import fifthform.curves.proof.Smear;
 import fifthform.curves.proof.TauFit;
 import fifthform.curves.proof.TemperClass;
@@ -16,6 +17,7 @@ import fifthform.curves.proof.Verdict;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.CupRun;
+import fifthform.monitor.proofs.CupText;
 import fifthform.monitor.proofs.Cups;
 import fifthform.monitor.proofs.KeptCup;
 import fifthform.monitor.proofs.KeptCurve;
@@ -32,15 +34,18 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** Is this bowl in temper? */
@@ -133,7 +138,10 @@ final class ProveCommand implements Callable<Integer> {
     @Option(names = "--room", paramLabel = "CELSIUS", description = "smear: temperature of the room")
     private Double room;
 
-    @Option(names = "--json", description = "answer as one JSON line; what to do is said on standard error")
+    @Option(
+            names = "--json",
+            scope = ScopeType.INHERIT,
+            description = "answer as JSON lines; what to do is said on standard error")
     private boolean json;
 
     @Spec
@@ -154,7 +162,7 @@ final class ProveCommand implements Callable<Integer> {
         SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
         settings.problems().forEach(err()::println);
         choices = settings.settings();
-        cups = new Cups(common.folders().cups());
+        cups = cups();
         known = cups.load();
         known.problems().forEach(err()::println);
         PrintWriter to = json ? err() : out();
@@ -169,6 +177,15 @@ final class ProveCommand implements Callable<Integer> {
                     "The proof cannot be written (" + e.getMessage()
                             + "). What was read before is kept. Make room, or name another folder with --data, and repeat.");
         }
+    }
+
+    /** Where cups are kept. */
+    Cups cups() {
+        return new Cups(common.folders().cups());
+    }
+
+    boolean wantsJson() {
+        return json;
     }
 
     // A guided cooling.
@@ -187,7 +204,7 @@ final class ProveCommand implements Callable<Integer> {
         String start = desk.celsius(around.start().lowCelsius()) + " to "
                 + desk.celsius(around.start().highCelsius());
         List<String> notices = calibrate
-                ? ProofNotices.melted(start)
+                ? ProofNotices.melted(desk.celsius(33) + " to " + desk.celsius(35))
                 : ProofNotices.sample(desk.celsius(place.recipe().work().range().lowCelsius()) + " to "
                         + desk.celsius(place.recipe().work().range().highCelsius()));
         ProofRun.Cooled cooled;
@@ -195,7 +212,8 @@ final class ProveCommand implements Callable<Integer> {
         try (ProofFile record = ProofFile.begin(folder, head(kind, place, origin(subject)));
                 CheckEar ear = open(subject.probe())) {
             Runnable take = calibrate ? subject.takeMelted() : subject.takeSample();
-            cooled = new ProofRun(desk, subject, record).cool(ear, notices, take, around, saidBath());
+            cooled = new ProofRun(desk, subject, record, soFar(place, around))
+                    .cool(ear, notices, take, around, saidBath());
             Exit exit = ended(cooled.proof().readings(), cooled.around(), place, real, record);
             if (real) desk.say("Recorded in " + record.file());
             else
@@ -206,6 +224,26 @@ final class ProveCommand implements Callable<Integer> {
         } finally {
             if (!real) deleted(folder);
         }
+    }
+
+    /** The maker's bowl waits: what the bend says, or what spoils it, is told before the sample is cold. */
+    private Function<Proof, Optional<String>> soFar(ProofPlace place, Circumstances around) {
+        if (calibrate) return proof -> Optional.empty();
+        Measure measure = place.cup().measure(place.fat(), 0);
+        Circumstances with = place.cup().traits().map(around::withCup).orElse(around);
+        return proof -> {
+            List<Unfit> unfit = Fitness.of(proof.curve(), with).stream()
+                    .filter(u -> u != Unfit.TOO_SHORT)
+                    .toList();
+            if (!unfit.isEmpty()) return Optional.of(unfit.get(0).words());
+            return proof.course()
+                    .map(course -> Verdict.of(course, measure))
+                    .map(v -> v.temper().words()
+                            + v.bend()
+                                    .map(b -> ", bent at " + ProofReport.bend(b, desk))
+                                    .orElse("")
+                            + ". Leave it in to be sure: a later, stronger bend overrules this one.");
+        };
     }
 
     private static void deleted(Path folder) throws IOException {
@@ -243,7 +281,7 @@ final class ProveCommand implements Callable<Integer> {
         void tell(JsonLine line) {
             if (!unfit.isEmpty()) ProofReport.json(line, unfit);
             verdict.ifPresent(v -> ProofReport.json(line, v));
-            run.ifPresent(r -> fifthform.monitor.proofs.CupText.bend(
+            run.ifPresent(r -> CupText.bend(
                     line.text("result", "calibrated")
                             .number("tau_min", r.tauMinutes(), 3)
                             .number("excess", r.axisExcess(), 3),
@@ -292,7 +330,7 @@ final class ProveCommand implements Callable<Integer> {
         }
         desk.say("");
         desk.say("Result: this cup's time constant is "
-                + String.format(java.util.Locale.ROOT, "%.2f", fit.orElseThrow().tauMinutes()) + " min.");
+                + String.format(Locale.ROOT, "%.2f", fit.orElseThrow().tauMinutes()) + " min.");
         Optional<Bend> bend = course.flatMap(Course::bend);
         desk.say(bend.map(b ->
                         "  Without temper " + place.recipe().name() + " bends at " + ProofReport.bend(b, desk) + ".")
@@ -326,6 +364,9 @@ final class ProveCommand implements Callable<Integer> {
     // A recorded curve.
 
     private Exit judgeFile() throws Refusal, IOException {
+        if (!Files.isRegularFile(curve))
+            throw new Refusal(
+                    Exit.FILE, "There is no file " + curve + ". Nothing was judged. Check the name and try again.");
         ProofPlace place = place(false);
         Circumstances around = Circumstances.ofSample(place.recipe());
         List<CurvePoint> readings;
@@ -401,7 +442,7 @@ final class ProveCommand implements Callable<Integer> {
         Smear film = new Smear(took, set, look(set), roomCelsius);
         TemperClass temper = film.temper();
         desk.say("");
-        desk.say("Result: " + temper.words().toUpperCase(java.util.Locale.ROOT) + " by the smear"
+        desk.say("Result: " + temper.words().toUpperCase(Locale.ROOT) + " by the smear"
                 + (roomCelsius.isPresent() ? "" : ", at a room of 20 °C or less"));
         desk.say("  " + (set ? "Set after " : "Not set after ") + ProofReport.minutes(60 * took) + ", "
                 + film.look().word().replace('-', ' ') + ".");

@@ -12,9 +12,8 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** What was proved, by chocolate and cup. */
@@ -25,19 +24,17 @@ import picocli.CommandLine.Spec;
         description = "Lists your cups, and the samples that were judged in them.",
         footer = {"", "Example: fifthform prove list"})
 final class ProveListCommand implements Callable<Integer> {
-    @Mixin
-    private CommonOptions common;
-
-    @Option(names = "--json", description = "answer as JSON lines")
-    private boolean json;
+    @ParentCommand
+    private ProveCommand prove;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
+        boolean json = prove.wantsJson();
         PrintWriter out = spec.commandLine().getOut();
-        Cups.Loaded loaded = new Cups(common.folders().cups()).load();
+        Cups.Loaded loaded = prove.cups().load();
         loaded.problems().forEach(spec.commandLine().getErr()::println);
         for (KeptCup cup : loaded.cups()) {
             if (!json)

@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** How the bars of a proved batch turned out. */
@@ -29,8 +29,8 @@ import picocli.CommandLine.Spec;
 final class ProveMarkCommand implements Callable<Integer> {
     private static final String LAST = "last";
 
-    @Mixin
-    private CommonOptions common;
+    @ParentCommand
+    private ProveCommand prove;
 
     @Parameters(index = "0", paramLabel = "PROOF", description = "its name, see: fifthform prove list; or last")
     private String proof;
@@ -48,7 +48,7 @@ final class ProveMarkCommand implements Callable<Integer> {
                 .findFirst()
                 .orElseThrow(() -> new Refusal(
                         Exit.NOT_UNDERSTOOD, "\"" + word + "\" is no mark. Nothing was done. Say good, bad or none."));
-        Cups cups = new Cups(common.folders().cups());
+        Cups cups = prove.cups();
         Cups.Loaded loaded = cups.load();
         loaded.problems().forEach(spec.commandLine().getErr()::println);
         String name = proof.equals(LAST) ? last(loaded) : proof;
