@@ -40,6 +40,8 @@ public record Course(
     private static final double PASSED_SECONDS = 60;
     /** What falls on for this long was dipped; a tip that goes through the air comes back. Own choice. */
     private static final double SUSTAINED_SECONDS = 45;
+    /** Noise and steps of a quarter kelvin do not reach it, a falling sample passes it within seconds. Own choice. */
+    private static final double WARM_KELVIN = 0.35;
     /** The sample is still warm: chocolate, not the ice bath that is being measured. Own choice. */
     private static final double WARM_CELSIUS = 15;
 
@@ -82,7 +84,7 @@ public record Course(
 
     private static Course read(
             CoolingCurve curve, double bathCelsius, double[] slopes, int first, double reach, double refitSeconds) {
-        int dip = warmest(curve, curve.seconds(first) - reach - 5, curve.seconds(first) + 5);
+        int dip = lastWarm(curve, curve.seconds(first) - reach - 5, curve.seconds(first) + reach);
         double dipSeconds = curve.seconds(dip);
         int cold = firstBelow(curve, first, bathCelsius + MARGIN_KELVIN);
         int i0 = first;
@@ -136,13 +138,15 @@ public record Course(
         return false;
     }
 
-    /** The last of the warmest, so that the dip is where the fall begins. */
-    private static int warmest(CoolingCurve curve, double fromSeconds, double toSeconds) {
+    /** The last that is still as warm as before the fall, but for noise. */
+    private static int lastWarm(CoolingCurve curve, double fromSeconds, double toSeconds) {
         int from = curve.indexAt(fromSeconds);
-        int to = Math.max(from + 1, curve.indexAt(toSeconds));
-        int best = from;
-        for (int i = from; i < to && i < curve.size(); i++) if (curve.celsius(i) >= curve.celsius(best)) best = i;
-        return best;
+        int to = Math.min(curve.size(), Math.max(from + 1, curve.indexAt(toSeconds)));
+        double warmest = Double.NEGATIVE_INFINITY;
+        for (int i = from; i < to; i++) warmest = Math.max(warmest, curve.celsius(i));
+        int last = from;
+        for (int i = from; i < to; i++) if (curve.celsius(i) >= warmest - WARM_KELVIN) last = i;
+        return last;
     }
 
     private static int firstBelow(CoolingCurve curve, int from, double celsius) {

@@ -103,14 +103,14 @@ public final class ProofFigures {
         return right(byOwn);
     }
 
-    /** Share of fit samples, both ways together, that were told to be unclear. */
+    /** Share of fit samples that were told to be unclear by the model's line. */
     public double unclear() {
-        return share(TemperClass.UNCLEAR.word());
+        return share(List.of(byModel), TemperClass.UNCLEAR.word());
     }
 
     /** Share of fit samples that were refused. */
     public double fitRefused() {
-        return share("refused");
+        return share(List.of(byModel, byOwn), "refused");
     }
 
     /** Share of unfit samples that were refused, for whatever reason. */
@@ -154,10 +154,10 @@ public final class ProofFigures {
         return (double) right / decided;
     }
 
-    private double share(String word) {
+    private static double share(List<Map<TemperClass, Map<String, Integer>>> tables, String word) {
         int all = 0;
         int hits = 0;
-        for (Map<TemperClass, Map<String, Integer>> table : List.of(byModel, byOwn)) {
+        for (Map<TemperClass, Map<String, Integer>> table : tables) {
             for (Map<String, Integer> told : table.values()) {
                 all += sum(told);
                 hits += told.getOrDefault(word, 0);
@@ -179,7 +179,7 @@ public final class ProofFigures {
         troubles.forEach((trouble, told) -> lines.add("trouble " + trouble + ": " + told));
         lines.add(String.format(
                 Locale.ROOT,
-                "class right where one was given: model %.1f %%, own %.1f %%; unclear %.1f %%; fit refused %.2f %%; unfit refused"
+                "class right where one was given: model %.1f %%, own %.1f %%; unclear by the model %.1f %%; fit refused %.2f %%; unfit refused"
                         + " %.2f %%; slope right %.1f %%, worst %.2f K/min",
                 100 * rightByModel(),
                 100 * rightByOwn(),
