@@ -43,6 +43,8 @@ public record TemperScale(List<Mark> marks) {
     };
     /** Between two marks the line is taken as straight, in this many pieces. */
     private static final int PIECES = 8;
+    /** Of the excess' range: good to a hundredth. */
+    private static final int HALVINGS = 6;
 
     /**
      * One seed and its bend.
@@ -72,10 +74,32 @@ public record TemperScale(List<Mark> marks) {
     }
 
     /**
+     * The line for a cup that was calibrated. How far the axis stays behind shows in the shape of the first minute, but
+     * weakly; without seed the bend lies the warmer the later the axis is, but it also differs from butter to butter. So the
+     * mean of what both say is taken.
+     *
+     * @param cup as the line of the melted chocolate has it
+     * @param noTemper where that chocolate bent
+     */
+    public static TemperScale of(Fat fat, CupTraits cup, Bend noTemper, double bathCelsius) {
+        double low = 1;
+        double high = CupTraits.MOST_EXCESS;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            ReferenceTube tube = ReferenceTube.of(fat, new CupTraits(cup.tauMinutes(), middle), 0);
+            Optional<Bend> bend = Course.of(tube.curve(0), 0).flatMap(Course::bend);
+            if (bend.filter(b -> b.celsius() > noTemper.celsius()).isPresent()) high = middle;
+            else low = middle;
+        }
+        double excess = (cup.axisExcess() + (low + high) / 2) / 2;
+        return of(fat, new CupTraits(cup.tauMinutes(), excess), bathCelsius).withNoTemper(noTemper);
+    }
+
+    /**
      * The same line with its seedless end where this cup and chocolate really showed it, fading out towards the edge of
      * "in temper": II and IV, which bend a curve without seed, differ from butter to butter.
      */
-    public TemperScale withNoTemper(Bend measured) {
+    TemperScale withNoTemper(Bend measured) {
         Mark first = marks.get(0);
         if (first.seedFraction() > 0) return this;
         double slope = measured.kelvinPerMinute() - first.kelvinPerMinute();

@@ -100,10 +100,11 @@ public record KeptCup(String chocolate, String cup, OptionalDouble grams, List<C
     public Measure measure(Fat fat, double bathCelsius) {
         Objects.requireNonNull(fat, "fat");
         Optional<CupTraits> traits = traits();
-        TemperScale scale =
-                TemperScale.of(fat, traits.orElseGet(() -> CupTraits.ofMass(grams.orElse(USUAL_GRAMS))), bathCelsius);
+        CupTraits cools = traits.orElseGet(() -> CupTraits.ofMass(grams.orElse(USUAL_GRAMS)));
         Optional<Bend> noTemper = runs.stream().flatMap(r -> r.bend().stream()).reduce((a, b) -> b);
-        if (noTemper.isPresent()) scale = scale.withNoTemper(noTemper.get());
+        TemperScale scale = traits.isPresent() && noTemper.isPresent()
+                ? TemperScale.of(fat, cools, noTemper.get(), bathCelsius)
+                : TemperScale.of(fat, cools, bathCelsius);
         List<Bend> good = goodBends();
         return new Measure(
                 scale,

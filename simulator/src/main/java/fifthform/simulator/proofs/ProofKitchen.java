@@ -70,8 +70,10 @@ public final class ProofKitchen {
         double tau = (fits.get(0).tauMinutes() + fits.get(1).tauMinutes()) / 2;
         double excess = (fits.get(0).axisExcess() + fits.get(1).axisExcess()) / 2;
         traits = new TauFit(tau, excess, 0, 0).cup().orElseThrow();
-        TemperScale scale = TemperScale.of(new Fat(fat.milkFatFraction(), fatFraction), traits, 0);
-        if (!bends.isEmpty()) scale = scale.withNoTemper(bends.get(0));
+        Fat known = new Fat(fat.milkFatFraction(), fatFraction);
+        TemperScale scale = bends.isEmpty()
+                ? TemperScale.of(known, traits, 0)
+                : TemperScale.of(known, traits, bends.get(bends.size() - 1), 0);
         provisional = new Measure(scale, Measure.Basis.CALIBRATED, Optional.empty());
     }
 
