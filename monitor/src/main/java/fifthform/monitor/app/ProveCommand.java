@@ -1,26 +1,19 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.check.Nearest;
-import fifthform.curves.proof.Bend;
 import fifthform.curves.proof.Circumstances;
-import fifthform.curves.proof.CoolingCurve;
-import fifthform.curves.proof.Course;
 import fifthform.curves.proof.CurvePoint;
 import fifthform.curves.proof.Fitness;
 import fifthform.curves.proof.Measure;
 import fifthform.curves.proof.Proof;
 import fifthform.curves.proof.Smear;
-import fifthform.curves.proof.TauFit;
 import fifthform.curves.proof.TemperClass;
 import fifthform.curves.proof.Unfit;
 import fifthform.curves.proof.Verdict;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.json.JsonLine;
-import fifthform.monitor.proofs.CupRun;
-import fifthform.monitor.proofs.CupText;
 import fifthform.monitor.proofs.Cups;
 import fifthform.monitor.proofs.KeptCup;
-import fifthform.monitor.proofs.KeptCurve;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
 import fifthform.monitor.settings.Settings;
@@ -256,14 +249,16 @@ final class ProveCommand implements Callable<Integer> {
     private Exit ended(
             List<CurvePoint> readings, Circumstances around, ProofPlace place, boolean keep, ProofFile record)
             throws Refusal, IOException {
-        Answer answer = calibrate ? calibrated(readings, around, place) : judged(readings, around, place);
+        ProofJudge judge = new ProofJudge(desk);
+        ProofAnswer answer =
+                calibrate ? judge.calibrated(readings, around, place) : judge.judged(readings, around, place);
         JsonLine line = new JsonLine().text("k", "z");
         answer.tell(line);
         record.line(line);
         if (keep) {
             KeptCup after = answer.keep(place.cup(), record.name(), place.session(), Instant.now());
             if (after != place.cup() || place.cup().grams().isPresent()) cups.keep(after);
-            if (calibrate && answer.run().isPresent()) tellTwoRuns(after);
+            if (calibrate && answer.run().isPresent()) judge.tellTwoRuns(after);
         }
         if (json) {
             JsonLine told = new JsonLine()
@@ -274,91 +269,6 @@ final class ProveCommand implements Callable<Integer> {
             out().println(told.end());
         }
         return answer.exit();
-    }
-
-    /** What came of a cooling. */
-    private record Answer(List<Unfit> unfit, Optional<Verdict> verdict, Optional<TauFit> run, Optional<Bend> bend) {
-        void tell(JsonLine line) {
-            if (!unfit.isEmpty()) ProofReport.json(line, unfit);
-            verdict.ifPresent(v -> ProofReport.json(line, v));
-            run.ifPresent(r -> CupText.bend(
-                    line.text("result", "calibrated")
-                            .number("tau_min", r.tauMinutes(), 3)
-                            .number("excess", r.axisExcess(), 3),
-                    bend));
-        }
-
-        KeptCup keep(KeptCup cup, String proof, Optional<String> session, Instant at) {
-            if (run.isPresent())
-                return cup.with(new CupRun(at, run.get().tauMinutes(), run.get().axisExcess(), bend, proof));
-            if (verdict.isEmpty()) return cup;
-            return cup.with(new KeptCurve(
-                    at, proof, session, verdict.get().temper(), verdict.get().bend(), KeptCurve.Mark.NONE));
-        }
-
-        Exit exit() {
-            boolean good = run.isPresent()
-                    || verdict.filter(v -> v.temper() == TemperClass.IN_TEMPER).isPresent();
-            return good ? Exit.DONE : Exit.ANSWER_IS_NO;
-        }
-    }
-
-    private Answer judged(List<CurvePoint> readings, Circumstances around, ProofPlace place) {
-        ProofReport report = new ProofReport(desk);
-        Circumstances with = place.cup().traits().map(around::withCup).orElse(around);
-        CoolingCurve cooled = curve(readings);
-        List<Unfit> unfit = unfit(readings, with);
-        if (!unfit.isEmpty()) {
-            report.refused(unfit).forEach(desk::say);
-            return new Answer(unfit, Optional.empty(), Optional.empty(), Optional.empty());
-        }
-        Measure measure = place.cup().measure(place.fat(), with.bathOrIceCelsius());
-        Verdict verdict = Verdict.of(Course.of(cooled, with.bathOrIceCelsius()).orElseThrow(), measure);
-        report.judged(verdict, measure).forEach(desk::say);
-        return new Answer(List.of(), Optional.of(verdict), Optional.empty(), Optional.empty());
-    }
-
-    private Answer calibrated(List<CurvePoint> readings, Circumstances around, ProofPlace place) {
-        List<Unfit> unfit = unfit(readings, around);
-        Optional<Course> course =
-                unfit.isEmpty() ? Course.of(curve(readings), around.bathOrIceCelsius()) : Optional.empty();
-        Optional<TauFit> fit = course.flatMap(c -> TauFit.of(curve(readings), c, around.bathOrIceCelsius()));
-        if (unfit.isEmpty() && (fit.isEmpty() || fit.get().cup().isEmpty())) unfit = List.of(Unfit.TOO_SLOW);
-        if (!unfit.isEmpty()) {
-            new ProofReport(desk).refused(unfit).forEach(desk::say);
-            return new Answer(unfit, Optional.empty(), Optional.empty(), Optional.empty());
-        }
-        desk.say("");
-        desk.say("Result: this cup's time constant is "
-                + String.format(Locale.ROOT, "%.2f", fit.orElseThrow().tauMinutes()) + " min.");
-        Optional<Bend> bend = course.flatMap(Course::bend);
-        desk.say(bend.map(b ->
-                        "  Without temper " + place.recipe().name() + " bends at " + ProofReport.bend(b, desk) + ".")
-                .orElse("  Without temper it does not bend before it is cold."));
-        return new Answer(List.of(), Optional.empty(), fit, bend);
-    }
-
-    private void tellTwoRuns(KeptCup after) {
-        OptionalDouble apart = after.difference();
-        if (apart.isEmpty()) {
-            desk.say("  That was the first run. Do it once more: two must agree within a tenth.");
-            return;
-        }
-        String percent = Math.round(100 * apart.getAsDouble()) + " %";
-        desk.say(
-                after.traits().isPresent()
-                        ? "  It agrees with the run before within " + percent + ": the cup is calibrated."
-                        : "  It differs from the run before by " + percent
-                                + ", so neither counts yet. Hold cup and tip always alike, weigh the sample, and run it again.");
-    }
-
-    private static List<Unfit> unfit(List<CurvePoint> readings, Circumstances around) {
-        Optional<Unfit> spoilt = Fitness.ofReadings(readings);
-        return spoilt.isPresent() ? List.of(spoilt.get()) : Fitness.of(curve(readings), around);
-    }
-
-    private static CoolingCurve curve(List<CurvePoint> readings) {
-        return CoolingCurve.of(readings, Fitness.stepKelvin(readings));
     }
 
     // A recorded curve.
@@ -384,7 +294,8 @@ final class ProveCommand implements Callable<Integer> {
             if (table.bathCelsius().isPresent())
                 around = around.withBath(table.bathCelsius().getAsDouble());
             readings = table.spoilt().isPresent() ? List.of() : table.points();
-            if (table.spoilt().isPresent()) return told(refused(table.spoilt().get()), place);
+            if (table.spoilt().isPresent())
+                return told(new ProofJudge(desk).refused(table.spoilt().get()), place);
         }
         if (bath != null) around = around.withBath(saidBath().getAsDouble());
         desk.say("Proof of temper · " + curve.getFileName() + " · "
@@ -392,15 +303,10 @@ final class ProveCommand implements Callable<Integer> {
         if (around.bathCelsius().isEmpty())
             desk.say("  Its bath was not measured and is taken as " + desk.celsius(0)
                     + ". A warm one is then not noticed; say it with --bath.");
-        return told(judged(readings, around, place), place);
+        return told(new ProofJudge(desk).judged(readings, around, place), place);
     }
 
-    private Answer refused(Unfit why) {
-        new ProofReport(desk).refused(List.of(why)).forEach(desk::say);
-        return new Answer(List.of(why), Optional.empty(), Optional.empty(), Optional.empty());
-    }
-
-    private Exit told(Answer answer, ProofPlace place) {
+    private Exit told(ProofAnswer answer, ProofPlace place) {
         if (json) {
             JsonLine line = new JsonLine()
                     .text("proof", String.valueOf(curve.getFileName()))
