@@ -277,33 +277,59 @@ final class ProveCommand implements Callable<Integer> {
         if (!Files.isRegularFile(curve))
             throw new Refusal(
                     Exit.FILE, "There is no file " + curve + ". Nothing was judged. Check the name and try again.");
+        return curve.toString().endsWith(ProofFile.ENDING) ? judgeRecording() : judgeTable();
+    }
+
+    /** A recording of ours knows its chocolate, its cup and its bath. */
+    private Exit judgeRecording() throws Refusal {
+        ProofFile.Recorded recorded = recorded();
+        ProofHead head = recorded.head();
+        if (head.kind() == ProofHead.Kind.SMEAR)
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD,
+                    curve + " is a smear and has no curve. Nothing was judged. Its result stands in its last line.");
+        if (recorded.lost() > 0) err().println(recorded.lost() + " lines of it are damaged and left out.");
+        if (chocolate == null) chocolate = head.chocolate();
+        if (cup == null) cup = head.cup().orElse(null);
         ProofPlace place = place(false);
+        boolean melted = head.kind() == ProofHead.Kind.MELTED;
+        Circumstances around = melted ? Circumstances.ofMelted() : Circumstances.ofSample(place.recipe());
+        if (recorded.bathCelsius().isPresent())
+            around = around.withBath(recorded.bathCelsius().getAsDouble());
+        if (recorded.iceLeft().isPresent())
+            around = around.withIceLeft(recorded.iceLeft().get());
+        around = introduced(place, around);
+        ProofJudge judge = new ProofJudge(desk);
+        return told(
+                melted
+                        ? judge.calibrated(recorded.readings(), around, place)
+                        : judge.judged(recorded.readings(), around, place),
+                place);
+    }
+
+    private Exit judgeTable() throws Refusal {
+        ProofPlace place = place(false);
+        ProofTable table = ProofTable.read(curve, err());
         Circumstances around = Circumstances.ofSample(place.recipe());
-        List<CurvePoint> readings;
-        if (curve.toString().endsWith(ProofFile.ENDING)) {
-            ProofFile.Recorded recorded = recorded();
-            if (recorded.head().kind() == ProofHead.Kind.MELTED) around = Circumstances.ofMelted();
-            if (recorded.bathCelsius().isPresent())
-                around = around.withBath(recorded.bathCelsius().getAsDouble());
-            if (recorded.iceLeft().isPresent())
-                around = around.withIceLeft(recorded.iceLeft().get());
-            if (recorded.lost() > 0) err().println(recorded.lost() + " lines of it are damaged and left out.");
-            readings = recorded.readings();
-        } else {
-            ProofTable table = ProofTable.read(curve, err());
-            if (table.bathCelsius().isPresent())
-                around = around.withBath(table.bathCelsius().getAsDouble());
-            readings = table.spoilt().isPresent() ? List.of() : table.points();
-            if (table.spoilt().isPresent())
-                return told(new ProofJudge(desk).refused(table.spoilt().get()), place);
-        }
-        if (bath != null) around = around.withBath(saidBath().getAsDouble());
+        if (table.bathCelsius().isPresent())
+            around = around.withBath(table.bathCelsius().getAsDouble());
+        around = introduced(place, around);
+        ProofJudge judge = new ProofJudge(desk);
+        return told(
+                table.spoilt().isPresent()
+                        ? judge.refused(table.spoilt().get())
+                        : judge.judged(table.points(), around, place),
+                place);
+    }
+
+    private Circumstances introduced(ProofPlace place, Circumstances around) throws Refusal {
+        Circumstances with = bath == null ? around : around.withBath(saidBath().getAsDouble());
         desk.say("Proof of temper · " + curve.getFileName() + " · "
                 + place.recipe().name() + " · " + words(place.cup()));
-        if (around.bathCelsius().isEmpty())
+        if (with.bathCelsius().isEmpty())
             desk.say("  Its bath was not measured and is taken as " + desk.celsius(0)
                     + ". A warm one is then not noticed; say it with --bath.");
-        return told(new ProofJudge(desk).judged(readings, around, place), place);
+        return with;
     }
 
     private Exit told(ProofAnswer answer, ProofPlace place) {

@@ -152,6 +152,13 @@ class ProveCommandTest {
         Said said = prove("--curve", file.toString());
         assertEquals(0, said.exit(), said.err() + said.out());
         assertTrue(said.err().contains("1 lines of it are damaged"), said.err());
+        // It knows its own chocolate, and a run of melted chocolate is read as one.
+        Path milk = Files.writeString(
+                folder.resolve("milk.proof.jsonl"), text.toString().replace("\"dark\"", "\"milk\""));
+        assertTrue(prove("--curve", milk.toString()).out().contains("Milk"));
+        Path melted = Files.writeString(
+                folder.resolve("melted.proof.jsonl"), text.toString().replace("\"sample\"", "\"melted\""));
+        assertTrue(prove("--curve", melted.toString()).out().contains("too cold when it went into the ice"));
     }
 
     @Test
