@@ -68,6 +68,9 @@ final class KeyDesk implements Consumer<Key> {
             new AtomicReference<>(new Said("", Instant.MIN, Optional.empty(), Instant.MIN));
 
     /** A number that is being typed, until when it waits for the next digit. */
+    /** Of the key that says what a sample showed. */
+    private int nextVerdict;
+
     private final AtomicReference<Optional<Typing>> typing = new AtomicReference<>(Optional.empty());
 
     private record Typing(NumberEntry entry, Instant until, Number number) {}
@@ -174,12 +177,28 @@ final class KeyDesk implements Consumer<Key> {
             case CHOCOLATE -> chocolate(at);
             case LET_GO -> letGo();
             case IT_IS_THE_BOWL -> itIsTheBowl(state, at);
+            case PROVED -> proved(at);
             case FASTER -> levers.speed().faster();
             case SLOWER -> levers.speed().slower();
             case QUIT -> quit();
             // These change how a screen looks; the screen itself does that.
             case THEME, FULL_SCREEN, WHY, HELP -> {}
         }
+    }
+
+    /** Each press within some seconds says the next verdict instead; the last one counts. */
+    private void proved(Instant at) {
+        SampleProved.Verdict[] verdicts = SampleProved.Verdict.values();
+        boolean again = said.get().asked(Key.PROVED, handsClock.instant());
+        nextVerdict = again ? (nextVerdict + 1) % verdicts.length : 0;
+        SampleProved.Verdict verdict = verdicts[nextVerdict];
+        tell(new SampleProved(at, verdict));
+        SampleProved.Verdict next = verdicts[(nextVerdict + 1) % verdicts.length];
+        ask("Sample proved: " + words(verdict) + " · V again: " + words(next), Key.PROVED);
+    }
+
+    private static String words(SampleProved.Verdict verdict) {
+        return verdict.word().replace('-', ' ');
     }
 
     private void itIsTheBowl(State state, Instant at) {

@@ -41,7 +41,7 @@ public enum Help {
     private static final String KEY_WORDS =
             "Space: I have seen it, be quiet. Enter: the step is done. W: why, in figures. B: I moved the bowl on or off"
                     + " the bath. M: mark this moment. N: note it for later. U: take the last key back. P: the probe is out of"
-                    + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. L L: let go of the probe's port, L takes it back. I: it is the bowl, where that is doubted. + and –: speed of practice. Q: end and keep the session."
+                    + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. L L: let go of the probe's port, L takes it back. I: it is the bowl, where that is doubted. V: a sample was proved, in temper; V V: not in temper; V V V: unclear. + and –: speed of practice. Q: end and keep the session."
                     + " H: how far the reading can be trusted.";
 
     private static final String TRAINING_WORDS =

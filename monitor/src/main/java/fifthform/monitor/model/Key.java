@@ -23,6 +23,7 @@ public enum Key {
     CHOCOLATE('c', "C", "chocolate"),
     LET_GO('l', "L", "let go"),
     IT_IS_THE_BOWL('i', "I", "it is the bowl"),
+    PROVED('v', "V", "sample proved"),
     SLOWER('-', "–", "slower"),
     FASTER('+', "+", "faster"),
     THEME('t', "T", "colours"),
@@ -57,7 +58,7 @@ public enum Key {
      */
     public boolean isInTheRow(Kitchen kitchen) {
         return switch (this) {
-            case LET_GO, IT_IS_THE_BOWL -> false;
+            case LET_GO, IT_IS_THE_BOWL, PROVED -> false;
             case COLD_WATER, STIR, SEED, DRY -> kitchen == Kitchen.TRAINING;
             case MARK, NOTE, OTHER, CHOCOLATE -> kitchen != Kitchen.TRAINING;
             case SLOWER, FASTER -> kitchen != Kitchen.REAL;

@@ -40,6 +40,7 @@ final class KeyRow extends Group {
                     OTHER,
                     LET_GO,
                     IT_IS_THE_BOWL,
+                    PROVED,
                     SLOWER,
                     FASTER,
                     THEME,

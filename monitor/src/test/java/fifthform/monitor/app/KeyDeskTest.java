@@ -267,6 +267,20 @@ class KeyDeskTest {
     }
 
     @Test
+    void aSampleIsProvedAnyTimeAndTheLastPressCounts() {
+        desk.accept(Key.PROVED);
+        assertEquals(Optional.of("Sample proved: in temper · V again: not in temper"), desk.line());
+        desk.accept(Key.PROVED);
+        desk.accept(Key.PROVED);
+        assertEquals(
+                List.of(
+                        new SampleProved(NOW, SampleProved.Verdict.IN_TEMPER),
+                        new SampleProved(NOW, SampleProved.Verdict.NOT_IN_TEMPER),
+                        new SampleProved(NOW, SampleProved.Verdict.UNCLEAR)),
+                inputs);
+    }
+
+    @Test
     void afterAMeltOutStepDoneCoolsAgainAndTheBowlGoesIntoColdWater() {
         session.set(Tapes.first(
                 Tapes.OWN_WAY,
