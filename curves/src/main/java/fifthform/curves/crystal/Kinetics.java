@@ -234,9 +234,21 @@ public final class Kinetics {
         return after(c, rates(c, celsius, shearPerSecond), seconds);
     }
 
+    /**
+     * A long step for a look ahead that is done often and need not be exact. Form IV, which would melt away within it,
+     * ends at nothing; where form V melts as well it says too little of it.
+     */
+    Crystals leap(Crystals c, double celsius, double shearPerSecond, double seconds) {
+        return moved(c, rates(c, celsius, shearPerSecond), seconds);
+    }
+
     /** What there is after so many seconds at these rates. */
     Crystals after(Crystals c, Rates r, double seconds) {
         Require.within(seconds, Double.MIN_VALUE, LONGEST_STEP_SECONDS, "seconds");
+        return moved(c, r, seconds);
+    }
+
+    private static Crystals moved(Crystals c, Rates r, double seconds) {
         double five = Math.max(0, c.formFive() + r.formFive() * seconds);
         return new Crystals(
                 Math.max(0, c.formTwo() + r.formTwo() * seconds),

@@ -95,7 +95,12 @@ public record Temper(CrystalWatch watch, StirWatch stir, Optional<HoldNeed> hold
         CrystalWatch read = here.watch.read(setup.recipe(), reading.at(), reading.chocolateCelsius(), round, begun);
         Optional<HoldNeed> need = isCool(setup, batch, reading)
                 ? Optional.of(HoldNeed.next(
-                        here.hold, read, reading.chocolateCelsius(), stirs.shearPerSecond(), reading.at()))
+                        here.hold,
+                        read,
+                        reading.chocolateCelsius(),
+                        stirs.shearPerSecond(),
+                        setup.recipe().work().range().lowCelsius(),
+                        reading.at()))
                 : Optional.empty();
         return new Temper(read, stirs, need);
     }

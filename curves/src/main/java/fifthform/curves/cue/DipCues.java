@@ -1,7 +1,5 @@
 package fifthform.curves.cue;
 
-import fifthform.curves.crystal.SeedWord;
-import fifthform.curves.crystal.Temper;
 import fifthform.curves.cue.Dip.Purpose;
 import fifthform.curves.cue.Dip.Stage;
 import fifthform.curves.input.MakerAction.Place;
@@ -111,23 +109,22 @@ final class DipCues {
     }
 
     /**
-     * By the crystals, since a hold's depth counts as its time does. Shorter than the recipe's time only where even the
-     * least favourable copy of the model has enough, made and not added (of seed its shape is a guess), and never more than two and a half times as long: the model was
-     * calibrated to behaviours and not to this bowl. Where it cannot say, by the recipe alone.
+     * By the crystals, since a hold's depth counts as its time does; where they cannot say, by the recipe alone. The
+     * recipe's time is the fence all the same, for the model was calibrated to behaviours and not to this bowl: never less
+     * than two thirds of it, nor more than two and a half times as much. Of seed that was added its shape is a guess, so
+     * there the recipe's time is the least.
      */
     private Duration holdLeft(Duration held) {
         Duration wanted = look.situation().recipe().cool().dwell();
         Duration byRecipe = wanted.minus(held);
-        Optional<Temper> crystals = look.situation().crystals();
-        Duration byCrystals =
-                crystals.flatMap(c -> c.holdLeft(look.situation().now())).orElse(byRecipe);
+        Duration byCrystals = look.situation()
+                .crystals()
+                .flatMap(c -> c.holdLeft(look.situation().now()))
+                .orElse(byRecipe);
         boolean seeded = look.before().done().seededGrams() > 0;
-        boolean enough = !seeded
-                && crystals.flatMap(c -> c.watch().spoken().word())
-                        .filter(word -> word == SeedWord.ENOUGH)
-                        .isPresent();
+        Duration least = seeded ? byRecipe : wanted.multipliedBy(2).dividedBy(3).minus(held);
         Duration most = wanted.multipliedBy(5).dividedBy(2).minus(held);
-        Duration atLeast = enough || byCrystals.compareTo(byRecipe) > 0 ? byCrystals : byRecipe;
+        Duration atLeast = byCrystals.compareTo(least) > 0 ? byCrystals : least;
         return atLeast.compareTo(most) > 0 ? most : atLeast;
     }
 

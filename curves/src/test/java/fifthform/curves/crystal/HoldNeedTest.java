@@ -17,19 +17,20 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class HoldNeedTest {
     private static final Instant START = Instant.parse("2026-11-26T08:00:00Z");
+    private static final double WORK_CELSIUS = 31;
     private static final Kinetics DARK = Kinetics.of(Fat.DARK);
 
     @ParameterizedTest
-    @CsvSource({"27, 4.3, 0.5", "27.5, 6, 0.5", "28.5, 12, 0.5", "29, 19, 1.5"})
+    @CsvSource({"27, 4.3, 0.5", "27.5, 6, 0.5", "28.5, 13, 1.5", "29, 23, 3"})
     void depthAndTimeCountAlike(double celsius, double minutes, double within) {
         CrystalWatch cooled = cooled(celsius);
-        HoldNeed need = HoldNeed.next(Optional.empty(), cooled, celsius, 20, START);
+        HoldNeed need = HoldNeed.next(Optional.empty(), cooled, celsius, 20, WORK_CELSIUS, START);
         assertEquals(minutes, need.leftAt(START).orElseThrow().toSeconds() / 60.0, within);
     }
 
     @Test
     void halfAnHourOnTheWarmSideIsNotEnough() {
-        assertTrue(HoldNeed.next(Optional.empty(), cooled(30.5), 30.5, 20, START)
+        assertTrue(HoldNeed.next(Optional.empty(), cooled(30.5), 30.5, 20, WORK_CELSIUS, START)
                 .leftAt(START)
                 .isEmpty());
     }
