@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.crystal.Crystals;
+import fifthform.curves.crystal.Kinetics;
+import fifthform.curves.crystal.Rates;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -141,6 +144,41 @@ class FormsTest {
         Forms mixed = here.mixedWith(there, 0.25);
         assertEquals(0.75 * 0.1 + 0.25 * 0.02, mixed.five(), 1e-15);
         assertEquals(0.75 * 0.135 + 0.25 * 0.031, mixed.four() + mixed.two() + mixed.five() + mixed.six(), 1e-15);
+    }
+
+    /** Two writings of the same equations, at states and temperatures as they come, milk fat or none. */
+    @Test
+    void theProgramsOwnModelSaysTheSame() {
+        SplittableRandom random = new SplittableRandom(7);
+        for (int i = 0; i < 2000; i++) {
+            double milkFat = random.nextBoolean() ? 0 : random.nextDouble(0.02, 0.25);
+            double shift = -8.5 * Math.log(1 / (1 - milkFat));
+            Kinetics kinetics = Kinetics.of(new fifthform.curves.crystal.Fat(milkFat, 0.32));
+            Chocolate chocolate = new Chocolate(0.5, 0, 20, 34 + shift);
+            double five = random.nextDouble(0.3);
+            Forms from = new Forms(
+                    random.nextDouble(0.05),
+                    random.nextDouble(0.1),
+                    five,
+                    random.nextDouble(0.02),
+                    five * random.nextDouble());
+            double celsius = random.nextDouble(5, 50);
+            double vigour = random.nextDouble();
+            double seconds = 0.01;
+            Forms to = (Forms) from.settled(chocolate, Chocolate.sensible(celsius), seconds, vigour);
+            Crystals c = new Crystals(from.two(), from.four(), from.five(), from.six(), from.births());
+            Rates rates = kinetics.rates(c, celsius, 20 * vigour);
+            String what = from + " at " + celsius;
+            same(rates.formTwo(), (to.two() - from.two()) / seconds, what);
+            same(rates.formFour(), (to.four() - from.four()) / seconds, what);
+            same(rates.formFive(), (to.five() - from.five()) / seconds, what);
+            same(rates.formSix(), (to.six() - from.six()) / seconds, what);
+            same(rates.seedMass(), (to.births() - from.births()) / seconds, what);
+        }
+    }
+
+    private static void same(double theirs, double ours, String what) {
+        assertEquals(theirs, ours, 1e-6 * Math.abs(theirs) + 1e-12, what);
     }
 
     /** Any temperatures and hands, with the heat that is bound and freed. */
