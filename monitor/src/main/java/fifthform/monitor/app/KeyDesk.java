@@ -171,7 +171,8 @@ final class KeyDesk implements Consumer<Key> {
             case UNDO -> undo(state, at);
             case PROBE_OUT -> probe(state, at);
             case OTHER -> typing(NumberEntry.EMPTY, Number.OTHER_THERMOMETER);
-            case COLD_WATER, STIR, SEED, DRY ->
+            case STIR -> levers.hands().ifPresentOrElse(hands -> train(key, hands, at), () -> stirring(state, at));
+            case COLD_WATER, SEED, DRY ->
                 levers.hands()
                         .ifPresentOrElse(hands -> train(key, hands, at), () -> say("That key is for training only"));
             case CHOCOLATE -> chocolate(at);
@@ -204,6 +205,15 @@ final class KeyDesk implements Consumer<Key> {
     private void itIsTheBowl(State state, Instant at) {
         if (state.coasting().bowl().doubt().isEmpty()) say("Nobody doubts that it is the bowl");
         else act(new BowlConfirmed(at), "It is the bowl: kept");
+    }
+
+    /** What the readings cannot always show: one press says stirred, the next one left alone. */
+    private void stirring(State state, Instant at) {
+        Optional<Stirring> told = state.crystals().flatMap(temper -> temper.stir().told());
+        boolean still = told.filter(s -> s == Stirring.STIRRED).isPresent();
+        act(
+                new StirringSaid(at, still ? Stirring.STILL : Stirring.STIRRED),
+                still ? "It is left alone; S again: stirred" : "It is stirred; S again: left alone");
     }
 
     private void train(Key key, OwnHands hands, Instant at) {

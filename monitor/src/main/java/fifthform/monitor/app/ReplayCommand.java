@@ -9,6 +9,7 @@ import fifthform.monitor.model.ClosingLine;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.Look;
 import fifthform.monitor.model.ScreenFeed;
+import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.model.WatchModel;
 import fifthform.monitor.model.WatchPicture.Mark;
 import fifthform.monitor.session.SessionLoop;
@@ -88,6 +89,7 @@ final class ReplayCommand implements Callable<Integer> {
         SessionSnapshot last = show(session, told, settings, units);
         PrintWriter out = spec.commandLine().getOut();
         out.println(ClosingLine.of(last.setup(), last.tally(), units));
+        SurvivedWords.closing(last, units, session.header().zone()).forEach(out::println);
         Bowl bowl = last.setup().bowl();
         out.println("Of the bowl: "
                 + BowlLine.notice(bowl, last.state().coasting())
@@ -151,7 +153,8 @@ final class ReplayCommand implements Callable<Integer> {
                 "+ faster · – slower · W why · H help · Q stop",
                 Optional.empty(),
                 Optional.of("Replay of " + session.header().session()
-                        + ": what the engine says now of what was recorded then."));
+                        + ": what the engine says now of what was recorded then."),
+                Look.Asking.POINTLESS);
         return new ScreenFeed(
                 () -> WatchModel.picture(loop.snapshot(), look),
                 // A replay that waits for its next reading is not hanging; only a live session is watched for that.

@@ -1,8 +1,10 @@
 package fifthform.monitor.chart;
 
+import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -51,7 +53,11 @@ public final class TraceCanvas extends Canvas {
                         Locale.ROOT,
                         "Forecast ends at %.1f.",
                         trace.fan().get(trace.fan().size() - 1).shown());
-        return String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s", first, last, forecast);
+        String crystals = trace.crystals().isEmpty()
+                ? ""
+                : " Crystals: "
+                        + trace.crystals().stream().map(Stretch::words).collect(Collectors.joining(", then ")) + ".";
+        return String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s%s", first, last, forecast, crystals);
     }
 
     private void draw() {

@@ -1,10 +1,13 @@
 package fifthform.monitor.chart;
 
+import fifthform.curves.crystal.SeedWord;
 import fifthform.monitor.model.WatchPicture.FanPoint;
 import fifthform.monitor.model.WatchPicture.Flag;
 import fifthform.monitor.model.WatchPicture.Gap;
 import fifthform.monitor.model.WatchPicture.Point;
+import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
+import fifthform.monitor.model.WatchPicture.Crystals;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -23,6 +26,13 @@ final class TraceDrawing {
     private static final double FLAG_UNITS = 22;
     private static final double SCALE_UNITS = 20;
 
+    /** Height of the strip of crystals, and its distance from the panel. */
+    private static final double STRIP_UNITS = 26;
+
+    private static final double STRIP_GAP = 4;
+
+    private static final double STRIP_WORDS = 18;
+
     private final GraphicsContext ink;
     private final Brush brush;
     private final Palette palette;
@@ -40,7 +50,7 @@ final class TraceDrawing {
         this.trace = trace;
         this.width = width;
         panelTop = brush.px(30);
-        panelBottom = height;
+        panelBottom = height - (trace.crystals().isEmpty() ? 0 : brush.px(STRIP_UNITS + STRIP_GAP));
         left = brush.px(74);
         right = width - brush.px(74);
     }
@@ -54,6 +64,7 @@ final class TraceDrawing {
         curve();
         flags();
         scale();
+        crystals();
     }
 
     private double bandHeight() {
@@ -166,9 +177,76 @@ final class TraceDrawing {
         for (Flag flag : newestFirst) {
             if (flag.at().isBefore(trace.from()) || flag.at().isAfter(trace.to())) continue;
             double x = x(flag.at());
-            brush.line(x, panelTop, x, panelTop + brush.px(12), palette.quiet(), 2);
+            tick(flag, x);
             word(flag.word(), x, taken);
         }
+    }
+
+    private void tick(Flag flag, double x) {
+        if (flag.weight() == Flag.Weight.TICK) {
+            brush.line(x, panelTop, x, panelTop + brush.px(12), palette.quiet(), 2);
+            return;
+        }
+        ink.save();
+        ink.setLineDashes(brush.px(8), brush.px(5));
+        brush.line(x, panelTop, x, panelBottom, palette.ink(), 3);
+        ink.restore();
+    }
+
+    /** What was said of the crystals, under the curve on the same time: pattern, grey and word say the same. */
+    private void crystals() {
+        if (trace.crystals().isEmpty()) return;
+        double top = panelBottom + brush.px(STRIP_GAP);
+        double high = brush.px(STRIP_UNITS);
+        double units = brush.fitting(Crystals.LABEL, Typeface.REGULAR, STRIP_WORDS, left - brush.px(10));
+        brush.words(
+                Crystals.LABEL,
+                left - brush.px(8),
+                top + high / 2,
+                TextAlignment.RIGHT,
+                Typeface.REGULAR,
+                units,
+                palette.ink());
+        for (Stretch stretch : trace.crystals()) stretch(stretch, top, high);
+    }
+
+    private void stretch(Stretch stretch, double top, double high) {
+        double from = x(stretch.from());
+        double wide = Math.max(brush.px(2), x(stretch.to()) - from);
+        boolean filled = stretch.word() == SeedWord.ENOUGH;
+        brush.box(from, top, wide, high, filled ? palette.quiet() : palette.panel());
+        if (stretch.word() == SeedWord.DOUBTFUL) brush.hatch(from, top, wide, high, palette.quiet());
+        if (stretch.thick()) bars(from, top, wide, high, filled ? palette.panel() : palette.ink());
+        edge(from, top, wide, high);
+        String words = stretch.words();
+        double size = brush.px(STRIP_WORDS);
+        double needs = Typeface.BOLD.width(words, size) + brush.px(16);
+        if (needs > wide) return;
+        // The word stands on plain ground, or strokes would run through its letters.
+        Color ground = filled ? palette.quiet() : palette.panel();
+        brush.box(from + (wide - needs) / 2, top + brush.px(2), needs, high - brush.px(4), ground);
+        brush.words(
+                words,
+                from + wide / 2,
+                top + high / 2,
+                TextAlignment.CENTER,
+                Typeface.BOLD,
+                STRIP_WORDS,
+                filled ? palette.panel() : palette.ink());
+    }
+
+    private void edge(double from, double top, double wide, double high) {
+        double bottom = top + high;
+        brush.line(from, top, from + wide, top, palette.quiet(), 2);
+        brush.line(from, bottom, from + wide, bottom, palette.quiet(), 2);
+        brush.line(from, top, from, bottom, palette.quiet(), 2);
+        brush.line(from + wide, top, from + wide, bottom, palette.quiet(), 2);
+    }
+
+    /** Upright bars: thick. */
+    private void bars(double from, double top, double wide, double high, Color color) {
+        for (double x = from + brush.px(8); x < from + wide; x += brush.px(12))
+            brush.line(x, top + brush.px(4), x, top + high - brush.px(4), color, 3);
     }
 
     private void word(String word, double x, List<double[]> taken) {

@@ -1,5 +1,7 @@
 package fifthform.monitor.model;
 
+import java.util.List;
+
 /** What takes the place of the standing notice while the maker asks: H turns from one page to the next, W shows the reason. */
 public enum Help {
     /** The notice itself. */
@@ -30,7 +32,7 @@ public enum Help {
     WHY {
         @Override
         public WatchPicture over(WatchPicture picture) {
-            String words = String.join(" ", picture.why());
+            String words = String.join(" ", picture.why()) + crystals(picture);
             return picture.answering(
                     words.isEmpty()
                             ? "Nothing was read yet, so nothing is due. W: hide this."
@@ -41,7 +43,7 @@ public enum Help {
     private static final String KEY_WORDS =
             "Space: I have seen it, be quiet. Enter: the step is done. W: why, in figures. B: I moved the bowl on or off"
                     + " the bath. M: mark this moment. N: note it for later. U: take the last key back. P: the probe is out of"
-                    + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. L L: let go of the probe's port, L takes it back. I: it is the bowl, where that is doubted. V: a sample was proved, in temper; V V: not in temper; V V V: unclear. + and –: speed of practice. Q: end and keep the session."
+                    + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. S: it is stirred; again: it is left alone. L L: let go of the probe's port, L takes it back. I: it is the bowl, where that is doubted. V: a sample was proved, in temper; V V: not in temper; V V V: unclear. + and –: speed of practice. Q: end and keep the session."
                     + " H: how far the reading can be trusted.";
 
     private static final String TRAINING_WORDS =
@@ -52,6 +54,11 @@ public enum Help {
 
     /** The same picture with this page as its notice. */
     public abstract WatchPicture over(WatchPicture picture);
+
+    private static String crystals(WatchPicture picture) {
+        List<String> why = picture.crystals().why();
+        return why.isEmpty() ? "" : (picture.why().isEmpty() ? "" : " ") + String.join(" ", why);
+    }
 
     /** The page after this one, for H. */
     public Help next() {

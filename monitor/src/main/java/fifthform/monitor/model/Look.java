@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param keys what the keys do
  * @param undo what the last key did, while it can be undone; else what an adapter that is asked complains of
  * @param banner a standing notice
+ * @param asking whether anybody can answer a question
  */
 public record Look(
         Units units,
@@ -22,7 +23,27 @@ public record Look(
         List<WatchPicture.Mark> marks,
         String keys,
         Optional<String> undo,
-        Optional<String> banner) {
+        Optional<String> banner,
+        Asking asking) {
+    /** Whether the screen may ask. */
+    public enum Asking {
+        /** Somebody is at the keys of a batch that goes on. */
+        ANSWERED,
+        /** A replay: what was said then was said. */
+        POINTLESS
+    }
+
+    /** A batch that goes on. */
+    public Look(
+            Units units,
+            ZoneId zone,
+            List<WatchPicture.Mark> marks,
+            String keys,
+            Optional<String> undo,
+            Optional<String> banner) {
+        this(units, zone, marks, keys, undo, banner, Asking.ANSWERED);
+    }
+
     public Look {
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(zone, "zone");
@@ -30,5 +51,6 @@ public record Look(
         Objects.requireNonNull(keys, "keys");
         Objects.requireNonNull(undo, "undo");
         Objects.requireNonNull(banner, "banner");
+        Objects.requireNonNull(asking, "asking");
     }
 }

@@ -55,7 +55,8 @@ final class NotUpdating {
                 picture.undo(),
                 picture.banner(),
                 picture.notice(),
-                List.of());
+                List.of(),
+                WatchPicture.Crystals.NONE);
     }
 
     private static Ladder withoutForecast(Ladder ladder) {
@@ -89,6 +90,7 @@ final class NotUpdating {
                 trace.points(),
                 List.of(),
                 trace.flags(),
-                trace.gaps());
+                trace.gaps(),
+                trace.crystals());
     }
 }

@@ -10,14 +10,17 @@ import fifthform.monitor.model.WatchPicture.FanPoint;
 import fifthform.monitor.model.WatchPicture.Flag;
 import fifthform.monitor.model.WatchPicture.Gap;
 import fifthform.monitor.model.WatchPicture.Point;
+import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
 import fifthform.monitor.session.TraceView;
 import fifthform.monitor.settings.Units;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** The last ten minutes and the next two. */
 final class TraceModel {
@@ -32,12 +35,14 @@ final class TraceModel {
     private final State state;
     private final TraceView view;
     private final Units units;
+    private final ZoneId zone;
 
-    TraceModel(Recipe recipe, State state, TraceView view, Units units) {
+    TraceModel(Recipe recipe, State state, TraceView view, Look look) {
         this.recipe = recipe;
         this.state = state;
         this.view = view;
-        this.units = units;
+        this.units = look.units();
+        this.zone = look.zone();
     }
 
     Trace trace() {
@@ -65,7 +70,8 @@ final class TraceModel {
                 points,
                 fan,
                 flags(from, to),
-                gaps(from));
+                gaps(from),
+                crystals(from, now));
     }
 
     private OptionalDouble limit() {
@@ -108,10 +114,27 @@ final class TraceModel {
     }
 
     private List<Flag> flags(Instant from, Instant to) {
-        return view.flags().stream()
+        Stream<Flag> happened = view.flags().stream().map(f -> new Flag(f.at(), f.word()));
+        Stream<Flag> lost = view.losses().stream()
+                .map(l -> new Flag(l.at(), SurvivedWords.flag(l, units, zone), Flag.Weight.THROUGH));
+        return Stream.concat(happened, lost)
                 .filter(f -> !f.at().isBefore(from) && !f.at().isAfter(to))
-                .map(f -> new Flag(f.at(), f.word()))
                 .toList();
+    }
+
+    /** Each word from where it was first said to the next one, as far as it is on the screen. */
+    private List<Stretch> crystals(Instant from, Instant now) {
+        List<TraceView.SeedTurn> turns = view.seed();
+        List<Stretch> stretches = new ArrayList<>();
+        Instant end = now;
+        for (int i = turns.size() - 1; i >= 0 && end.isAfter(from); i--) {
+            TraceView.SeedTurn turn = turns.get(i);
+            Instant begin = turn.from().isBefore(from) ? from : turn.from();
+            if (turn.word().isPresent() && begin.isBefore(end))
+                stretches.add(0, new Stretch(begin, end, turn.word().get(), turn.thick()));
+            end = turn.from();
+        }
+        return stretches;
     }
 
     private List<Gap> gaps(Instant from) {

@@ -21,6 +21,7 @@ import fifthform.curves.signal.Track;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
+import fifthform.monitor.model.WatchPicture.Crystals;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Kitchen;
 import fifthform.monitor.model.WatchPicture.Mark;
@@ -84,7 +85,7 @@ public final class WatchModel {
                 rate(),
                 outlooks(),
                 new LadderModel(recipe, state, units, phrases).ladder(),
-                new TraceModel(recipe, state, snapshot.trace(), units).trace(),
+                new TraceModel(recipe, state, snapshot.trace(), look).trace(),
                 tiles(),
                 foot(),
                 alarms(band),
@@ -92,7 +93,17 @@ public final class WatchModel {
                 look.undo(),
                 look.banner(),
                 Notice.STANDING,
-                snapshot.fault().isPresent() ? List.of() : band.why());
+                snapshot.fault().isPresent() ? List.of() : band.why(),
+                snapshot.fault().isPresent() ? Crystals.NONE : crystals());
+    }
+
+    private Crystals crystals() {
+        return state.crystals()
+                .map(temper -> new CrystalModel(temper, state, look.asking())
+                        .crystals(new SurvivedWords(temper, snapshot.setup(), units)
+                                .line(state.at())
+                                .orElse("")))
+                .orElse(Crystals.NONE);
     }
 
     private String heading() {
@@ -280,6 +291,12 @@ public final class WatchModel {
                         .map(other -> OtherWords.of(other, units, look.zone())))
                 .orElse(PROVE);
         String bowl = BowlLine.of(snapshot.setup().bowl(), state.coasting(), units);
+        Crystals crystals = crystals();
+        // Alarms fill their strip after an overshoot, and this must not be what is left out.
+        if (!crystals.survived().isEmpty()) return crystals.survived();
+        if (!crystals.question().isEmpty()) return crystals.question() + " · " + bowl;
+        // The word about the crystals says it already.
+        if (crystals.isSaid() && news.equals(PROVE)) return bowl;
         // What stands first is read most; news are gone soon.
         return news.equals(PROVE) ? bowl + " · " + news : news + " · " + bowl;
     }

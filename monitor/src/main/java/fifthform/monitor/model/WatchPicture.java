@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.curves.crystal.SeedWord;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
@@ -30,6 +31,7 @@ import java.util.OptionalDouble;
  * @param banner a standing notice, for example that this is practice and how to use a real probe; or what the maker asked
  * @param notice which of the two it is
  * @param why the reason of what is in the band, in sentences with figures; for who asks
+ * @param crystals what is said of the crystals
  */
 public record WatchPicture(
         Kitchen kitchen,
@@ -50,7 +52,8 @@ public record WatchPicture(
         Optional<String> undo,
         Optional<String> banner,
         Notice notice,
-        List<String> why) {
+        List<String> why,
+        Crystals crystals) {
     /** What the banner holds. */
     public enum Notice {
         /** What stands there anyhow; alarms need its room more. */
@@ -89,6 +92,7 @@ public record WatchPicture(
         Objects.requireNonNull(banner, "banner");
         Objects.requireNonNull(notice, "notice");
         why = List.copyOf(why);
+        Objects.requireNonNull(crystals, "crystals");
     }
 
     /** The same with what the maker asked for in the place of the notice. */
@@ -106,7 +110,7 @@ public record WatchPicture(
             Notice which) {
         return new WatchPicture(
                 whose, heading, subject, marks, clock, other, numeral, rate, outlooks, ladder, trace, tiles, foot, rows,
-                keys, undoing, words, which, why);
+                keys, undoing, words, which, why, crystals);
     }
 
     /** Whether nothing of it was measured. */
@@ -133,6 +137,54 @@ public record WatchPicture(
         UP,
         DOWN,
         NONE
+    }
+
+    /**
+     * What is said of the crystals.
+     *
+     * @param word the word, for example {@code enough, thick}; empty before the cool step
+     * @param limits how far that goes; beside the word wherever it stands
+     * @param why the range in figures, the stirring it rests on and what makes it doubtful, in sentences; for who asks
+     * @param question what the program would like to know, asked quietly; empty where it knows
+     * @param survived what an overshoot left alive and what to do about it; empty where there is nothing to tell
+     */
+    public record Crystals(String word, String limits, List<String> why, String question, String survived) {
+        /** Before the cool step. */
+        public static final Crystals NONE = new Crystals("", "", List.of(), "", "");
+
+        public Crystals {
+            Objects.requireNonNull(word, "word");
+            Objects.requireNonNull(limits, "limits");
+            why = List.copyOf(why);
+            Objects.requireNonNull(question, "question");
+            Objects.requireNonNull(survived, "survived");
+        }
+
+        /** Whether a word is said. */
+        public boolean isSaid() {
+            return !word.isEmpty();
+        }
+
+        /** Word and limits in one line, the same on every screen. */
+        public String line() {
+            return isSaid() ? LABEL + ": " + word + " · " + limits : "";
+        }
+
+        /** What stands before the word. */
+        public static final String LABEL = "crystals";
+    }
+
+    /** A stretch of the trace through which one word was said of the crystals. */
+    public record Stretch(Instant from, Instant to, SeedWord word, boolean thick) {
+        /** The word on the strip. */
+        public String words() {
+            return words(word, thick);
+        }
+
+        /** The word with its flag, the same wherever it stands. */
+        static String words(SeedWord word, boolean thick) {
+            return word.word() + (thick ? ", thick" : "");
+        }
     }
 
     /** A small standing mark, for example that readings are saved. */
@@ -216,7 +268,20 @@ public record WatchPicture(
     public record FanPoint(Instant at, double shown, double lowShown, double highShown) {}
 
     /** Something that happened, with a word. */
-    public record Flag(Instant at, String word) {}
+    public record Flag(Instant at, String word, Weight weight) {
+        /** How it is drawn. */
+        public enum Weight {
+            /** A tick at the top. */
+            TICK,
+            /** A line through the whole trace. */
+            THROUGH
+        }
+
+        /** A tick. */
+        public Flag(Instant at, String word) {
+            this(at, word, Weight.TICK);
+        }
+    }
 
     /** A time without readings. */
     public record Gap(Instant from, Instant to) {}
@@ -233,6 +298,7 @@ public record WatchPicture(
      * @param bandHighShown its upper end
      * @param limitShown the limit line, where it belongs to this phase
      * @param fan empty where nothing can be said
+     * @param crystals what was said of the crystals, oldest first; empty before the cool step
      */
     public record Trace(
             Instant from,
@@ -246,12 +312,14 @@ public record WatchPicture(
             List<Point> points,
             List<FanPoint> fan,
             List<Flag> flags,
-            List<Gap> gaps) {
+            List<Gap> gaps,
+            List<Stretch> crystals) {
         public Trace {
             points = List.copyOf(points);
             fan = List.copyOf(fan);
             flags = List.copyOf(flags);
             gaps = List.copyOf(gaps);
+            crystals = List.copyOf(crystals);
         }
     }
 

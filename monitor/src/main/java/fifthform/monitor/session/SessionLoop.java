@@ -173,9 +173,11 @@ public final class SessionLoop implements Runnable {
                 .filter(e ->
                         before.estimate().filter(b -> b.at().equals(e.at())).isEmpty())
                 .ifPresent(e -> trace.add(e.at(), e.chocolateCelsius()));
+        state.crystals().ifPresent(c -> trace.crystals(state.at(), c.watch().spoken()));
         for (Event event : step.events()) {
             if (event instanceof Event.PhaseChanged changed)
                 trace.flag(changed.at(), changed.to().word());
+            if (event instanceof Event.SeedLost lost) trace.lost(lost);
         }
         if (input instanceof MakerAction.Noted noted)
             trace.flag(noted.at(), noted.text().isEmpty() ? "mark" : noted.text());

@@ -1,10 +1,14 @@
 package fifthform.monitor.session;
 
+import fifthform.curves.crystal.SeedWord;
+import fifthform.curves.crystal.Spoken;
+import fifthform.curves.engine.Event;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The curve so far, grown by the session's thread alone. What is handed out is a view of a fixed length over arrays that
@@ -21,6 +25,11 @@ final class TraceLog {
     private int size;
     private List<TraceView.Flag> flags = List.of();
     private List<TraceView.Gap> gaps = List.of();
+
+    /** One entry a change of the word, however often it was read; a word holds for ten seconds at least. */
+    private List<TraceView.SeedTurn> seed = List.of();
+
+    private List<Event.SeedLost> losses = List.of();
 
     void add(Instant at, double pointCelsius) {
         if (size > 0) {
@@ -41,8 +50,21 @@ final class TraceLog {
         flags = appended(flags, new TraceView.Flag(at, word));
     }
 
+    /** What is said of the crystals at this moment. */
+    void crystals(Instant at, Spoken spoken) {
+        Optional<SeedWord> word = spoken.word();
+        Optional<TraceView.SeedTurn> last = seed.isEmpty() ? Optional.empty() : Optional.of(seed.get(seed.size() - 1));
+        boolean asBefore = last.map(l -> l.word().equals(word) && l.thick() == spoken.thick())
+                .orElse(word.isEmpty());
+        if (!asBefore) seed = appended(seed, new TraceView.SeedTurn(at, word, spoken.thick()));
+    }
+
+    void lost(Event.SeedLost event) {
+        losses = appended(losses, event);
+    }
+
     TraceView view() {
-        return new TraceView(epochMillis, celsius, size, flags, gaps);
+        return new TraceView(epochMillis, celsius, size, flags, gaps, seed, losses);
     }
 
     private static <T> List<T> appended(List<T> list, T item) {

@@ -1,7 +1,10 @@
 package fifthform.monitor.session;
 
+import fifthform.curves.crystal.SeedWord;
+import fifthform.curves.engine.Event;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** The curve up to one moment; never changes. */
 public final class TraceView {
@@ -10,6 +13,8 @@ public final class TraceView {
     private final int size;
     private final List<Flag> flags;
     private final List<Gap> gaps;
+    private final List<SeedTurn> seed;
+    private final List<Event.SeedLost> losses;
 
     /** Something that happened, as a word for people. */
     public record Flag(Instant at, String word) {}
@@ -17,17 +22,34 @@ public final class TraceView {
     /** A time without readings. */
     public record Gap(Instant from, Instant to) {}
 
+    /**
+     * From here on this was said of the crystals, until the next one.
+     *
+     * @param word empty where nothing is said any more: it is melted again
+     * @param thick whether it was likely to have thickened
+     */
+    public record SeedTurn(Instant from, Optional<SeedWord> word, boolean thick) {}
+
     /** Takes a point. */
     public interface PointTaker {
         void point(Instant at, double celsius);
     }
 
-    TraceView(long[] epochMillis, double[] celsius, int size, List<Flag> flags, List<Gap> gaps) {
+    TraceView(
+            long[] epochMillis,
+            double[] celsius,
+            int size,
+            List<Flag> flags,
+            List<Gap> gaps,
+            List<SeedTurn> seed,
+            List<Event.SeedLost> losses) {
         this.epochMillis = epochMillis;
         this.celsius = celsius;
         this.size = size;
         this.flags = flags;
         this.gaps = gaps;
+        this.seed = seed;
+        this.losses = losses;
     }
 
     /** Hands over the points since {@code from}, oldest first. */
@@ -47,6 +69,16 @@ public final class TraceView {
 
     public List<Gap> gaps() {
         return gaps;
+    }
+
+    /** What was said of the crystals, one entry a change, oldest first; empty before the cool step. */
+    public List<SeedTurn> seed() {
+        return seed;
+    }
+
+    /** The moments at which heat cost the temper its seed, oldest first. */
+    public List<Event.SeedLost> losses() {
+        return losses;
     }
 
     private int firstAt(long millis) {

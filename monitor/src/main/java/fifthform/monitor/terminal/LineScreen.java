@@ -4,6 +4,7 @@ import fifthform.monitor.model.OtherWords;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
+import fifthform.monitor.model.WatchPicture.Crystals;
 import fifthform.monitor.model.WatchPicture.Mark;
 import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Outlook;
@@ -60,6 +61,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         said.add("A line with “do now” is the step to do at once; other lines tell where the batch stands.");
         headline(picture.band(), said);
         picture.alarms().forEach(alarm -> said.add(alarm(alarm)));
+        crystals(Crystals.NONE, picture.crystals(), said);
         said.addAll(picture.numeral().trust());
     }
 
@@ -81,11 +83,22 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         for (Mark mark : is.marks())
             if (!mark.good() && !was.marks().contains(mark)) said.add("attention: " + mark.word());
         if (!was.foot().equals(is.foot()) && is.foot().startsWith(OtherWords.BEGINNING)) said.add(is.foot());
+        crystals(was.crystals(), is.crystals(), said);
         List<String> trusted =
                 was.numeral().trust().stream().map(LineScreen::steady).toList();
         for (String words : is.numeral().trust()) if (!trusted.contains(steady(words))) said.add(words);
         if (!was.undo().equals(is.undo())) is.undo().ifPresent(said::add);
         if (!was.banner().equals(is.banner())) is.banner().ifPresent(said::add);
+    }
+
+    /** A new word with its limits, and its reason unasked; a question once. */
+    private static void crystals(Crystals was, Crystals is, List<String> said) {
+        if (is.isSaid() && !was.word().equals(is.word())) {
+            said.add(is.line());
+            said.add("because: " + String.join(" ", is.why()));
+        }
+        if (!is.survived().isEmpty() && !steady(is.survived()).equals(steady(was.survived()))) said.add(is.survived());
+        if (!is.question().isEmpty() && !is.question().equals(was.question())) said.add(is.question());
     }
 
     private static void headline(Band band, List<String> said) {

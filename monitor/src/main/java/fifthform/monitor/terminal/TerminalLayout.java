@@ -120,6 +120,7 @@ public record TerminalLayout(Ink ink, Letters letters) {
         String last = undo.isEmpty() ? picture.foot() : undo;
         List<String> foot = sheet.wrapped(last, sheet.columns());
         free = block(sheet, foot, free, wanted, undo.isEmpty() ? ink.plain() : ink.bold());
+        free = block(sheet, sheet.wrapped(picture.crystals().line(), sheet.columns()), free, wanted, ink.plain());
         for (int i = alarms.size() - 1; i >= 0; i--) {
             AlarmRow alarm = alarms.get(i);
             String words = sign(alarm.tone(), alarm.direction()) + alarm.words() + " (" + alarm.state() + ")";

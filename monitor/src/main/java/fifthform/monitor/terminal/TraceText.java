@@ -1,8 +1,10 @@
 package fifthform.monitor.terminal;
 
+import fifthform.curves.crystal.SeedWord;
 import fifthform.monitor.model.WatchPicture.FanPoint;
 import fifthform.monitor.model.WatchPicture.Flag;
 import fifthform.monitor.model.WatchPicture.Point;
+import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
 import java.time.Duration;
 import java.time.Instant;
@@ -11,10 +13,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.jline.utils.AttributedStyle;
 
 /** The curve in letters: measured as {@code *}, forecast as {@code o} in its band of dots, limit as a line, range shaded. */
 final class TraceText {
     private static final int LABELS = 7;
+
+    /** With fewer there is no room for the strip of crystals as well. */
+    private static final int LEAST_ROWS = 4;
 
     private final Sheet sheet;
     private final Ink ink;
@@ -22,6 +29,7 @@ final class TraceText {
     private final Trace trace;
     private final int top;
     private final int rows;
+    private final OptionalInt stripRow;
 
     private TraceText(Sheet sheet, Ink ink, Letters letters, Trace trace, int top, int rows) {
         this.sheet = sheet;
@@ -29,12 +37,14 @@ final class TraceText {
         this.letters = letters;
         this.trace = trace;
         this.top = top + 1;
-        this.rows = rows - 1;
+        boolean strip = !trace.crystals().isEmpty() && rows > LEAST_ROWS;
+        this.rows = rows - (strip ? 2 : 1);
+        this.stripRow = strip ? OptionalInt.of(this.top + this.rows) : OptionalInt.empty();
     }
 
     /** Draws into {@code rows} rows from {@code top}, the first of them for the flags. */
     static void draw(Sheet sheet, Ink ink, Letters letters, Trace trace, int top, int rows) {
-        if (rows < 4 || sheet.columns() < 30) return;
+        if (rows < LEAST_ROWS || sheet.columns() < 30) return;
         new TraceText(sheet, ink, letters, trace, top, rows).all();
     }
 
@@ -50,6 +60,30 @@ final class TraceText {
         for (Point point : trace.points()) sheet.put(row(point.shown()), column(point.at()), "*", ink.bold());
         labels();
         flags(now);
+        stripRow.ifPresent(this::crystals);
+    }
+
+    /** What was said of the crystals, under the curve on the same time; a letter for each word, the word where it fits. */
+    private void crystals(int row) {
+        sheet.putBefore(row, LABELS - 1, "seed", ink.quiet());
+        for (Stretch stretch : trace.crystals()) {
+            int from = column(stretch.from());
+            int wide = Math.max(1, column(stretch.to()) - from);
+            AttributedStyle style = stretch.word() == SeedWord.ENOUGH ? ink.bold() : ink.plain();
+            sheet.put(row, from, letter(stretch).repeat(wide), style);
+            String words = " " + stretch.words() + " ";
+            int at = (wide - sheet.width(words)) / 2;
+            if (at >= 1) sheet.put(row, from + at, words, style);
+        }
+    }
+
+    private static String letter(Stretch stretch) {
+        if (stretch.thick()) return "#";
+        return switch (stretch.word()) {
+            case ENOUGH -> "=";
+            case DOUBTFUL -> "/";
+            case TOO_FEW -> ".";
+        };
     }
 
     private void band(FanPoint point) {

@@ -6,6 +6,7 @@ import fifthform.monitor.chart.TraceCanvas;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.model.WatchPicture.Crystals;
 import fifthform.monitor.model.WatchPicture.Notice;
 import fifthform.monitor.model.WatchPicture.Tone;
 import java.util.Optional;
@@ -34,6 +35,8 @@ public final class WatchScreen extends Region {
     private final TraceCanvas trace = new TraceCanvas();
     private final AlarmStrip strip = new AlarmStrip();
     private final BannerPane banner = new BannerPane();
+    private final Words crystals = new Words(Typeface.BOLD);
+    private final Words limits = new Words(Typeface.REGULAR);
     private final Words foot = new Words(Typeface.REGULAR);
     private final Words undo = new Words(Typeface.BOLD);
     private final KeyRow keys;
@@ -51,7 +54,7 @@ public final class WatchScreen extends Region {
         edge.setVisible(false);
         ladder.setManaged(false);
         trace.setManaged(false);
-        getChildren().addAll(top, band, numeral, outlook, tiles, ladder, trace, strip, banner, foot, undo, keys, edge);
+        getChildren().addAll(top, band, numeral, outlook, tiles, ladder, trace, strip, banner, crystals, limits, foot, undo, keys, edge);
         wear(Theme.BRIGHT);
     }
 
@@ -126,6 +129,7 @@ public final class WatchScreen extends Region {
         trace.relocate(traceBox.x(), traceBox.y());
         strip.lay(picture.alarms(), frame.strip().times(u), u);
         banner.lay(picture, frame.banner().times(u), u);
+        layCrystals(picture.crystals(), frame.crystals().times(u), u);
         layFoot(picture, frame.foot().times(u), u);
         keys.lay(picture.kitchen(), frame.keys().times(u), u);
         double wide = 10 * u;
@@ -136,6 +140,20 @@ public final class WatchScreen extends Region {
         edge.setHeight(getHeight() - wide);
         if (picture.band().tone() != Tone.URGENT) edge.setVisible(false);
         if (!picture.band().blinking()) band.blink(true);
+    }
+
+    /** The word and how far it goes, in one line under the strip. */
+    private void layCrystals(Crystals said, Box box, double u) {
+        String word = said.isSaid() ? Crystals.LABEL + ": " + said.word() : "";
+        double used = crystals.place(
+                word, new Box(box.x(), box.y(), box.width() * 0.3, Math.max(u, box.height())), 25 * u, 1, Words.Side.LEFT);
+        double from = box.x() + used + 18 * u;
+        limits.place(
+                said.limits(),
+                new Box(from, box.y(), box.right() - from, Math.max(u, box.height())),
+                22 * u,
+                1,
+                Words.Side.LEFT);
     }
 
     private void layFoot(WatchPicture picture, Box box, double u) {
@@ -192,7 +210,13 @@ public final class WatchScreen extends Region {
             double crowd = banner().height() + strip().height();
             double usual = crowd > 0 ? 164 : 206;
             double high = (isAsked() ? 120 : usual) + Math.max(0, height - DESIGN_HEIGHT) * 0.4;
-            return new Box(MARGIN, strip().y() - 8 - high, inner(), high);
+            return new Box(MARGIN, crystals().y() - 8 - high, inner(), high);
+        }
+
+        /** Nothing before the cool step, and no room for it. */
+        Box crystals() {
+            double high = picture.crystals().isSaid() ? 32 : 0;
+            return new Box(MARGIN, strip().y() - (high > 0 ? 4 : 0) - high, inner(), high);
         }
 
         private Box main() {

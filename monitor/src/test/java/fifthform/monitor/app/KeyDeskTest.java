@@ -22,6 +22,7 @@ import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.input.MakerAction.SeedAdded;
 import fifthform.curves.input.MakerAction.SetupChanged;
+import fifthform.curves.input.MakerAction.StirringSaid;
 import fifthform.curves.input.MakerAction.Undone;
 import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
@@ -119,6 +120,18 @@ class KeyDeskTest {
         desk.accept(Key.SEEN);
         List<AlarmId> standing = session.get().state().alarms().standing();
         assertEquals(standing.stream().map(id -> new AlarmAcknowledged(NOW, id)).toList(), inputs);
+    }
+
+    @Test
+    void stirringIsSaidByOnePressAndLeftAloneByTheNext() {
+        session.set(Tapes.first(Tapes.UNPLUGGED, s -> s.state().batch().phase() == Phase.COOL));
+        desk.accept(Key.STIR);
+        assertEquals(List.of(new StirringSaid(NOW, StirringSaid.Stirring.STIRRED)), inputs);
+        assertEquals(Optional.of("It is stirred; S again: left alone"), desk.line());
+        step(inputs.get(0));
+        inputs.clear();
+        desk.accept(Key.STIR);
+        assertEquals(List.of(new StirringSaid(NOW, StirringSaid.Stirring.STILL)), inputs);
     }
 
     @Test

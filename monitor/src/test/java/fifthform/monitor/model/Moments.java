@@ -1,7 +1,9 @@
 package fifthform.monitor.model;
 
+import fifthform.curves.crystal.SeedWord;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
+import fifthform.monitor.model.WatchPicture.Crystals;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.FanPoint;
 import fifthform.monitor.model.WatchPicture.Flag;
@@ -12,6 +14,7 @@ import fifthform.monitor.model.WatchPicture.Mark;
 import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Outlook;
 import fifthform.monitor.model.WatchPicture.Point;
+import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Tile;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.model.WatchPicture.Trace;
@@ -31,6 +34,9 @@ public final class Moments {
     private static final List<Mark> GOOD =
             List.of(new Mark("sound", true), new Mark("saved", true), new Mark("probe", true));
     private static final String FOOT = "demo batch · estimate from the curve; prove on a sample before pouring";
+    private static final String SURVIVED =
+            "What survived 34.6 °C (3 min 10 s above 33): about a tenth of the crystals, as the model has it ·"
+                        + " cool again, 27 to 28.5 °C: too few are left";
     private static final String BANNER =
             "This is practice: a simulated bowl of chocolate, watched as a real one would be. The top line says what to"
                     + " do now; when it turns dark, do that step. With a thermocouple adapter plugged in, start"
@@ -94,7 +100,7 @@ public final class Moments {
                 Optional.empty(),
                 Optional.of(BANNER),
                 WatchPicture.Notice.STANDING,
-                List.of());
+                List.of(), WatchPicture.Crystals.NONE);
     }
 
     /** A real batch in cold water; the last key can still be undone. */
@@ -145,7 +151,7 @@ public final class Moments {
                 Optional.of("bowl moved to cold water · U takes it back"),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of());
+                List.of(), WatchPicture.Crystals.NONE);
     }
 
     /** The second to lift, caught in time. */
@@ -172,7 +178,7 @@ public final class Moments {
                 Optional.empty(),
                 Optional.of(BANNER),
                 WatchPicture.Notice.STANDING,
-                List.of());
+                List.of(), WatchPicture.Crystals.NONE);
     }
 
     /** The bowl stands on the bath too long. */
@@ -209,7 +215,7 @@ public final class Moments {
                 Optional.empty(),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of());
+                List.of(), WatchPicture.Crystals.NONE);
     }
 
     /** The plug came out while the bowl warms. */
@@ -255,7 +261,7 @@ public final class Moments {
                 Optional.empty(),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of());
+                List.of(), WatchPicture.Crystals.NONE);
     }
 
     /** Alarms stand, and the maker asks why. */
@@ -301,7 +307,7 @@ public final class Moments {
                 Optional.empty(),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of());
+                List.of(), WatchPicture.Crystals.NONE);
     }
 
     /** The longest words the screens may meet, all at once. */
@@ -353,7 +359,7 @@ public final class Moments {
                 Optional.of("probe taken out of the chocolate on purpose · U takes it back"),
                 Optional.of(BANNER),
                 WatchPicture.Notice.STANDING,
-                List.of());
+                List.of(), WatchPicture.Crystals.NONE);
     }
 
     private static Ladder rewarmLadder(double now, double peak, double low, double high, String meltOut, String guard) {
@@ -372,6 +378,59 @@ public final class Moments {
                 OptionalDouble.of(peak),
                 OptionalDouble.of(low),
                 OptionalDouble.of(high));
+    }
+
+    /** After an overshoot: three words on the strip, the loss marked, what survived beside the alarms, a question. */
+    public static WatchPicture crystals() {
+        WatchPicture now = cooling();
+        Trace t = now.trace();
+        List<Flag> flags = new ArrayList<>(t.flags());
+        flags.add(new Flag(at(23), "seed lost 13:43, 34.6 °C", Flag.Weight.THROUGH));
+        Trace trace = new Trace(
+                t.from(),
+                t.now(),
+                t.to(),
+                t.bottomShown(),
+                t.topShown(),
+                t.bandLowShown(),
+                t.bandHighShown(),
+                t.limitShown(),
+                t.points(),
+                t.fan(),
+                flags,
+                t.gaps(),
+                List.of(
+                        new Stretch(at(15), at(18), SeedWord.TOO_FEW, false),
+                        new Stretch(at(18), at(20), SeedWord.DOUBTFUL, false),
+                        new Stretch(at(20), at(22), SeedWord.ENOUGH, false),
+                        new Stretch(at(22), at(25), SeedWord.ENOUGH, true),
+                        new Stretch(at(25), at(26), SeedWord.DOUBTFUL, false)));
+        return new WatchPicture(
+                now.kitchen(),
+                now.heading(),
+                now.subject(),
+                now.marks(),
+                now.clock(),
+                now.band(),
+                now.numeral(),
+                now.rate(),
+                now.outlooks(),
+                now.ladder(),
+                trace,
+                now.tiles(),
+                SURVIVED,
+                List.of(),
+                now.keys(),
+                now.undo(),
+                now.banner(),
+                now.notice(),
+                List.of("Nothing is due yet."),
+                new Crystals(
+                        "doubtful",
+                        CrystalModel.LIMITS,
+                        List.of("Crystals: 0.2 to 3 % of the fat in stable ones, best guess 0.8 %; a temper needs 0.5 %."),
+                        "",
+                        SURVIVED));
     }
 
     private static Trace rewarmTrace(double minute, List<FanPoint> fan, List<Gap> gaps) {
@@ -400,7 +459,7 @@ public final class Moments {
                 trace.points(),
                 fan,
                 trace.flags(),
-                gaps);
+                gaps, List.of());
     }
 
     private static Trace trace(
@@ -421,7 +480,7 @@ public final class Moments {
             boolean inside = gaps.stream().anyMatch(gap -> when.isAfter(gap.from()) && when.isBefore(gap.to()));
             if (!inside) points.add(new Point(when, celsius(second / 60.0)));
         }
-        return new Trace(at(from), at(now), at(to), bottom, top, bandLow, bandHigh, limit, points, fan, flags, gaps);
+        return new Trace(at(from), at(now), at(to), bottom, top, bandLow, bandHigh, limit, points, fan, flags, gaps, List.of());
     }
 
     /** Approach from {@code now} to {@code end} with time constant {@code tau} minutes, uncertain as it goes on. */

@@ -33,6 +33,7 @@ class TerminalLayoutTest {
         moments.put("6-crowded", Moments.crowded());
         moments.put("7-asked", Moments.asked());
         moments.put("8-unsure", Moments.unsure());
+        moments.put("9-crystals", Moments.crystals());
         return moments.entrySet().stream()
                 .flatMap(moment -> Stream.of(Letters.values())
                         .flatMap(letters -> Stream.of(SIZES)
@@ -77,6 +78,7 @@ class TerminalLayoutTest {
                 picture.rate(),
                 picture.numeral().stale().isPresent() ? "" : picture.numeral().doubt(),
                 picture.clock(),
+                picture.crystals().line(),
                 picture.keys())) assertTrue(words.contains(letters.of(wanted)), wanted + " is missing from\n" + all);
         picture.outlooks().forEach(line -> assertTrue(words.contains(letters.of(line.detail())), line + "\n" + all));
         picture.alarms().forEach(alarm -> assertTrue(words.contains(letters.of(alarm.words())), alarm + "\n" + all));

@@ -3,6 +3,7 @@ package fifthform.monitor.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.monitor.model.Help;
 import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.WatchPicture;
 import java.util.ArrayList;
@@ -32,6 +33,8 @@ class NothingCutOffTest {
         moments.put("6-crowded", Moments.crowded());
         moments.put("7-asked", Moments.asked());
         moments.put("8-unsure", Moments.unsure());
+        moments.put("9-crystals", Moments.crystals());
+        moments.put("9-crystals-asked", Help.WHY.over(Moments.crystals()));
         return moments.entrySet().stream()
                 .flatMap(moment -> Stream.of(Theme.values())
                         .flatMap(theme -> Stream.of(SIZES)
@@ -68,6 +71,8 @@ class NothingCutOffTest {
                 picture.numeral().unit(),
                 picture.numeral().doubt()));
         picture.numeral().stale().ifPresent(wanted::add);
+        wanted.add(picture.crystals().limits());
+        if (picture.crystals().isSaid()) wanted.add("crystals: " + picture.crystals().word());
         picture.undo().ifPresent(wanted::add);
         picture.marks().forEach(mark -> wanted.add(mark.word()));
         picture.outlooks().forEach(line -> wanted.addAll(List.of(line.label(), line.value(), line.detail())));

@@ -1,0 +1,117 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.crystal.Advice;
+import fifthform.curves.crystal.Copies;
+import fifthform.curves.crystal.Overshoot;
+import fifthform.curves.crystal.SeedWord;
+import fifthform.curves.crystal.Temper;
+import fifthform.curves.engine.Event;
+import fifthform.curves.setup.Setup;
+import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.settings.Units;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What heat left alive, as the model has it: after an overshoot on Watch, at the moment of a loss in trace and debrief. */
+public final class SurvivedWords {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    /** So long it stays where enough is left; where it is not, until there is enough again. Own choice. */
+    private static final Duration NEWS = Duration.ofMinutes(5);
+
+    private final Temper temper;
+    private final Setup setup;
+    private final Units units;
+
+    SurvivedWords(Temper temper, Setup setup, Units units) {
+        this.temper = temper;
+        this.setup = setup;
+        this.units = units;
+    }
+
+    /** Height, length, what is left and what to do; empty where there was no overshoot or it is long over. */
+    Optional<String> line(Instant now) {
+        Optional<SeedWord> word = temper.watch().spoken().word();
+        Optional<Overshoot> heat = temper.watch()
+                .overshoot()
+                .filter(SurvivedWords::hadSomething)
+                .filter(o -> o.until().isPresent());
+        if (word.isEmpty() || heat.isEmpty()) return Optional.empty();
+        Overshoot over = heat.get();
+        boolean fresh = Duration.between(over.until().get(), now).compareTo(NEWS) < 0;
+        if (!fresh && word.get() == SeedWord.ENOUGH) return Optional.empty();
+        String survived = "What survived " + units.withUnit(over.highestCelsius()) + " ("
+                + Spans.words(over.above()) + " above "
+                + units.plain(setup.recipe().meltOut().warnCelsius()) + "): " + share(over.leftFraction());
+        return Optional.of(survived
+                + temper.advice(setup).map(a -> " · " + advice(a)).orElse(""));
+    }
+
+    /** The way down from the melt is no overshoot: there was nothing to lose. */
+    private static boolean hadSomething(Overshoot over) {
+        return over.before().percentOfFat().bestGuess() > 0;
+    }
+
+    private String advice(Advice advice) {
+        return switch (advice.what()) {
+            case STOP -> "stop warming, go on: enough is likely left";
+            case COOL_AGAIN ->
+                "cool again, " + new Phrases(units, setup.recipe()).range(setup.recipe().cool().range()) + ": "
+                        + reason(advice.word());
+            case SEED ->
+                "seed it" + grams(advice) + " under "
+                        + units.plain(setup.recipe().meltOut().limitCelsius()) + " " + units.symbol() + ": "
+                        + reason(advice.word());
+        };
+    }
+
+    private static String grams(Advice advice) {
+        return advice.seedGrams().isPresent()
+                ? ", about " + Math.round(advice.seedGrams().getAsDouble()) + " g,"
+                : "";
+    }
+
+    private static String reason(SeedWord word) {
+        return word == SeedWord.TOO_FEW ? "too few are left" : "nobody can tell whether enough is left";
+    }
+
+    /** In words a hand can weigh; the model is not good to more. */
+    static String share(double left) {
+        String share;
+        if (left >= 0.85) share = "nearly all";
+        else if (left >= 0.62) share = "about three quarters";
+        else if (left >= 0.42) share = "about half";
+        else if (left >= 0.29) share = "about a third";
+        else if (left >= 0.15) share = "about a fifth";
+        else if (left >= 0.05) share = "about a tenth";
+        else share = "almost none";
+        return share + " of the crystals, as the model has it";
+    }
+
+    /** The word at the line that marks the loss in the trace, for example {@code seed lost 14:12, 34.6 °C}. */
+    static String flag(Event.SeedLost lost, Units units, ZoneId zone) {
+        return "seed lost " + CLOCK.format(lost.at().atZone(zone)) + ", " + units.withUnit(lost.highestCelsius());
+    }
+
+    /** When heat cost the seed, a line a loss, for the end of a session; empty where it never did. */
+    public static List<String> closing(SessionSnapshot last, Units units, ZoneId zone) {
+        return last.trace().losses().stream()
+                .map(lost -> closing(lost, last.state().started(), last.setup(), units, zone))
+                .toList();
+    }
+
+    private static String closing(Event.SeedLost lost, Instant started, Setup setup, Units units, ZoneId zone) {
+        return "Seed lost at " + CLOCK.format(lost.at().atZone(zone)) + ", "
+                + Spans.words(Duration.between(started, lost.at())) + " from the start: "
+                + units.withUnit(lost.highestCelsius()) + " at most, "
+                + Spans.words(Duration.ofMillis(Math.round(1000 * lost.aboveSeconds()))) + " above "
+                + units.withUnit(setup.recipe().meltOut().warnCelsius()) + "; stable crystals from "
+                + CrystalModel.digit(lost.before().percentOfFat().bestGuess()) + " % of the fat to less than the " + CrystalModel.digit(100 * Copies.LEAST_SEED)
+                + " % that a temper needs, as the model has it. Nothing was measured; a sample proves it.";
+    }
+}
