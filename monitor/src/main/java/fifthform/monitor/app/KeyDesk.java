@@ -209,7 +209,8 @@ final class KeyDesk implements Consumer<Key> {
 
     /** What the readings cannot always show: one press says stirred, the next one left alone. */
     private void stirring(State state, Instant at) {
-        Optional<Stirring> told = state.crystals().flatMap(temper -> temper.stir().told());
+        Optional<Stirring> told =
+                state.crystals().flatMap(temper -> temper.stir().told());
         boolean still = told.filter(s -> s == Stirring.STIRRED).isPresent();
         act(
                 new StirringSaid(at, still ? Stirring.STILL : Stirring.STIRRED),

@@ -55,8 +55,8 @@ public final class TraceCanvas extends Canvas {
                         trace.fan().get(trace.fan().size() - 1).shown());
         String crystals = trace.crystals().isEmpty()
                 ? ""
-                : " Crystals: "
-                        + trace.crystals().stream().map(Stretch::words).collect(Collectors.joining(", then ")) + ".";
+                : " Crystals: " + trace.crystals().stream().map(Stretch::words).collect(Collectors.joining(", then "))
+                        + ".";
         return String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s%s", first, last, forecast, crystals);
     }
 

@@ -1,13 +1,13 @@
 package fifthform.monitor.chart;
 
 import fifthform.curves.crystal.SeedWord;
+import fifthform.monitor.model.WatchPicture.Crystals;
 import fifthform.monitor.model.WatchPicture.FanPoint;
 import fifthform.monitor.model.WatchPicture.Flag;
 import fifthform.monitor.model.WatchPicture.Gap;
 import fifthform.monitor.model.WatchPicture.Point;
 import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
-import fifthform.monitor.model.WatchPicture.Crystals;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

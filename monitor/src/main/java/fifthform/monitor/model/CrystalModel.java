@@ -43,8 +43,7 @@ final class CrystalModel {
     /** @param survived what is to be told of the last overshoot; may be empty */
     Crystals crystals(String survived) {
         return spoken.word()
-                .map(word -> new Crystals(
-                        Stretch.words(word, spoken.thick()), LIMITS, why(), question(), survived))
+                .map(word -> new Crystals(Stretch.words(word, spoken.thick()), LIMITS, why(), question(), survived))
                 .orElse(Crystals.NONE);
     }
 
@@ -52,18 +51,13 @@ final class CrystalModel {
         List<String> said = new ArrayList<>();
         said.add(range(temper.watch().seed()));
         if (spoken.thick())
-            said.add("That much makes it about " + Math.max(2, Math.round(temper.watch().thickness()))
-                    + " times as thick as without crystals.");
+            said.add("That much makes it about "
+                    + Math.max(2, Math.round(temper.watch().thickness())) + " times as thick as without crystals.");
         said.add(stirring(temper.stir()));
         boolean unsure = spoken.word().filter(w -> w == SeedWord.DOUBTFUL).isPresent();
-        temper.watch()
-                .misgiving()
-                .ifPresentOrElse(
-                        misgiving -> said.add(doubt(misgiving)),
-                        () -> {
-                            if (unsure)
-                                said.add("Doubtful, since half a degree more or less in the reading decides.");
-                        });
+        temper.watch().misgiving().ifPresentOrElse(misgiving -> said.add(doubt(misgiving)), () -> {
+            if (unsure) said.add("Doubtful, since half a degree more or less in the reading decides.");
+        });
         return said;
     }
 
@@ -112,8 +106,12 @@ final class CrystalModel {
         Phase phase = state.batch().phase();
         boolean making = phase == Phase.COOL || phase == Phase.SEED;
         boolean looked = spoken.since().isPresent()
-                && Duration.between(state.batch().progress().since(), state.at()).compareTo(LOOKS_FIRST) >= 0;
+                && Duration.between(state.batch().progress().since(), state.at())
+                                .compareTo(LOOKS_FIRST)
+                        >= 0;
         boolean assumed = temper.stir().evidence() == Evidence.ASSUMED && !seenBefore(temper.stir());
-        return asking == Asking.ANSWERED && making && looked && assumed ? "Is it being stirred? S: yes · S twice: left alone" : "";
+        return asking == Asking.ANSWERED && making && looked && assumed
+                ? "Is it being stirred? S: yes · S twice: left alone"
+                : "";
     }
 }

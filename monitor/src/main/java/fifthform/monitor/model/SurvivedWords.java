@@ -48,8 +48,8 @@ public final class SurvivedWords {
         String survived = "What survived " + units.withUnit(over.highestCelsius()) + " ("
                 + Spans.words(over.above()) + " above "
                 + units.plain(setup.recipe().meltOut().warnCelsius()) + "): " + share(over.leftFraction());
-        return Optional.of(survived
-                + temper.advice(setup).map(a -> " · " + advice(a)).orElse(""));
+        return Optional.of(
+                survived + temper.advice(setup).map(a -> " · " + advice(a)).orElse(""));
     }
 
     /** The way down from the melt is no overshoot: there was nothing to lose. */
@@ -61,8 +61,9 @@ public final class SurvivedWords {
         return switch (advice.what()) {
             case STOP -> "stop warming, go on: enough is likely left";
             case COOL_AGAIN ->
-                "cool again, " + new Phrases(units, setup.recipe()).range(setup.recipe().cool().range()) + ": "
-                        + reason(advice.word());
+                "cool again, "
+                        + new Phrases(units, setup.recipe())
+                                .range(setup.recipe().cool().range()) + ": " + reason(advice.word());
             case SEED ->
                 "seed it" + grams(advice) + " under "
                         + units.plain(setup.recipe().meltOut().limitCelsius()) + " " + units.symbol() + ": "
@@ -111,7 +112,8 @@ public final class SurvivedWords {
                 + units.withUnit(lost.highestCelsius()) + " at most, "
                 + Spans.words(Duration.ofMillis(Math.round(1000 * lost.aboveSeconds()))) + " above "
                 + units.withUnit(setup.recipe().meltOut().warnCelsius()) + "; stable crystals from "
-                + CrystalModel.digit(lost.before().percentOfFat().bestGuess()) + " % of the fat to less than the " + CrystalModel.digit(100 * Copies.LEAST_SEED)
+                + CrystalModel.digit(lost.before().percentOfFat().bestGuess()) + " % of the fat to less than the "
+                + CrystalModel.digit(100 * Copies.LEAST_SEED)
                 + " % that a temper needs, as the model has it. Nothing was measured; a sample proves it.";
     }
 }

@@ -65,7 +65,7 @@ final class TraceText {
 
     /** What was said of the crystals, under the curve on the same time; a letter for each word, the word where it fits. */
     private void crystals(int row) {
-        sheet.putBefore(row, LABELS - 1, "seed", ink.quiet());
+        sheet.putBefore(row, LABELS - 1, "cryst.", ink.quiet());
         for (Stretch stretch : trace.crystals()) {
             int from = column(stretch.from());
             int wide = Math.max(1, column(stretch.to()) - from);

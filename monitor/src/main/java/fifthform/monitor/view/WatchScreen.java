@@ -54,7 +54,10 @@ public final class WatchScreen extends Region {
         edge.setVisible(false);
         ladder.setManaged(false);
         trace.setManaged(false);
-        getChildren().addAll(top, band, numeral, outlook, tiles, ladder, trace, strip, banner, crystals, limits, foot, undo, keys, edge);
+        getChildren()
+                .addAll(
+                        top, band, numeral, outlook, tiles, ladder, trace, strip, banner, crystals, limits, foot, undo,
+                        keys, edge);
         wear(Theme.BRIGHT);
     }
 
@@ -146,7 +149,11 @@ public final class WatchScreen extends Region {
     private void layCrystals(Crystals said, Box box, double u) {
         String word = said.isSaid() ? Crystals.LABEL + ": " + said.word() : "";
         double used = crystals.place(
-                word, new Box(box.x(), box.y(), box.width() * 0.3, Math.max(u, box.height())), 25 * u, 1, Words.Side.LEFT);
+                word,
+                new Box(box.x(), box.y(), box.width() * 0.3, Math.max(u, box.height())),
+                25 * u,
+                1,
+                Words.Side.LEFT);
         double from = box.x() + used + 18 * u;
         limits.place(
                 said.limits(),

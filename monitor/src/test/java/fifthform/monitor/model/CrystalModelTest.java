@@ -92,7 +92,8 @@ class CrystalModelTest {
         assertEquals(
                 "Is it being stirred? S: yes · S twice: left alone",
                 question(cooling, new Temper(temper.watch(), StirWatch.NONE, temper.hold())));
-        assertEquals("", question(cooling, new Temper(temper.watch(), StirWatch.NONE.said(Stirring.STILL), temper.hold())));
+        assertEquals(
+                "", question(cooling, new Temper(temper.watch(), StirWatch.NONE.said(Stirring.STILL), temper.hold())));
         Temper unknown = new Temper(temper.watch(), StirWatch.NONE, temper.hold());
         assertEquals("", question(cooling, unknown, Asking.POINTLESS), "a replay has nobody to ask");
         StirWatch seen = new StirWatch(Optional.empty(), Optional.empty(), 30, 0);
@@ -110,14 +111,17 @@ class CrystalModelTest {
     /** Height, length, what was left, and one of three things to do with its reason. */
     @Test
     void whatSurvivedIsSaidWithAdvice() {
-        SessionSnapshot after = Tapes.first(Tapes.OWN_WAY, s -> s.state()
+        SessionSnapshot after = Tapes.first(
+                Tapes.OWN_WAY,
+                s -> s.state()
                         .crystals()
                         .flatMap(c -> c.watch().overshoot())
                         .filter(o -> o.until().isPresent() && o.before().middle() > 0.001)
                         .isPresent());
         String words = survived(after).orElseThrow();
         assertTrue(
-                words.matches("What survived \\d\\d\\.\\d °C \\(.* above 32\\.5\\): .* of the crystals, as the model has it( · .*)?"),
+                words.matches(
+                        "What survived \\d\\d\\.\\d °C \\(.* above 32\\.5\\): .* of the crystals, as the model has it( · .*)?"),
                 words);
         assertFalse(words.contains("%"), words);
         Instant over = after.state()
@@ -140,7 +144,14 @@ class CrystalModelTest {
 
     @Test
     void lessLeftIsNeverSaidToBeMore() {
-        List<String> shares = List.of("nearly all", "about three quarters", "about half", "about a third", "about a fifth", "about a tenth", "almost none");
+        List<String> shares = List.of(
+                "nearly all",
+                "about three quarters",
+                "about half",
+                "about a third",
+                "about a fifth",
+                "about a tenth",
+                "almost none");
         int before = 0;
         for (double left = 1; left >= 0; left -= 0.01) {
             String words = SurvivedWords.share(left);

@@ -36,7 +36,7 @@ public final class Moments {
     private static final String FOOT = "demo batch · estimate from the curve; prove on a sample before pouring";
     private static final String SURVIVED =
             "What survived 34.6 °C (3 min 10 s above 33): about a tenth of the crystals, as the model has it ·"
-                        + " cool again, 27 to 28.5 °C: too few are left";
+                    + " cool again, 27 to 28.5 °C: too few are left";
     private static final String BANNER =
             "This is practice: a simulated bowl of chocolate, watched as a real one would be. The top line says what to"
                     + " do now; when it turns dark, do that step. With a thermocouple adapter plugged in, start"
@@ -100,7 +100,8 @@ public final class Moments {
                 Optional.empty(),
                 Optional.of(BANNER),
                 WatchPicture.Notice.STANDING,
-                List.of(), WatchPicture.Crystals.NONE);
+                List.of(),
+                WatchPicture.Crystals.NONE);
     }
 
     /** A real batch in cold water; the last key can still be undone. */
@@ -151,7 +152,8 @@ public final class Moments {
                 Optional.of("bowl moved to cold water · U takes it back"),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of(), WatchPicture.Crystals.NONE);
+                List.of(),
+                WatchPicture.Crystals.NONE);
     }
 
     /** The second to lift, caught in time. */
@@ -178,7 +180,8 @@ public final class Moments {
                 Optional.empty(),
                 Optional.of(BANNER),
                 WatchPicture.Notice.STANDING,
-                List.of(), WatchPicture.Crystals.NONE);
+                List.of(),
+                WatchPicture.Crystals.NONE);
     }
 
     /** The bowl stands on the bath too long. */
@@ -215,7 +218,8 @@ public final class Moments {
                 Optional.empty(),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of(), WatchPicture.Crystals.NONE);
+                List.of(),
+                WatchPicture.Crystals.NONE);
     }
 
     /** The plug came out while the bowl warms. */
@@ -261,7 +265,8 @@ public final class Moments {
                 Optional.empty(),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of(), WatchPicture.Crystals.NONE);
+                List.of(),
+                WatchPicture.Crystals.NONE);
     }
 
     /** Alarms stand, and the maker asks why. */
@@ -307,7 +312,8 @@ public final class Moments {
                 Optional.empty(),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of(), WatchPicture.Crystals.NONE);
+                List.of(),
+                WatchPicture.Crystals.NONE);
     }
 
     /** The longest words the screens may meet, all at once. */
@@ -359,7 +365,8 @@ public final class Moments {
                 Optional.of("probe taken out of the chocolate on purpose · U takes it back"),
                 Optional.of(BANNER),
                 WatchPicture.Notice.STANDING,
-                List.of(), WatchPicture.Crystals.NONE);
+                List.of(),
+                WatchPicture.Crystals.NONE);
     }
 
     private static Ladder rewarmLadder(double now, double peak, double low, double high, String meltOut, String guard) {
@@ -428,7 +435,8 @@ public final class Moments {
                 new Crystals(
                         "doubtful",
                         CrystalModel.LIMITS,
-                        List.of("Crystals: 0.2 to 3 % of the fat in stable ones, best guess 0.8 %; a temper needs 0.5 %."),
+                        List.of(
+                                "Crystals: 0.2 to 3 % of the fat in stable ones, best guess 0.8 %; a temper needs 0.5 %."),
                         "",
                         SURVIVED));
     }
@@ -459,7 +467,8 @@ public final class Moments {
                 trace.points(),
                 fan,
                 trace.flags(),
-                gaps, List.of());
+                gaps,
+                List.of());
     }
 
     private static Trace trace(
@@ -480,7 +489,8 @@ public final class Moments {
             boolean inside = gaps.stream().anyMatch(gap -> when.isAfter(gap.from()) && when.isBefore(gap.to()));
             if (!inside) points.add(new Point(when, celsius(second / 60.0)));
         }
-        return new Trace(at(from), at(now), at(to), bottom, top, bandLow, bandHigh, limit, points, fan, flags, gaps, List.of());
+        return new Trace(
+                at(from), at(now), at(to), bottom, top, bandLow, bandHigh, limit, points, fan, flags, gaps, List.of());
     }
 
     /** Approach from {@code now} to {@code end} with time constant {@code tau} minutes, uncertain as it goes on. */

@@ -77,7 +77,8 @@ class LineScreenTest {
                 p.undo(),
                 p.banner(),
                 p.notice(),
-                p.why(), WatchPicture.Crystals.NONE);
+                p.why(),
+                WatchPicture.Crystals.NONE);
     }
 
     /** Who listens to lines cannot ask for the reason. */
@@ -111,7 +112,8 @@ class LineScreenTest {
                 p.undo(),
                 p.banner(),
                 p.notice(),
-                List.of("Turning point now about 31.6 °C.", "Lift within 4 s."), WatchPicture.Crystals.NONE);
+                List.of("Turning point now about 31.6 °C.", "Lift within 4 s."),
+                WatchPicture.Crystals.NONE);
     }
 
     @Test
@@ -162,7 +164,8 @@ class LineScreenTest {
                 is.undo(),
                 is.banner(),
                 is.notice(),
-                is.why(), WatchPicture.Crystals.NONE);
+                is.why(),
+                WatchPicture.Crystals.NONE);
     }
 
     /** Lines after the first picture's own, asked each second. */

@@ -31,9 +31,7 @@ class CrystalPicturesTest {
     void cooledTooLittleIsNeverSaidToBeEnough() throws Exception {
         Map<String, WatchPicture> seen = through("too-little-cooling");
         assertTrue(seen.get("the end").crystals().isSaid(), seen.keySet()::toString);
-        assertTrue(
-                seen.keySet().stream().noneMatch(k -> k.startsWith("word enough")),
-                seen.keySet()::toString);
+        assertTrue(seen.keySet().stream().noneMatch(k -> k.startsWith("word enough")), seen.keySet()::toString);
     }
 
     @Test
@@ -70,7 +68,8 @@ class CrystalPicturesTest {
             if (told.isEmpty() && inputs[0]++ % EVERY != 0) return;
             WatchPicture now = picture.get();
             for (Event event : told) {
-                if (event instanceof Event.SeedJudged) seen.putIfAbsent("word " + now.crystals().word(), now);
+                if (event instanceof Event.SeedJudged)
+                    seen.putIfAbsent("word " + now.crystals().word(), now);
                 if (event instanceof Event.SeedLost) seen.putIfAbsent("lost", now);
                 if (event instanceof Event.PhaseChanged changed)
                     seen.putIfAbsent("phase " + changed.to().word(), now);

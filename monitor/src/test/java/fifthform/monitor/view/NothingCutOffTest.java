@@ -72,7 +72,8 @@ class NothingCutOffTest {
                 picture.numeral().doubt()));
         picture.numeral().stale().ifPresent(wanted::add);
         wanted.add(picture.crystals().limits());
-        if (picture.crystals().isSaid()) wanted.add("crystals: " + picture.crystals().word());
+        if (picture.crystals().isSaid())
+            wanted.add("crystals: " + picture.crystals().word());
         picture.undo().ifPresent(wanted::add);
         picture.marks().forEach(mark -> wanted.add(mark.word()));
         picture.outlooks().forEach(line -> wanted.addAll(List.of(line.label(), line.value(), line.detail())));
