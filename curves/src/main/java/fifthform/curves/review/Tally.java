@@ -29,6 +29,7 @@ import java.util.Set;
  * @param overRange time above the working range in rewarm and work
  * @param cooled whether the cool hold was met, by time or by the crystals
  * @param crystals the last word about the seed, in data's spelling; empty where none was said
+ * @param seedLost the first time that heat cost the temper its seed
  * @param firstTrouble the first alarm that needed an act
  */
 public record Tally(
@@ -40,6 +41,7 @@ public record Tally(
         Duration overRange,
         Cooled cooled,
         Optional<String> crystals,
+        Optional<Event.SeedLost> seedLost,
         Optional<Trouble> firstTrouble) {
     /** Whether the hold in the cool range was long enough. */
     public enum Cooled {
@@ -60,6 +62,7 @@ public record Tally(
         Objects.requireNonNull(overRange, "overRange");
         Objects.requireNonNull(cooled, "cooled");
         Objects.requireNonNull(crystals, "crystals");
+        Objects.requireNonNull(seedLost, "seedLost");
         Objects.requireNonNull(firstTrouble, "firstTrouble");
     }
 
@@ -74,6 +77,7 @@ public record Tally(
                 OptionalDouble.empty(),
                 Duration.ZERO,
                 Cooled.NOT_YET,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }
@@ -99,6 +103,7 @@ public record Tally(
                 gap ? overRange : overRange.plus(over(recipe, after.batch().phase(), news, passed)),
                 wasCooled(recipe, after) ? Cooled.LONG_ENOUGH : cooled,
                 after.crystals().flatMap(c -> c.watch().spoken().inData()).or(() -> crystals),
+                seedLost.or(() -> loss(step.events())),
                 firstTrouble.or(() -> trouble(step.events())));
     }
 
@@ -154,6 +159,13 @@ public record Tally(
 
     private static boolean isHot(Phase phase) {
         return phase == Phase.REWARM || phase == Phase.WORK;
+    }
+
+    private static Optional<Event.SeedLost> loss(List<Event> events) {
+        return events.stream()
+                .filter(Event.SeedLost.class::isInstance)
+                .map(Event.SeedLost.class::cast)
+                .findFirst();
     }
 
     private static Optional<Trouble> trouble(List<Event> events) {

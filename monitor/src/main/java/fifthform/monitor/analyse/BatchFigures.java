@@ -1,5 +1,6 @@
 package fifthform.monitor.analyse;
 
+import fifthform.curves.engine.Event;
 import fifthform.curves.review.Tally;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.json.JsonLine;
@@ -39,7 +40,18 @@ public final class BatchFigures {
                                         .number("time_s", seconds(Duration.between(start, t.at())), PLACES)),
                         () -> line.raw("first_trouble", "null"));
         tally.crystals().ifPresentOrElse(word -> line.text("crystals", word), () -> line.raw("crystals", "null"));
+        tally.seedLost()
+                .ifPresentOrElse(
+                        lost -> line.object("seed_lost", loss(lost, start)), () -> line.raw("seed_lost", "null"));
         return line.text("verdict", tally.verdict(setup.recipe()).word());
+    }
+
+    /** When heat first cost the temper its seed, and what it had been up to then. */
+    private static JsonLine loss(Event.SeedLost lost, Instant start) {
+        return new JsonLine()
+                .number("time_s", seconds(Duration.between(start, lost.at())), PLACES)
+                .number("highest_c", lost.highestCelsius(), PLACES)
+                .number("above_warning_s", lost.aboveSeconds(), PLACES);
     }
 
     private static List<JsonLine> phases(Tally tally, Instant start) {

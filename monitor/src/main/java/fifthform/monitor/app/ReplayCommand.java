@@ -95,6 +95,7 @@ final class ReplayCommand implements Callable<Integer> {
                 + BowlLine.notice(bowl, last.state().coasting())
                         .orElseGet(() -> BowlLine.of(bowl, last.state().coasting(), units))
                 + ".");
+        told.crystals().forEach(out::println);
         if (toSeconds == null) told.report(out);
         boolean damaged = !session.problems().isEmpty();
         return (damaged || (toSeconds == null && told.differs()) ? Exit.ANSWER_IS_NO : Exit.DONE).code();

@@ -2,27 +2,35 @@ package fifthform.monitor.app;
 
 import fifthform.curves.engine.Event;
 import fifthform.curves.input.Recorded;
+import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.model.Spans;
 import fifthform.monitor.session.SessionRecord;
 import fifthform.monitor.store.Entry;
 import fifthform.monitor.store.EventCodec;
 import fifthform.monitor.store.Session;
 import java.io.PrintWriter;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Compares what the maker was told then with what the engine says now, line by line, to the byte. */
 final class Told implements SessionRecord {
+    /** How the lines about the crystals begin to differ from all others. */
+    private static final String OF_THE_SEED = "\"e\":\"seed-";
+
     private final List<String> then;
     private final List<String> now = new ArrayList<>();
     private final List<Long> sequences = new ArrayList<>();
     private final EventCodec codec;
+    private final Instant start;
     private final boolean isCutOff;
     private final long lastSequence;
 
     Told(Session session) {
         this.then = session.told().map(Entry.Told::json).toList();
-        this.codec = new EventCodec(session.header().start());
+        this.start = session.header().start();
+        this.codec = new EventCodec(start);
         this.isCutOff = !session.isClosed();
         this.lastSequence = session.nextSequence() - 1;
     }
@@ -52,6 +60,38 @@ final class Told implements SessionRecord {
                 && then.size() < now.size()
                 && then.equals(now.subList(0, then.size()))
                 && sequences.subList(then.size(), now.size()).stream().allMatch(s -> s == lastSequence);
+    }
+
+    /** What was said of the crystals then beside what is said now; an older session was told nothing of them. */
+    List<String> crystals() {
+        List<String> before = crystals(then);
+        List<String> today = crystals(now);
+        if (before.isEmpty() && today.isEmpty()) return List.of();
+        String first = "Of the crystals, told then: " + joined(before);
+        return before.equals(today)
+                ? List.of(first + "; computed now: the same.")
+                : List.of(first + ".", "Of the crystals, computed now: " + joined(today) + ".");
+    }
+
+    private static String joined(List<String> words) {
+        return words.isEmpty() ? "nothing" : String.join(", ", words);
+    }
+
+    private List<String> crystals(List<String> events) {
+        List<String> words = new ArrayList<>();
+        for (String line : events) {
+            if (!line.contains(OF_THE_SEED)) continue;
+            try {
+                Event event = codec.read(line);
+                String at = Spans.words(Duration.between(start, event.at()));
+                if (event instanceof Event.SeedJudged judged)
+                    words.add(judged.word().word() + (judged.thick() ? ", thick" : "") + " at " + at);
+                if (event instanceof Event.SeedLost) words.add("seed lost at " + at);
+            } catch (UnreadableJson newer) {
+                words.add("something that only a newer program understands");
+            }
+        }
+        return words;
     }
 
     /** Says whether all is as it was, and if not, where it first differs. */

@@ -1,5 +1,6 @@
 package fifthform.monitor.chart;
 
+import fifthform.monitor.model.WatchPicture.Flag;
 import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
 import java.util.Locale;
@@ -57,7 +58,11 @@ public final class TraceCanvas extends Canvas {
                 ? ""
                 : " Crystals: " + trace.crystals().stream().map(Stretch::words).collect(Collectors.joining(", then "))
                         + ".";
-        return String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s%s", first, last, forecast, crystals);
+        String lost = trace.flags().stream()
+                .filter(flag -> flag.weight() == Flag.Weight.THROUGH)
+                .map(flag -> " Marked: " + flag.word() + ".")
+                .collect(Collectors.joining());
+        return String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s%s%s", first, last, forecast, crystals, lost);
     }
 
     private void draw() {

@@ -3,11 +3,11 @@ package fifthform.monitor.model;
 import java.time.Duration;
 
 /** Times in words. */
-final class Spans {
+public final class Spans {
     private Spans() {}
 
     /** For example {@code 45 s}, {@code 2 min 10 s}, {@code 12 min}, {@code 1 h 5 min}. */
-    static String words(Duration span) {
+    public static String words(Duration span) {
         long seconds = Math.max(0, span.toSeconds());
         if (seconds < 60) return seconds + " s";
         if (seconds < 10 * 60) {

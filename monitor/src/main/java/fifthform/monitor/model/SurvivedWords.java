@@ -3,9 +3,12 @@ package fifthform.monitor.model;
 import fifthform.curves.crystal.Advice;
 import fifthform.curves.crystal.Copies;
 import fifthform.curves.crystal.Overshoot;
+import fifthform.curves.crystal.SeedRange;
 import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.crystal.Temper;
 import fifthform.curves.engine.Event;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.review.Tally;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
@@ -13,9 +16,12 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** What heat left alive, as the model has it: after an overshoot on Watch, at the moment of a loss in trace and debrief. */
 public final class SurvivedWords {
@@ -24,17 +30,22 @@ public final class SurvivedWords {
     /** So long it stays where enough is left; where it is not, until there is enough again. Own choice. */
     private static final Duration NEWS = Duration.ofMinutes(5);
 
+    /** In these the advice has been followed, or the next way up has begun. */
+    private static final Set<Phase> ANSWERED = EnumSet.of(Phase.MELT, Phase.SEED, Phase.REWARM);
+
     private final Temper temper;
     private final Setup setup;
+    private final Tally tally;
     private final Units units;
 
-    SurvivedWords(Temper temper, Setup setup, Units units) {
+    SurvivedWords(Temper temper, Setup setup, Tally tally, Units units) {
         this.temper = temper;
         this.setup = setup;
+        this.tally = tally;
         this.units = units;
     }
 
-    /** Height, length, what is left and what to do; empty where there was no overshoot or it is long over. */
+    /** Height, length, what is left and what to do; empty where there was no overshoot, it is long over or answered. */
     Optional<String> line(Instant now) {
         Optional<SeedWord> word = temper.watch().spoken().word();
         Optional<Overshoot> heat = temper.watch()
@@ -43,6 +54,7 @@ public final class SurvivedWords {
                 .filter(o -> o.until().isPresent());
         if (word.isEmpty() || heat.isEmpty()) return Optional.empty();
         Overshoot over = heat.get();
+        if (isAnswered(over.until().get())) return Optional.empty();
         boolean fresh = Duration.between(over.until().get(), now).compareTo(NEWS) < 0;
         if (!fresh && word.get() == SeedWord.ENOUGH) return Optional.empty();
         String survived = "What survived " + units.withUnit(over.highestCelsius()) + " ("
@@ -55,6 +67,12 @@ public final class SurvivedWords {
     /** The way down from the melt is no overshoot: there was nothing to lose. */
     private static boolean hadSomething(Overshoot over) {
         return over.before().percentOfFat().bestGuess() > 0;
+    }
+
+    /** Cooled again, melted again, or on the next way up: what was left of the last one is no news any more. */
+    private boolean isAnswered(Instant over) {
+        return tally.spans().stream()
+                .anyMatch(span -> ANSWERED.contains(span.phase()) && span.from().isAfter(over));
     }
 
     private String advice(Advice advice) {
@@ -99,11 +117,27 @@ public final class SurvivedWords {
         return "seed lost " + CLOCK.format(lost.at().atZone(zone)) + ", " + units.withUnit(lost.highestCelsius());
     }
 
-    /** When heat cost the seed, a line a loss, for the end of a session; empty where it never did. */
+    /** The last word about the crystals, and a line for each time that heat cost the seed; for the end of a session. */
     public static List<String> closing(SessionSnapshot last, Units units, ZoneId zone) {
-        return last.trace().losses().stream()
-                .map(lost -> closing(lost, last.state().started(), last.setup(), units, zone))
-                .toList();
+        List<String> lines = new ArrayList<>();
+        last.tally()
+                .crystals()
+                .ifPresent(word ->
+                        lines.add("Crystals, the last word: " + spaced(word) + "; " + CrystalModel.LIMITS + "."));
+        for (Event.SeedLost lost : last.trace().losses())
+            lines.add(closing(lost, last.state().started(), last.setup(), units, zone));
+        return lines;
+    }
+
+    /** The word as screens say it, from how data spells it. */
+    public static String spaced(String word) {
+        return word.replace(" thick", ", thick");
+    }
+
+    /** A share of the fat as percent, with the one digit that it is good for. */
+    public static String percentOfFat(double fraction) {
+        return CrystalModel.digit(
+                new SeedRange(fraction, fraction, fraction).percentOfFat().bestGuess());
     }
 
     private static String closing(Event.SeedLost lost, Instant started, Setup setup, Units units, ZoneId zone) {

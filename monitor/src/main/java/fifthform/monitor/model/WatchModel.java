@@ -100,7 +100,7 @@ public final class WatchModel {
     private Crystals crystals() {
         return state.crystals()
                 .map(temper -> new CrystalModel(temper, state, look.asking())
-                        .crystals(new SurvivedWords(temper, snapshot.setup(), units)
+                        .crystals(new SurvivedWords(temper, snapshot.setup(), snapshot.tally(), units)
                                 .line(state.at())
                                 .orElse("")))
                 .orElse(Crystals.NONE);

@@ -6,6 +6,7 @@ import fifthform.simulator.bench.Ending;
 import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
  * @param meltOuts how often melt-out was reached after the cool
  * @param stirredFraction share of the time in which it was stirred, 0 to 1
  * @param timesDried how often the bowl was dried
+ * @param crystals what was said of the crystals, and what there was
  */
 public record Debrief(
         Recipe recipe,
@@ -28,7 +30,26 @@ public record Debrief(
         Duration underFor,
         int meltOuts,
         double stirredFraction,
-        int timesDried) {
+        int timesDried,
+        Crystals crystals) {
+    /**
+     * The crystals at the end.
+     *
+     * @param said the screen's last word; empty where it said none
+     * @param seedFraction stable ones that there really were, kg per kg of fat; empty where the kitchen has none of its own
+     * @param lostAfter when the screen said that heat had cost the seed, from the start
+     */
+    public record Crystals(Optional<String> said, OptionalDouble seedFraction, Optional<Duration> lostAfter) {
+        /** Nothing was said of them. */
+        public static final Crystals UNSAID = new Crystals(Optional.empty(), OptionalDouble.empty(), Optional.empty());
+
+        public Crystals {
+            Objects.requireNonNull(said, "said");
+            Objects.requireNonNull(seedFraction, "seedFraction");
+            Objects.requireNonNull(lostAfter, "lostAfter");
+        }
+    }
+
     public Debrief {
         Objects.requireNonNull(recipe, "recipe");
         Objects.requireNonNull(ending, "ending");
@@ -38,5 +59,6 @@ public record Debrief(
         Require.within(meltOuts, 0, 100_000, "meltOuts");
         Require.within(stirredFraction, 0, 1, "stirredFraction");
         Require.within(timesDried, 0, 100_000, "timesDried");
+        Objects.requireNonNull(crystals, "crystals");
     }
 }

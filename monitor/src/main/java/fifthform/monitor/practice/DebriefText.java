@@ -1,8 +1,11 @@
 package fifthform.monitor.practice;
 
+import fifthform.curves.crystal.Copies;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.model.Spans;
+import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.settings.Units;
 import fifthform.simulator.bench.Answer;
 import fifthform.simulator.bench.Lift;
@@ -82,7 +85,26 @@ public final class DebriefText {
                     + debrief.answers().stream().map(DebriefText::answer).collect(Collectors.joining(" · ")) + ".");
         facts.add("Stirred for " + Math.round(100 * debrief.stirredFraction()) + " % of the time, dried "
                 + times(debrief.timesDried()) + ".");
+        crystals().ifPresent(facts::add);
         return facts;
+    }
+
+    /** What was said beside what there was: the one place where somebody can know. */
+    private Optional<String> crystals() {
+        String lost = debrief.crystals()
+                .lostAfter()
+                .map(span -> "; it had said that heat cost the seed after " + Spans.words(span))
+                .orElse("");
+        OptionalDouble seed = debrief.crystals().seedFraction();
+        String really = seed.isPresent()
+                ? ". Really there were " + SurvivedWords.percentOfFat(seed.getAsDouble())
+                        + " % of the fat in good ones; a temper needs "
+                        + SurvivedWords.percentOfFat(Copies.LEAST_SEED) + " %"
+                : "";
+        return debrief.crystals()
+                .said()
+                .map(word ->
+                        "Crystals: the screen's last word was " + SurvivedWords.spaced(word) + lost + really + ".");
     }
 
     private OptionalDouble shown(int lift) {

@@ -2,6 +2,7 @@ package fifthform.monitor.practice;
 
 import fifthform.curves.engine.Event;
 import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.practice.Debrief.Crystals;
 import fifthform.monitor.session.SessionListener;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.simulator.bench.BatchWatch;
@@ -23,6 +24,8 @@ public final class Training implements SessionListener {
     private final BatchWatch watch;
     private final CueLog cues = new CueLog();
     private Optional<Instant> last = Optional.empty();
+    private OptionalDouble forms = OptionalDouble.empty();
+    private Crystals crystals = Crystals.UNSAID;
     private boolean cooled;
     private boolean rewarmed;
     private boolean reached;
@@ -48,6 +51,12 @@ public final class Training implements SessionListener {
     @Override
     public synchronized void stepped(SessionSnapshot snapshot, List<Event> events) {
         saw(kitchen.truth());
+        crystals = new Crystals(
+                snapshot.tally().crystals(),
+                forms,
+                snapshot.tally()
+                        .seedLost()
+                        .map(lost -> Duration.between(snapshot.state().started(), lost.at())));
         watch.forecast(snapshot.state()
                 .forecast()
                 .map(f -> OptionalDouble.of(f.ifLifted().celsius()))
@@ -63,6 +72,9 @@ public final class Training implements SessionListener {
         if (last.filter(before -> !truth.at().isAfter(before)).isPresent()) return;
         Duration passed = Duration.between(last.orElse(truth.at()), truth.at());
         last = Optional.of(truth.at());
+        forms = truth.forms().isPresent()
+                ? OptionalDouble.of(truth.forms().get().stableFraction())
+                : OptionalDouble.empty();
         watch.saw(truth.at(), truth.bulkCelsius(), truth.spot());
         if (truth.spot() == Spot.COLD_WATER) cooled = true;
         if (cooled && truth.spot() == Spot.WARM_BATH) rewarmed = true;
@@ -84,6 +96,7 @@ public final class Training implements SessionListener {
                 underFor,
                 meltOuts,
                 hands.stirredFraction(),
-                hands.timesWiped());
+                hands.timesWiped(),
+                crystals);
     }
 }

@@ -55,6 +55,9 @@ final class TraceText {
         trace.limitShown().ifPresent(limit -> sheet.put(row(limit), LABELS, "-".repeat(wide), ink.limit()));
         int now = column(trace.now());
         for (int row = top; row < top + rows; row++) sheet.put(row, now, "|", ink.quiet());
+        trace.flags().stream()
+                .filter(flag -> flag.weight() == Flag.Weight.THROUGH && isShown(flag))
+                .forEach(this::through);
         trace.fan().forEach(this::band);
         for (FanPoint point : trace.fan()) sheet.put(row(point.shown()), column(point.at()), "o", ink.forecast());
         for (Point point : trace.points()) sheet.put(row(point.shown()), column(point.at()), "*", ink.bold());
@@ -92,6 +95,15 @@ final class TraceText {
             sheet.put(row, column(point.at()), ".", ink.forecast());
     }
 
+    /** A line through the whole curve, apart from the one of now. */
+    private void through(Flag flag) {
+        for (int row = top; row < top + rows; row++) sheet.put(row, column(flag.at()), "!", ink.bold());
+    }
+
+    private boolean isShown(Flag flag) {
+        return !flag.at().isBefore(trace.from()) && !flag.at().isAfter(trace.to());
+    }
+
     private int column(Instant at) {
         double span = Duration.between(trace.from(), trace.to()).toMillis();
         double share = span <= 0 ? 0 : Duration.between(trace.from(), at).toMillis() / span;
@@ -126,9 +138,7 @@ final class TraceText {
         flag("now", now, taken);
         List<Flag> newestFirst = new ArrayList<>(trace.flags());
         newestFirst.sort(Comparator.comparing(Flag::at).reversed());
-        for (Flag flag : newestFirst)
-            if (!flag.at().isBefore(trace.from()) && !flag.at().isAfter(trace.to()))
-                flag("'" + flag.word(), column(flag.at()), taken);
+        for (Flag flag : newestFirst) if (isShown(flag)) flag("'" + flag.word(), column(flag.at()), taken);
     }
 
     private void flag(String word, int column, List<int[]> taken) {

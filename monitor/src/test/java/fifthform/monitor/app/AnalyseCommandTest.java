@@ -48,6 +48,7 @@ class AnalyseCommandTest {
             "over_range_s",
             "first_trouble",
             "crystals",
+            "seed_lost",
             "verdict");
 
     @TempDir

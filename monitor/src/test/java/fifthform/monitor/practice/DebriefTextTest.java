@@ -26,7 +26,8 @@ class DebriefTextTest {
         Outcome outcome =
                 new Outcome(Duration.ofMinutes(40), 47, OptionalDouble.of(coolest), OptionalDouble.of(31.5), List.of());
         Ending ending = new Ending(outcome, Landed.IN_RANGE, 0, Duration.ZERO, List.of(), List.of());
-        Debrief debrief = new Debrief(RECIPE, ending, List.of(), answers, Duration.ZERO, 0, 0.8, 1);
+        Debrief debrief =
+                new Debrief(RECIPE, ending, List.of(), answers, Duration.ZERO, 0, 0.8, 1, Debrief.Crystals.UNSAID);
         return new DebriefText(debrief, Units.CELSIUS).advice();
     }
 
@@ -44,6 +45,22 @@ class DebriefTextTest {
         assertTrue(obeyed.contains("You had it out in time"), obeyed);
         assertTrue(obeyed.contains("Dry the bowl at once, and warmer tap water"), obeyed);
         assertFalse(obeyed.contains("sooner"), obeyed);
+    }
+
+    /** Nobody but the simulator can lay what was said beside what there was. */
+    @Test
+    void whatWasSaidOfTheCrystalsStandsBesideWhatThereWas() {
+        Outcome outcome =
+                new Outcome(Duration.ofMinutes(40), 47, OptionalDouble.of(27.5), OptionalDouble.of(35.4), List.of());
+        Ending ending = new Ending(outcome, Landed.MELTED_OUT, 3.4, Duration.ZERO, List.of(), List.of());
+        Debrief.Crystals crystals = new Debrief.Crystals(
+                Optional.of("too few"), OptionalDouble.of(0.00312), Optional.of(Duration.ofSeconds(34 * 60 + 10)));
+        Debrief debrief = new Debrief(RECIPE, ending, List.of(), List.of(), Duration.ZERO, 1, 0.8, 1, crystals);
+        List<String> lines = new DebriefText(debrief, Units.CELSIUS).lines();
+        assertTrue(
+                lines.contains("Crystals: the screen's last word was too few; it had said that heat cost the seed after"
+                        + " 34 min. Really there were 0.3 % of the fat in good ones; a temper needs 0.5 %."),
+                lines.toString());
     }
 
     @Test
