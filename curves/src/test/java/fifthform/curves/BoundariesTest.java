@@ -57,7 +57,8 @@ class BoundariesTest {
             "engine",
             "review",
             "probecheck",
-            "proof");
+            "proof",
+            "learning");
 
     @ArchTest
     static final ArchRule time_is_handed_in = noClasses()
