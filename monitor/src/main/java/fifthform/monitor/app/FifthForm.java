@@ -20,7 +20,9 @@ import picocli.CommandLine.Spec;
             ProveCommand.class,
             PracticeCommand.class,
             RecipesCommand.class,
-            BowlsCommand.class
+            BowlsCommand.class,
+            LookCommand.class,
+            LearnCommand.class
         },
         footer = {"", "Example: monitor/run watch --probe practice"})
 final class FifthForm implements Runnable {

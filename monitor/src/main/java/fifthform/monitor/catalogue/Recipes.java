@@ -26,6 +26,7 @@ public final class Recipes {
     public static final String ENDING = ".recipe";
 
     private final Map<String, KnownRecipe> byId = new TreeMap<>();
+    private final Map<String, KnownRecipe> builtIn = new TreeMap<>();
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
 
@@ -45,6 +46,11 @@ public final class Recipes {
     /** All that can be used, by id. */
     public List<KnownRecipe> known() {
         return List.copyOf(byId.values());
+    }
+
+    /** The built-in one of this id, also where an own recipe stands in for it. */
+    public Optional<KnownRecipe> builtIn(String id) {
+        return Optional.ofNullable(builtIn.get(id));
     }
 
     /** Files that could not be used, and why. */
@@ -138,6 +144,7 @@ public final class Recipes {
 
     private boolean keep(KnownRecipe recipe) {
         byId.put(recipe.recipe().id(), recipe);
+        if (recipe.from() == From.BUILT_IN) builtIn.put(recipe.recipe().id(), recipe);
         return true;
     }
 

@@ -49,6 +49,18 @@ public final class JsonLine {
                 key, "[" + String.join(",", values.stream().map(JsonLine::end).toList()) + "]");
     }
 
+    /** Adds a list of texts. */
+    public JsonLine texts(String key, List<String> values) {
+        begin(key).append('[');
+        for (int i = 0; i < values.size(); i++) {
+            text.append(i == 0 ? "\"" : ",\"");
+            ENCODER.quoteAsString(values.get(i), text);
+            text.append('"');
+        }
+        text.append(']');
+        return this;
+    }
+
     /** Adds JSON that is already written: a number, {@code null}, a list. */
     public JsonLine raw(String key, String json) {
         begin(key).append(json);

@@ -93,6 +93,16 @@ public final class JsonObject {
         return list.stream().map(JsonObject.class::cast).toList();
     }
 
+    /** A list of texts; empty where the key is missing. */
+    public List<String> texts(String key) throws UnreadableJson {
+        if (!has(key)) return List.of();
+        List<?> list = of(key, List.class, "a list");
+        if (!list.stream().allMatch(String.class::isInstance)) {
+            throw new UnreadableJson("\"" + key + "\" is not a list of texts");
+        }
+        return list.stream().map(String.class::cast).toList();
+    }
+
     private <T> T of(String key, Class<T> kind, String words) throws UnreadableJson {
         if (!has(key)) throw new UnreadableJson("\"" + key + "\" is missing");
         Object value = values.get(key);

@@ -1,0 +1,293 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.check.Problem;
+import fifthform.curves.learning.BarLook;
+import fifthform.curves.learning.Sign;
+import fifthform.curves.setup.Origin;
+import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.looks.KeptLook;
+import fifthform.monitor.looks.LookFile;
+import fifthform.monitor.looks.LookText;
+import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.store.Session;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** How the bars of a batch came out. */
+@Command(
+        name = "look",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Keeps what you see on the bars of a batch: after 24 hours, after 7 days, or whenever you look.",
+            "Without options it asks, where there is a terminal. Every look is kept beside the session, none replaces"
+                    + " another. What looks say of heat: fifthform learn"
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  fifthform look last --bloom none --snap clean --gloss bright",
+            "  fifthform look 2026-01-31-101500-dark --age 24h --bloom streaks --place edges --photo bars.jpg",
+            "  fifthform look last --show",
+            "  fifthform look last --undo 2"
+        })
+final class LookCommand implements Callable<Integer> {
+    private static final Pattern AGE = Pattern.compile("(\\d{1,6}(?:[.,]\\d{1,3})?)\\s*(h|d|w)[a-z]*");
+    private static final int LONGEST_NOTE = 2000;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(paramLabel = "SESSION", description = "a session file, its name in the data folder, or last")
+    private String name;
+
+    @Mixin
+    private LookOptions options;
+
+    @Option(
+            names = "--age",
+            paramLabel = "AGE",
+            description = "how long after the batch, as 24h, 7d or 4w; otherwise by the clock")
+    private String age;
+
+    @Option(
+            names = "--photo",
+            paramLabel = "PATH",
+            description = "a picture; its path is kept, the picture stays where it is; more than one may be given")
+    private List<String> photos = new ArrayList<>();
+
+    @Option(names = "--note", paramLabel = "TEXT", description = "anything else, in your words")
+    private String note;
+
+    @Option(names = "--show", description = "show the looks that are kept")
+    private boolean show;
+
+    @Option(names = "--undo", paramLabel = "N", description = "take look N back; its line stays in the file")
+    private Integer undo;
+
+    @Option(names = "--ask", description = "ask, also where there is no terminal")
+    private boolean ask;
+
+    @Option(names = "--json", description = "answer as JSON lines")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal {
+        Path file = SessionNames.find(name, common.folders().sessions());
+        Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
+        LookFile looks = LookFile.beside(file, session.header().session());
+        LookFile.Loaded loaded = looks.load();
+        loaded.problems().stream().map(Problem::toString).forEach(err()::println);
+        boolean damaged = !loaded.problems().isEmpty();
+        if (undo != null) takeBack(looks, loaded, session);
+        else if (show) show(loaded, session);
+        else if (!add(looks, session)) return Exit.DONE.code();
+        return (damaged ? Exit.ANSWER_IS_NO : Exit.DONE).code();
+    }
+
+    private void takeBack(LookFile looks, LookFile.Loaded loaded, Session session) throws Refusal {
+        if (options.isSaid() || show) {
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD, "--undo stands alone. Nothing was done. Take it back first, then look again.");
+        }
+        KeptLook look = loaded.find(undo).orElseThrow(() -> noSuchLook(loaded));
+        try {
+            looks.takeBack(look, Instant.now());
+        } catch (IOException e) {
+            throw notWritten(looks, e);
+        }
+        if (json)
+            out().println(new JsonLine()
+                    .text("session", session.header().session())
+                    .whole("taken_back", undo)
+                    .end());
+        else out().println("Taken back: " + LookWords.line(look) + ". Its line stays in the file.");
+    }
+
+    private Refusal noSuchLook(LookFile.Loaded loaded) {
+        String known = loaded.looks().isEmpty()
+                ? "None is kept."
+                : "Kept: "
+                        + String.join(
+                                ", ",
+                                loaded.looks().stream()
+                                        .map(l -> Integer.toString(l.number()))
+                                        .toList())
+                        + ".";
+        String twice = loaded.takenBack().contains(undo) ? " It was taken back before." : "";
+        return new Refusal(
+                Exit.NOT_UNDERSTOOD, "There is no look " + undo + "." + twice + " Nothing was done. " + known);
+    }
+
+    private void show(LookFile.Loaded loaded, Session session) {
+        String of = session.header().session();
+        if (loaded.looks().isEmpty() && !json) {
+            out().println("No look at " + of + " is kept yet. Begin with: fifthform look " + of + " --bloom none");
+        }
+        for (KeptLook look : loaded.looks()) {
+            if (json) out().println(answer(of, look));
+            else
+                out().println(capital(LookWords.line(look)) + ". "
+                        + LookWords.sign(look.look().sign()));
+        }
+    }
+
+    /** Whether anything was kept. */
+    private boolean add(LookFile looks, Session session) throws Refusal {
+        double ageHours = ageHours(session);
+        checkNote();
+        Optional<BarLook> look = seen(ageHours);
+        if (look.isEmpty()) {
+            out().println("Nothing was kept.");
+            return false;
+        }
+        KeptLook kept;
+        try {
+            kept = looks.add(Instant.now(), look.get(), photos, Optional.ofNullable(note));
+        } catch (IOException e) {
+            throw notWritten(looks, e);
+        }
+        answer(session, kept);
+        return true;
+    }
+
+    private Optional<BarLook> seen(double ageHours) throws Refusal {
+        if (options.isSaid()) return Optional.of(options.look(ageHours));
+        if (!ask && !Screens.hasTerminal()) {
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD,
+                    "Nothing was said of the bars, and there is no terminal to ask on. Nothing was kept."
+                            + " Say at least: --bloom none (fifthform look --help has the words)");
+        }
+        try {
+            BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+            // Scripts read the answer; the questions are for eyes.
+            BarLook look = new LookQuestions(in, json ? err() : out()).ask(ageHours);
+            return look.saysNothing() ? Optional.empty() : Optional.of(look);
+        } catch (LookQuestions.Quit e) {
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new Refusal(
+                    Exit.FILE,
+                    "Your answers cannot be read (" + e.getMessage() + "). Nothing was kept. Use options instead.");
+        }
+    }
+
+    private void answer(Session session, KeptLook kept) {
+        String of = session.header().session();
+        missingPhotos().forEach(err()::println);
+        if (json) {
+            out().println(answer(of, kept));
+            return;
+        }
+        boolean practice = session.header().setup().origin() == Origin.SIMULATED;
+        Sign sign = kept.look().sign();
+        out().println((practice ? "Kept, as practice" : "Kept") + ": " + LookWords.line(kept) + ".");
+        out().println(LookWords.sign(sign));
+        LookWords.toDo(sign).ifPresent(out()::println);
+        if (sign != Sign.FUZZY) LookWords.next(kept.look().ageHours()).ifPresent(out()::println);
+        if (sign == Sign.CLEAN || sign == Sign.LOST_TEMPER)
+            out().println("What your batches say together: fifthform learn" + (practice ? " --practice" : ""));
+    }
+
+    private static String answer(String session, KeptLook look) {
+        return LookText.line(session, look)
+                .text("sign", look.look().sign().word())
+                .end();
+    }
+
+    private List<String> missingPhotos() {
+        return photos.stream()
+                .filter(photo -> !exists(photo))
+                .map(photo ->
+                        "There is no file " + LookWords.plain(photo) + " at the moment. Its path is kept all the same.")
+                .toList();
+    }
+
+    private static boolean exists(String path) {
+        try {
+            return Files.exists(Path.of(path));
+        } catch (InvalidPathException e) {
+            return false;
+        }
+    }
+
+    private void checkNote() throws Refusal {
+        if (note == null || note.length() <= LONGEST_NOTE) return;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--note has " + note.length() + " characters. Nothing was kept. Use at most " + LONGEST_NOTE + ".");
+    }
+
+    private double ageHours(Session session) throws Refusal {
+        if (age == null) {
+            double hours = Duration.between(session.lastWall(), Instant.now()).toMillis() / 3.6e6;
+            if (hours >= 0 && hours <= BarLook.OLDEST_HOURS) return hours;
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD,
+                    "By this computer's clock the batch ended " + LookWords.age(Math.abs(hours))
+                            + (hours < 0 ? " from now" : " ago")
+                            + ". Nothing was kept. Say how old the bars are, for example: --age 24h");
+        }
+        Matcher said = AGE.matcher(age.strip().toLowerCase(Locale.ROOT));
+        double hours = said.matches() ? hours(said) : -1;
+        if (hours >= 0 && hours <= BarLook.OLDEST_HOURS) return hours;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--age was \"" + age + "\". Nothing was kept. Say hours, days or weeks, for example: 24h, 7d, 4w.");
+    }
+
+    private static double hours(Matcher said) {
+        double number = Double.parseDouble(said.group(1).replace(',', '.'));
+        return switch (said.group(2)) {
+            case "h" -> number;
+            case "d" -> 24 * number;
+            default -> 7 * 24 * number;
+        };
+    }
+
+    private static Refusal notWritten(LookFile looks, IOException e) {
+        String why = Files.isDirectory(looks.path()) ? "it is a folder" : String.valueOf(e.getMessage());
+        return new Refusal(
+                Exit.FILE,
+                looks.path() + " cannot be written (" + why
+                        + "). This look was not kept; what was kept before stands."
+                        + " Check that it is a file and that you may write there.");
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

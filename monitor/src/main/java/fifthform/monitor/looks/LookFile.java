@@ -1,0 +1,175 @@
+package fifthform.monitor.looks;
+
+import fifthform.curves.check.Problem;
+import fifthform.curves.learning.BarLook;
+import fifthform.monitor.json.JsonObject;
+import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.store.SessionFiles;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The looks at the bars of one session, in a file beside it. Lines are only ever added: a second look stands behind the
+ * first, and one that was wrong is taken back by a later line. A line that cannot be read stays where it is, is passed over
+ * and said.
+ */
+public final class LookFile {
+    /** Ending of the file; what stands before it is the session's. */
+    public static final String ENDING = ".looks.jsonl";
+
+    private final Path file;
+    private final String session;
+
+    private LookFile(Path file, String session) {
+        this.file = file;
+        this.session = session;
+    }
+
+    /**
+     * The looks that belong to a session.
+     *
+     * @param sessionFile its file
+     * @param session its name, as its header has it
+     */
+    public static LookFile beside(Path sessionFile, String session) {
+        Objects.requireNonNull(session, "session");
+        return new LookFile(place(sessionFile), session);
+    }
+
+    /** Where looks of a session are kept, whether there are any or not. */
+    public static Path place(Path sessionFile) {
+        return sessionFile.resolveSibling(SessionFiles.name(sessionFile) + ENDING);
+    }
+
+    public Path path() {
+        return file;
+    }
+
+    /**
+     * What the file holds.
+     *
+     * @param looks those that stand, in the order in which they were written down
+     * @param takenBack numbers of those that were taken back
+     * @param lines how many lines there are, readable or not
+     * @param problems what had to be passed over
+     */
+    public record Loaded(List<KeptLook> looks, Set<Integer> takenBack, int lines, List<Problem> problems) {
+        public Loaded {
+            looks = List.copyOf(looks);
+            takenBack = new TreeSet<>(takenBack);
+            problems = List.copyOf(problems);
+        }
+
+        /** What was seen, for whoever judges. */
+        public List<BarLook> seen() {
+            return looks.stream().map(KeptLook::look).toList();
+        }
+
+        /** The look of this number, where it stands. */
+        public Optional<KeptLook> find(int number) {
+            return looks.stream().filter(l -> l.number() == number).findFirst();
+        }
+    }
+
+    /** Reads all; never fails, but says what could not be read. */
+    public Loaded load() {
+        if (!Files.exists(file)) return new Loaded(List.of(), Set.of(), 0, List.of());
+        try {
+            // A byte that is no UTF-8 costs its line and not the file.
+            return read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            String why = Files.isDirectory(file) ? "it is a folder" : e.getMessage();
+            Problem problem = new Problem(
+                    file.toString(),
+                    "The looks at these bars cannot be read (" + why + "), so they count for nothing.",
+                    "Check that this is a file and that you may read it.");
+            return new Loaded(List.of(), Set.of(), 0, List.of(problem));
+        }
+    }
+
+    /**
+     * Adds a look.
+     *
+     * @throws IOException it cannot be written; what was kept before stands
+     */
+    public KeptLook add(Instant at, BarLook look, List<String> photos, Optional<String> note) throws IOException {
+        KeptLook kept = new KeptLook(load().lines() + 1, at, look, photos, note);
+        append(LookText.line(session, kept).end());
+        return kept;
+    }
+
+    /**
+     * Takes a look back; its line stays.
+     *
+     * @throws IOException it cannot be written; the look stands
+     */
+    public void takeBack(KeptLook look, Instant at) throws IOException {
+        append(LookText.undo(session, load().lines() + 1, look.number(), at));
+    }
+
+    private Loaded read(String text) {
+        List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
+        List<KeptLook> looks = new ArrayList<>();
+        Set<Integer> takenBack = new TreeSet<>();
+        List<Problem> problems = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            try {
+                take(JsonObject.parse(lines.get(i)), looks, takenBack);
+            } catch (UnreadableJson e) {
+                problems.add(new Problem(
+                        file + ", line " + (i + 1),
+                        "This look cannot be read (" + e.getMessage() + ") and is passed over.",
+                        "The line stays as it is. Mend it in a text editor, or look again."));
+            }
+        }
+        looks.removeIf(look -> takenBack.contains(look.number()));
+        return new Loaded(looks, takenBack, lines.size(), problems);
+    }
+
+    private void take(JsonObject line, List<KeptLook> looks, Set<Integer> takenBack) throws UnreadableJson {
+        String kind = line.text(LookText.KIND);
+        if (!line.text("session").equals(session)) {
+            throw new UnreadableJson("it is of another session, " + line.text("session"));
+        }
+        switch (kind) {
+            case LookText.LOOK -> looks.add(LookText.look(line));
+            case LookText.UNDO -> takenBack.add(LookText.whole(line, "of"));
+            default -> throw new UnreadableJson("its kind \"" + kind + "\" is of a newer program");
+        }
+    }
+
+    /** In one write and on the disk when it returns; another program that looks at the same bars waits. */
+    private void append(String line) throws IOException {
+        try (FileChannel channel = FileChannel.open(
+                        file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+                FileLock lock = channel.lock()) {
+            long size = channel.size();
+            String text = (lock.isValid() && endsOpen(channel, size) ? "\n" : "") + line + "\n";
+            ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+            channel.position(size);
+            while (bytes.hasRemaining()) channel.write(bytes);
+            channel.force(true);
+        }
+    }
+
+    /** A write that was cut off leaves its line open; ours must not run into it. */
+    private static boolean endsOpen(FileChannel channel, long size) throws IOException {
+        if (size == 0) return false;
+        ByteBuffer last = ByteBuffer.allocate(1);
+        channel.read(last, size - 1);
+        return last.get(0) != '\n';
+    }
+}
