@@ -15,10 +15,10 @@ import java.util.List;
  * kitchen that is far off is still found.
  */
 final class DoseResponse {
-    private static final double LIMIT_SPREAD_KELVIN = 1.0;
+    private static final double LIMIT_SPREAD_KELVIN = 1.2;
 
     private static final double GRID_KELVIN = 0.05;
-    private static final double GRID_BELOW_KELVIN = 3.5;
+    private static final double GRID_BELOW_KELVIN = 4.0;
     private static final int LIMITS = 1 + (int) (2 * GRID_BELOW_KELVIN / GRID_KELVIN);
 
     /** Slopes of the logistic, K: ln of them a step of 0.4 apart. From 25 to 75 % are 2.2 times as many kelvins. */

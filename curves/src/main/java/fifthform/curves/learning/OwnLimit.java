@@ -34,7 +34,7 @@ public record OwnLimit(
     public static final int MOST_BATCHES = 150;
 
     /** A band that is still so wide, as a share of the one before, has learned nothing worth saying. Own choice. */
-    private static final double STILL_WIDE = 0.75;
+    private static final double STILL_WIDE = 0.6;
 
     /** What may be said. */
     public enum Says {

@@ -29,6 +29,9 @@ public final class OwnRecipe {
     /** More is no kitchen's own limit but a probe that reads wrong. Own choice. */
     private static final double FURTHEST_KELVIN = 1.5;
 
+    /** An alarm that rests on a wider band would be moved by chance. Own choice. */
+    private static final double WIDEST_KELVIN = 2.0;
+
     private static final Pattern OWN = Pattern.compile("own batches of ([a-z0-9][a-z0-9-]*), .*");
 
     private OwnRecipe() {}
@@ -55,6 +58,13 @@ public final class OwnRecipe {
             return Parsed.refused(
                     base.id(),
                     "These batches show no limit of your own (" + learned.says().word() + ").",
+                    "Look at more batches first.");
+        }
+        if (learned.band().widthKelvin() > WIDEST_KELVIN) {
+            return Parsed.refused(
+                    base.id(),
+                    "The band of your limit is still " + tenths(learned.band().widthKelvin())
+                            + " K wide; an alarm can rest on one of " + tenths(WIDEST_KELVIN) + " K at most.",
                     "Look at more batches first.");
         }
         double published = base.meltOut().limitCelsius();

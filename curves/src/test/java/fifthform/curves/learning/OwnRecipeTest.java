@@ -75,7 +75,8 @@ class OwnRecipeTest {
 
     @Test
     void whatMakesNoSenseIsRefusedWithAReason() {
-        assertTrue(refusal(own(33.2, 34.4, 35.2)).contains("do not show surely enough"));
+        assertTrue(refusal(own(33.4, 34.4, 35.2)).contains("do not show surely enough"));
+        assertTrue(refusal(own(32.5, 33.4, 34.6)).contains("is still 2.1 K wide"));
         assertTrue(refusal(own(32.2, 32.7, 33.1)).contains("leaves no room above the working range"));
         assertTrue(refusal(own(31.6, 32.1, 32.6)).contains("further from the published"));
         for (Says says : Says.values()) {
