@@ -101,7 +101,7 @@ final class LearnCommand implements Callable<Integer> {
     }
 
     private int nothing(LookedSessions looked) throws Refusal {
-        String which = practice ? "practice batches" : "batches";
+        String which = practice ? "practice bars" : "bars";
         String of = chocolate == null ? "" : " of " + LookWords.plain(chocolate);
         if (write != null) {
             throw new Refusal(

@@ -53,11 +53,10 @@ final class LearnWords {
 
     private String words(HeatDose dose) {
         long over = dose.overRange().toSeconds();
-        String above = over == 0
-                ? "never above the range"
-                : "above the range for " + (over < 90 ? over + " s" : Math.round(over / 60.0) + " min");
-        return "heat " + units.withUnit(dose.equivalentCelsius()) + " (highest " + units.withUnit(dose.highestCelsius())
-                + ", " + above + ")";
+        String highest = "highest " + units.withUnit(dose.highestCelsius());
+        if (over == 0) return "never above the range (" + highest + ")";
+        return "heat " + units.withUnit(dose.equivalentCelsius()) + " (" + highest + ", "
+                + (over < 90 ? over + " s" : Math.round(over / 60.0) + " min") + " above the range)";
     }
 
     private static String words(Outcome outcome) {

@@ -2,6 +2,8 @@ package fifthform.monitor.app;
 
 import fifthform.curves.check.Problem;
 import fifthform.curves.learning.BarLook;
+import fifthform.curves.learning.LeftOut;
+import fifthform.curves.learning.Outcome;
 import fifthform.curves.learning.Sign;
 import fifthform.curves.setup.Origin;
 import fifthform.monitor.json.JsonLine;
@@ -150,9 +152,7 @@ final class LookCommand implements Callable<Integer> {
         }
         for (KeptLook look : loaded.looks()) {
             if (json) out().println(answer(of, look));
-            else
-                out().println(capital(LookWords.line(look)) + ". "
-                        + LookWords.sign(look.look().sign()));
+            else out().println(capital(LookWords.line(look)) + ". " + LookWords.sign(look.look()));
         }
     }
 
@@ -171,7 +171,7 @@ final class LookCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw notWritten(looks, e);
         }
-        answer(session, kept);
+        answer(session, looks, kept);
         return true;
     }
 
@@ -197,7 +197,7 @@ final class LookCommand implements Callable<Integer> {
         }
     }
 
-    private void answer(Session session, KeptLook kept) {
+    private void answer(Session session, LookFile looks, KeptLook kept) {
         String of = session.header().session();
         missingPhotos().forEach(err()::println);
         if (json) {
@@ -207,10 +207,19 @@ final class LookCommand implements Callable<Integer> {
         boolean practice = session.header().setup().origin() == Origin.SIMULATED;
         Sign sign = kept.look().sign();
         out().println((practice ? "Kept, as practice" : "Kept") + ": " + LookWords.line(kept) + ".");
-        out().println(LookWords.sign(sign));
+        out().println(LookWords.sign(kept.look()));
         LookWords.toDo(sign).ifPresent(out()::println);
         if (sign != Sign.FUZZY) LookWords.next(kept.look().ageHours()).ifPresent(out()::println);
-        if (sign == Sign.CLEAN || sign == Sign.LOST_TEMPER)
+        boolean contradicts = Outcome.of(looks.load().seen())
+                .leftOut()
+                .filter(LeftOut.CONTRADICTS::equals)
+                .isPresent();
+        if (contradicts) {
+            out().println(
+                            "One look found marks and a later one none, and marks do not go away: until you take the wrong one"
+                                    + " back, this batch counts for nothing. fifthform look " + of
+                                    + " --show, then --undo N");
+        } else if (sign == Sign.CLEAN || sign == Sign.LOST_TEMPER)
             out().println("What your batches say together: fifthform learn" + (practice ? " --practice" : ""));
     }
 

@@ -65,7 +65,7 @@ final class LookOptions {
         List<Bloom> kinds = all("--bloom", bloom, Bloom.values(), Bloom::word);
         List<BarPlace> where = all("--place", places, BarPlace.values(), BarPlace::word);
         if (kinds.size() > 1 && kinds.contains(Bloom.NONE)) {
-            throw refused("--bloom says none and " + String.join(", ", bloom) + " together.", "Say one or the other.");
+            throw refused("--bloom says none, and something as well.", "Say one or the other.");
         }
         if (!where.isEmpty() && (kinds.isEmpty() || kinds.contains(Bloom.NONE))) {
             throw refused("--place says where, but no bloom was named.", "Name it too, for example: --bloom streaks");

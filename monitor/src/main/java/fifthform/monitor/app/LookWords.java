@@ -117,9 +117,9 @@ final class LookWords {
     }
 
     /** What the look counts as. */
-    static String sign(Sign sign) {
-        return switch (sign) {
-            case CLEAN -> "It counts as fine.";
+    static String sign(BarLook look) {
+        return switch (look.sign()) {
+            case CLEAN -> look.ageHours() < DAY_IS_OVER_HOURS ? "Fine so far." : "It counts as fine.";
             case LOST_TEMPER -> "It counts as marks of lost temper.";
             case OTHER_BLOOM ->
                 "This has another cause than temper (water or oil), so it does not count for the limits.";
