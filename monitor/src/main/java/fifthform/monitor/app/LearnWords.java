@@ -6,11 +6,13 @@ import fifthform.curves.learning.HeatScale;
 import fifthform.curves.learning.LeftOut;
 import fifthform.curves.learning.Outcome;
 import fifthform.curves.learning.OwnLimit;
+import fifthform.curves.learning.OwnRecipe;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.settings.Units;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -111,9 +113,17 @@ final class LearnWords {
                         "In " + last + " harm began near " + units.withUnit(band.middleCelsius()) + " (9 times in 10 "
                                 + units.oneDecimal(band.lowerCelsius()) + " to "
                                 + units.withUnit(band.upperCelsius()) + "); " + limit.marked() + " were marked.",
-                        stays + " To work by your own: fifthform learn --chocolate " + learned.id() + " --write my-"
-                                + learned.id());
+                        stays + ownRecipe(learned));
         };
+    }
+
+    /** How to make it count; nothing where the limit is not one that a recipe can have. */
+    private static String ownRecipe(LearnedChocolate learned) {
+        String id = "my-" + learned.id();
+        return OwnRecipe.of(learned.published(), learned.limit(), id, LocalDate.EPOCH)
+                .fold(
+                        own -> " To work by your own: fifthform learn --chocolate " + learned.id() + " --write " + id,
+                        problems -> "");
     }
 
     private String inForce(LearnedChocolate learned) {
