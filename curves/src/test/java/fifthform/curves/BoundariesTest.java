@@ -58,7 +58,8 @@ class BoundariesTest {
             "review",
             "probecheck",
             "proof",
-            "learning");
+            "learning",
+            "plan");
 
     @ArchTest
     static final ArchRule time_is_handed_in = noClasses()

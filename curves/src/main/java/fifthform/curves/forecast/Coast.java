@@ -1,6 +1,7 @@
 package fifthform.curves.forecast;
 
 import fifthform.curves.check.Require;
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.LearnedCoast;
 import fifthform.curves.setup.Setup;
@@ -51,15 +52,20 @@ public record Coast(double logSeconds, double logSpread, int liftsSeen) {
         Require.within(logSpread, 0, 3, "logSpread");
     }
 
-    /** What is known before the first lift of this batch: what the bowl taught earlier, else its material. */
+    /** What is known before the first lift of this batch. */
     public static Coast before(Setup setup) {
-        Optional<LearnedCoast> learned = setup.bowl().learned();
+        return before(setup.bowl());
+    }
+
+    /** What is known of a bowl before a batch: what it taught earlier, else its material. */
+    public static Coast before(Bowl bowl) {
+        Optional<LearnedCoast> learned = bowl.learned();
         if (learned.isPresent()) {
             LearnedCoast l = learned.get();
             double spread = Math.sqrt(l.logSpread() * l.logSpread() + DRIFT_BETWEEN_BATCHES * DRIFT_BETWEEN_BATCHES);
             return new Coast(StrictMath.log(l.coastSeconds()), spread, l.liftsSeen());
         }
-        return guess(setup.bowl().material());
+        return guess(bowl.material());
     }
 
     /**
