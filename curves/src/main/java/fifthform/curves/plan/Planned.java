@@ -26,7 +26,9 @@ public record Planned(PlanKey key, double value, double low, double high, String
     /** With a band of ±1.645 standard deviations. */
     static Planned of(PlanKey key, double value, double deviation, String formula, String source) {
         double half = Band.NINE_IN_TEN * deviation;
-        return new Planned(key, value, value - half, value + half, formula, source);
+        // Amounts and differences are never negative; temperatures may be.
+        double least = key.unit() == PlanKey.Unit.CELSIUS ? Double.NEGATIVE_INFINITY : Math.min(0, value);
+        return new Planned(key, value, Math.max(least, value - half), value + half, formula, source);
     }
 
     /** With a band of ±1.645 standard deviations of its logarithm. */

@@ -55,11 +55,11 @@ record Settled(
 
     private static final double LOSS = 0.4;
 
-    /** Warm baths hold twice the chocolate's mass of water, within these bounds, kg: enough to cover the bowl's bottom. */
-    private static final double WATER_PER_CHOCOLATE = 2;
+    /** Warm baths hold four times the chocolate's mass of water, within these bounds, kg: the more, the less they cool. */
+    private static final double WATER_PER_CHOCOLATE = 4;
 
-    private static final double LEAST_BATH_KILOGRAMS = 1;
-    private static final double MOST_BATH_KILOGRAMS = 8;
+    private static final double LEAST_BATH_KILOGRAMS = 2;
+    private static final double MOST_BATH_KILOGRAMS = 10;
 
     static Settled of(PlanRequest request) {
         Set<Caveat> caveats = EnumSet.noneOf(Caveat.class);

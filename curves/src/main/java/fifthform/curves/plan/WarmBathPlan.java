@@ -8,8 +8,8 @@ import java.util.function.ToDoubleFunction;
 /**
  * The warm bath that cannot pass the working range: pan off the hob, its heat counted, nothing to watch.
  *
- * <p>Two bounds, and the cooler bath of the two counts. Without any loss to the room bowl and bath would meet at the upper end
- * of the range at most. And the highest point that is expected with the room's share lies {@link Band#ONE_IN_TWO_HUNDRED}
+ * <p>Two bounds, and the cooler bath of the two counts. Without any loss to the room bowl and bath would meet at the
+ * recipe's warning temperature at most. And the highest point that is expected with the room's share lies {@link Band#ONE_IN_TWO_HUNDRED}
  * standard deviations under that end, and not above the middle of the range; the deviation is that of everything that may be
  * off ({@link Doubts}). Crystals that melt on the way take heat and are not counted on.
  */
@@ -17,7 +17,7 @@ final class WarmBathPlan {
     /** Where the bath's temperature is looked for, °C. */
     private static final double HOTTEST_CELSIUS = 90;
 
-    private static final int HALVINGS = 30;
+    private static final int HALVINGS = 20;
 
     /** The share of its way up after which the bowl hardly rises any more. */
     private static final double MOST_OF_THE_WAY = 0.9;
@@ -36,8 +36,9 @@ final class WarmBathPlan {
 
     Bath bathFor(double fromCelsius) {
         double high = settled.work().highCelsius();
+        double warn = settled.recipe().meltOut().warnCelsius();
         WaterBath water = bath(settled.doubts().expected(), 0);
-        double lossless = Calorimetry.warmestBathCelsius(settled.bowlful(), fromCelsius, high, water, 0);
+        double lossless = Calorimetry.warmestBathCelsius(settled.bowlful(), fromCelsius, warn, water, 0);
         double aim = settled.work().midCelsius();
         double celsius = Math.min(lossless, comingTo(fromCelsius, aim));
         double deviation = deviation(fromCelsius, celsius);
@@ -57,8 +58,8 @@ final class WarmBathPlan {
         figures.add(Planned.chosen(
                 PlanKey.WARM_WATER,
                 1000 * settled.bathKilograms(),
-                Formula.of("twice the chocolate, 1 to 8 kg, unless you say otherwise; pan %.2f kg", settled.panKilograms()),
-                "own choice: enough to reach up the bowl's side"));
+                Formula.of("four times the chocolate, 2 to 10 kg, unless you say otherwise; pan %.2f kg", settled.panKilograms()),
+                "own choice: the more water, the less it cools on the way"));
         figures.add(Planned.chosen(PlanKey.WARM_BATH, bath.celsius(), formula(bath), Formula.TWO_BODIES));
         double margin = Math.max(0, settled.work().highCelsius() - bath.aimCelsius());
         figures.add(Planned.chosen(PlanKey.WARM_MARGIN, margin, marginFormula(bath), "JCGM 100:2008, 5.1.2"));
@@ -101,10 +102,10 @@ final class WarmBathPlan {
     private String formula(Bath bath) {
         return Formula.of(
                 "no loss: Tw ≤ T2 + C1/C2 (T2 − T1) = %.1f + %.0f/%.0f (%.1f − %.1f); with loss: highest point ≤ %.2f °C; rounded down",
-                settled.work().highCelsius(),
+                settled.recipe().meltOut().warnCelsius(),
                 settled.bowlful().joulesPerKelvin(30),
                 bath(settled.doubts().expected(), bath.celsius()).joulesPerKelvin(),
-                settled.work().highCelsius(),
+                settled.recipe().meltOut().warnCelsius(),
                 bath.fromCelsius(),
                 bath.aimCelsius());
     }
