@@ -109,7 +109,8 @@ public record BatchPlan(
         add(steps, StepKind.COLD_BATH, figures, PlanKey.COLD_TIME);
         add(steps, StepKind.COOL_HOLD, figures, PlanKey.COOL_HOLD);
         add(steps, StepKind.WARM_BATH, figures, PlanKey.WARM_TIME);
-        // Smear, pouring, setting: common practice, no source; setting also as computed for an 8 mm bar in air of 8 to 15 °C.
+        // Smear, pouring, setting: common practice, no source; setting also as computed for an 8 mm bar in air of 8 to
+        // 15 °C.
         steps.add(step(StepKind.PROVE, 3, 5, 10));
         steps.add(step(StepKind.POUR, 4, 10, 20));
         steps.add(step(StepKind.SET, 15, 30, 60));

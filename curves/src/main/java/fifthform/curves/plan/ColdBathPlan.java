@@ -65,7 +65,10 @@ final class ColdBathPlan {
                 Formula.of(
                         "m = Q/(4180 (T2 − Tw)), Q %.0f kJ from %.1f °C, T2 %.1f (%.0f K under the cool target), Tw %.1f °C; 1.5 to 6 times the chocolate",
                         settled.bowlful().joulesGiven(start(), target() - BELOW_KELVIN, SOLID_FRACTION_OF_FAT) / 1000,
-                        start(), target() - BELOW_KELVIN, BELOW_KELVIN, waterCelsius),
+                        start(),
+                        target() - BELOW_KELVIN,
+                        BELOW_KELVIN,
+                        waterCelsius),
                 Formula.BALANCE));
         if (iceKilograms > 0) {
             figures.add(Planned.chosen(
@@ -83,15 +86,18 @@ final class ColdBathPlan {
                                 settled.bowlful(), start(), target(), waterCelsius, SOLID_FRACTION_OF_FAT),
                 Formula.of("m = Q/(4180 (T2 − Tw)), T2 %.1f, Tw %.1f °C", target(), waterCelsius),
                 Formula.BALANCE));
-        ToDoubleFunction<Guess> ends = g -> Calorimetry.equilibriumCelsius(
-                settled.bowlful(g), start() + g.plus(Unknown.START), bath(g), solid(g));
+        ToDoubleFunction<Guess> ends = g ->
+                Calorimetry.equilibriumCelsius(settled.bowlful(g), start() + g.plus(Unknown.START), bath(g), solid(g));
         figures.add(Planned.of(
                 PlanKey.COLD_FORGOTTEN,
                 ends.applyAsDouble(expected),
                 settled.doubts().deviation(ends),
-                Formula.of("(C1 T1 + C2 Tw + crystals)/(C1 + C2), crystals of %.0f %% of the fat", 100 * SOLID_FRACTION_OF_FAT),
+                Formula.of(
+                        "(C1 T1 + C2 Tw + crystals)/(C1 + C2), crystals of %.0f %% of the fat",
+                        100 * SOLID_FRACTION_OF_FAT),
                 Formula.BALANCE));
-        TwoBodies.Point lift = bodies(expected).turning(start(), target(), settled.coast().seconds());
+        TwoBodies.Point lift =
+                bodies(expected).turning(start(), target(), settled.coast().seconds());
         double fall = Math.max(0, lift.celsius() - target());
         figures.add(Planned.of(
                 PlanKey.COLD_LIFT,
@@ -101,7 +107,8 @@ final class ColdBathPlan {
                 Formula.TWO_BODIES));
         ToDoubleFunction<Guess> logSeconds = g -> StrictMath.log(Math.max(
                 1,
-                bodies(g).reaching(start() + g.plus(Unknown.START), lift.celsius() + g.plus(Unknown.BOWL))
+                bodies(g)
+                        .reaching(start() + g.plus(Unknown.START), lift.celsius() + g.plus(Unknown.BOWL))
                         .seconds()));
         double deviation = settled.doubts().deviation(logSeconds);
         figures.add(Planned.ofLog(
@@ -117,7 +124,9 @@ final class ColdBathPlan {
                 PlanKey.COLD_FALL,
                 Math.max(0.05, fall),
                 settled.doubts().deviation(logFall),
-                Formula.of("coast time %.0f s · rate at the lift %.3f K/s", settled.coast().seconds(), fall / settled.coast().seconds()),
+                Formula.of(
+                        "coast time %.0f s · rate at the lift %.3f K/s",
+                        settled.coast().seconds(), fall / settled.coast().seconds()),
                 "two lumped bodies, own derivation; coast time learned of the bowl, else guessed from its material"));
         return figures;
     }

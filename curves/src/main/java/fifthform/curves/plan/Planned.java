@@ -18,8 +18,7 @@ public record Planned(PlanKey key, double value, double low, double high, String
         Objects.requireNonNull(formula, "formula");
         Objects.requireNonNull(source, "source");
         if (!(low <= value && value <= high)) {
-            throw new IllegalArgumentException(
-                    key + " must lie in its band, was " + low + ", " + value + ", " + high);
+            throw new IllegalArgumentException(key + " must lie in its band, was " + low + ", " + value + ", " + high);
         }
     }
 

@@ -3,7 +3,10 @@ package fifthform.curves.plan;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/** The hotter bath that is watched: where and when to lift, and the latest that anybody may. */
+/**
+ * The hotter bath that is watched: where and when to lift, and the latest that anybody may. The wall has to follow first, so
+ * everything comes later by the bowl's coast time.
+ */
 final class QuickBathPlan {
     private static final double LEFT_OUT = 0.15;
 
@@ -12,7 +15,8 @@ final class QuickBathPlan {
 
     QuickBathPlan(Settled settled) {
         this.settled = settled;
-        bathCelsius = settled.request().quickBathCelsius().orElse(settled.recipe().rewarmBathCelsius());
+        bathCelsius =
+                settled.request().quickBathCelsius().orElse(settled.recipe().rewarmBathCelsius());
     }
 
     /** Whether the way to the lift lasts too short for hands. */
@@ -34,13 +38,15 @@ final class QuickBathPlan {
         double high = settled.work().highCelsius();
         TwoBodies.Point lift = lift();
         double coast = Math.max(0.05, mid - lift.celsius());
-        ToDoubleFunction<Guess> logSeconds = g -> StrictMath.log(
-                Math.max(1, bodies(g).reaching(from() + g.plus(Unknown.BOWL), lift.celsius()).seconds()));
+        ToDoubleFunction<Guess> logSeconds = g -> StrictMath.log(settled.coastSeconds(g)
+                + bodies(g)
+                        .reaching(from() + g.plus(Unknown.BOWL), lift.celsius())
+                        .seconds());
         double deviation = settled.doubts().deviation(logSeconds);
-        ToDoubleFunction<Guess> logLatest = g -> StrictMath.log(Math.max(
-                1,
-                bodies(g).turning(from() + g.plus(Unknown.BOWL), high, settled.coastSeconds(g))
-                        .seconds()));
+        ToDoubleFunction<Guess> logLatest = g -> StrictMath.log(settled.coastSeconds(g)
+                + bodies(g)
+                        .turning(from() + g.plus(Unknown.BOWL), high, settled.coastSeconds(g))
+                        .seconds());
         double latest = StrictMath.exp(logLatest.applyAsDouble(settled.doubts().expected())
                 - Band.NINE_IN_TEN * Math.hypot(settled.doubts().deviation(logLatest), LEFT_OUT));
         ToDoubleFunction<Guess> logCoast = g -> StrictMath.log(settled.coastSeconds(g) * g.times(Unknown.CONTACT));
@@ -54,16 +60,21 @@ final class QuickBathPlan {
                         Formula.TWO_BODIES),
                 Planned.ofLog(
                         PlanKey.QUICK_TIME,
-                        Math.max(1, lift.seconds()),
+                        settled.coast().seconds() + lift.seconds(),
                         Math.hypot(deviation, LEFT_OUT),
                         Formula.of(
-                                "two bodies from %.1f to %.1f °C, UA %.1f W/K",
-                                from(), lift.celsius(), settled.contact(settled.doubts().expected())),
+                                "two bodies from %.1f to %.1f °C, UA %.1f W/K, and the coast time %.0f s until the wall has followed",
+                                from(),
+                                lift.celsius(),
+                                settled.contact(settled.doubts().expected()),
+                                settled.coast().seconds()),
                         Formula.TWO_BODIES),
                 Planned.chosen(
                         PlanKey.QUICK_LATEST,
                         latest,
-                        Formula.of("when T + coast time · rate = %.1f °C, for all but the quickest one bowl in twenty", high),
+                        Formula.of(
+                                "when T + coast time · rate = %.1f °C, for all but the quickest one bowl in twenty",
+                                high),
                         Formula.TWO_BODIES),
                 Planned.ofLog(
                         PlanKey.QUICK_COAST,
@@ -71,7 +82,8 @@ final class QuickBathPlan {
                         settled.doubts().deviation(logCoast),
                         Formula.of(
                                 "coast time %.0f s · rate at the lift %.3f K/s",
-                                settled.coast().seconds(), coast / settled.coast().seconds()),
+                                settled.coast().seconds(),
+                                coast / settled.coast().seconds()),
                         "two lumped bodies, own derivation; coast time learned of the bowl, else guessed from its material"),
                 Planned.chosen(
                         PlanKey.QUICK_MOST_WATER,
@@ -82,7 +94,9 @@ final class QuickBathPlan {
                                         high,
                                         bathCelsius,
                                         settled.panKilograms() * settled.panJoulesPerKilogramKelvin()),
-                        Formula.of("(C1 (T2 − T1) − pan (Tw − T2))/(4180 (Tw − T2)), T2 %.1f, Tw %.1f °C", high, bathCelsius),
+                        Formula.of(
+                                "(C1 (T2 − T1) − pan (Tw − T2))/(4180 (Tw − T2)), T2 %.1f, Tw %.1f °C",
+                                high, bathCelsius),
                         Formula.BALANCE));
     }
 

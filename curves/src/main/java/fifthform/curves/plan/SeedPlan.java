@@ -38,11 +38,10 @@ final class SeedPlan {
                         "(1 − s)(h(T1) − h(Tw)) + b (T1 − Tw) = s · 1590 (Tw − Ts) + (s − u) L, T1 %.1f, Tw %.1f, Ts %.1f °C, L %.0f kJ/kg, u %.3f",
                         added, high, settled.roomCelsius(), settled.latent() / 1000, solidShare()),
                 "heat balance; latent heat: Beckett ed. 2009, pp. 667–668"));
-        figures.add(Planned.chosen(
-                PlanKey.SEED_AT, added, "melt-out: below it form V keeps", Formula.RECIPE));
+        figures.add(Planned.chosen(PlanKey.SEED_AT, added, "melt-out: below it form V keeps", Formula.RECIPE));
         double all = 1000 * settled.kilograms() + seed;
-        ToDoubleFunction<Guess> solid = g -> all
-                * Math.max(0, heat(g).stillSolidShare(seed / all, added + g.plus(Unknown.BOWL), high));
+        ToDoubleFunction<Guess> solid =
+                g -> all * Math.max(0, heat(g).stillSolidShare(seed / all, added + g.plus(Unknown.BOWL), high));
         figures.add(Planned.of(
                 PlanKey.SEED_STILL_SOLID,
                 all * solidShare(),
@@ -57,8 +56,8 @@ final class SeedPlan {
                 Formula.of("the same balance for s 0.25, u %.3f, solved for T1", solidShare()),
                 "heat balance; latent heat: Beckett ed. 2009, pp. 667–668"));
         double melt = settled.recipe().melt().range().midCelsius();
-        ToDoubleFunction<Guess> left = g ->
-                100 / QUARTER * Math.max(0, heat(g).stillSolidShare(QUARTER, melt + g.plus(Unknown.BOWL), high));
+        ToDoubleFunction<Guess> left =
+                g -> 100 / QUARTER * Math.max(0, heat(g).stillSolidShare(QUARTER, melt + g.plus(Unknown.BOWL), high));
         figures.add(Planned.of(
                 PlanKey.QUARTER_STILL_SOLID,
                 left.applyAsDouble(settled.doubts().expected()),
@@ -97,7 +96,8 @@ final class SeedPlan {
                 PlanKey.SLAB_REST,
                 rest.applyAsDouble(settled.doubts().expected()),
                 settled.doubts().deviation(rest),
-                Formula.of("m/3 (h(T) − h(%.1f)) + C_bowl (T − %.1f) = 2m/3 (h(%.1f) − h(%.1f))", mid, mid, mid, slabAt),
+                Formula.of(
+                        "m/3 (h(T) − h(%.1f)) + C_bowl (T − %.1f) = 2m/3 (h(%.1f) − h(%.1f))", mid, mid, mid, slabAt),
                 Formula.BALANCE));
     }
 

@@ -51,9 +51,9 @@ record Settled(
     private static final double NOT_WEIGHED = 0.3;
 
     /** Of stirring, shape and films: see {@link Surfaces}. */
-    private static final double CONTACT = 0.25;
+    private static final double CONTACT = 0.2;
 
-    private static final double LOSS = 0.4;
+    private static final double LOSS = 0.3;
 
     /** Warm baths hold four times the chocolate's mass of water, within these bounds, kg: the more, the less they cool. */
     private static final double WATER_PER_CHOCOLATE = 4;

@@ -43,10 +43,7 @@ final class TablePlan {
                         MELTING_BATH_CELSIUS, LUMPS_GONE_CELSIUS),
                 Formula.TWO_BODIES));
         figures.add(Planned.chosen(
-                PlanKey.MELT_HOLD,
-                settled.recipe().melt().dwell().toSeconds(),
-                "the recipe's hold",
-                Formula.RECIPE));
+                PlanKey.MELT_HOLD, settled.recipe().melt().dwell().toSeconds(), "the recipe's hold", Formula.RECIPE));
         figures.add(Planned.chosen(
                 PlanKey.COOL_HOLD, settled.recipe().cool().dwell().toSeconds(), "the recipe's hold", Formula.RECIPE));
         holding(figures);
@@ -58,7 +55,8 @@ final class TablePlan {
                 22,
                 mouldHigh,
                 Formula.of("22 to 27 °C, at least 2 K under the chocolate at %.1f °C", work.lowCelsius()),
-                "24–27 °C: a confectioners' association's tip page, read; about 25: McGee 2004, read; 2 K: " + Formula.PRACTICE));
+                "24–27 °C: a confectioners' association's tip page, read; about 25: McGee 2004, read; 2 K: "
+                        + Formula.PRACTICE));
         settled.request().barGrams().ifPresent(bar -> bars(bar, figures));
         OptionalDouble humidity = settled.request().room().humidityPercent();
         humidity.ifPresent(percent -> {
@@ -67,7 +65,9 @@ final class TablePlan {
                     PlanKey.DEW_POINT,
                     dew.applyAsDouble(settled.doubts().expected()),
                     settled.doubts().deviation(dew),
-                    Formula.of("γ = 17.62 T/(243.12 + T) + ln(RH), Td = 243.12 γ/(17.62 − γ), T %.1f °C, RH %.0f %%", settled.roomCelsius(), percent),
+                    Formula.of(
+                            "γ = 17.62 T/(243.12 + T) + ln(RH), Td = 243.12 γ/(17.62 − γ), T %.1f °C, RH %.0f %%",
+                            settled.roomCelsius(), percent),
                     "Magnus's formula with the constants of WMO-No. 8"));
         });
         return figures;

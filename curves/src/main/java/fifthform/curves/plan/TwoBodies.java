@@ -61,7 +61,8 @@ record TwoBodies(
     }
 
     private double bathRate(double celsius, double bathCelsius) {
-        double watts = contactWattsPerKelvin * (celsius - bathCelsius) - panWattsPerKelvin * (bathCelsius - roomCelsius);
+        double watts =
+                contactWattsPerKelvin * (celsius - bathCelsius) - panWattsPerKelvin * (bathCelsius - roomCelsius);
         return watts / bath.joulesPerKelvin();
     }
 

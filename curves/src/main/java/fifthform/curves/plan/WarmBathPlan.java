@@ -58,7 +58,9 @@ final class WarmBathPlan {
         figures.add(Planned.chosen(
                 PlanKey.WARM_WATER,
                 1000 * settled.bathKilograms(),
-                Formula.of("four times the chocolate, 2 to 10 kg, unless you say otherwise; pan %.2f kg", settled.panKilograms()),
+                Formula.of(
+                        "four times the chocolate, 2 to 10 kg, unless you say otherwise; pan %.2f kg",
+                        settled.panKilograms()),
                 "own choice: the more water, the less it cools on the way"));
         figures.add(Planned.chosen(PlanKey.WARM_BATH, bath.celsius(), formula(bath), Formula.TWO_BODIES));
         double margin = Math.max(0, settled.work().highCelsius() - bath.aimCelsius());
@@ -115,8 +117,7 @@ final class WarmBathPlan {
         for (Doubts.Part part : settled.doubts().parts(g -> peak(g, bath.fromCelsius(), bath.celsius()))) {
             if (part.deviation() < 0.005) continue;
             if (parts.length() > 0) parts.append(", ");
-            parts.append(Formula.of(
-                    "%s %.2f", part.unknown().name().toLowerCase(Locale.ROOT), part.deviation()));
+            parts.append(Formula.of("%s %.2f", part.unknown().name().toLowerCase(Locale.ROOT), part.deviation()));
         }
         return Formula.of(
                 "2.6 · √(sum of squares) of %s K = 2.6 · %.2f; at least half the range", parts, bath.deviationKelvin());
@@ -139,14 +140,18 @@ final class WarmBathPlan {
     }
 
     private double peak(Guess guess, double from, double bathCelsius) {
-        return bodies(guess, bathCelsius).highest(from + guess.plus(Unknown.BOWL)).celsius();
+        return bodies(guess, bathCelsius)
+                .highest(from + guess.plus(Unknown.BOWL))
+                .celsius();
     }
 
     private double mostOfTheWay(Guess guess, double from, double bathCelsius) {
         TwoBodies bodies = bodies(guess, bathCelsius);
         double start = from + guess.plus(Unknown.BOWL);
         double peak = bodies.highest(start).celsius();
-        return Math.max(1, bodies.reaching(start, start + MOST_OF_THE_WAY * (peak - start)).seconds());
+        return Math.max(
+                1,
+                bodies.reaching(start, start + MOST_OF_THE_WAY * (peak - start)).seconds());
     }
 
     private TwoBodies bodies(Guess guess, double bathCelsius) {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         subcommands = {
+            PlanCommand.class,
             WatchCommand.class,
             ReplayCommand.class,
             AnalyseCommand.class,

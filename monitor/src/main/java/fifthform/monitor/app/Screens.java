@@ -78,7 +78,7 @@ final class Screens implements Showing {
     }
 
     /** From Java 22 on there is a console even in a pipe, and a method that tells; before, there is none. */
-    private static boolean isTerminal(Console console) {
+    static boolean isTerminal(Console console) {
         if (console == null) return false;
         try {
             return (boolean) Console.class.getMethod("isTerminal").invoke(console);

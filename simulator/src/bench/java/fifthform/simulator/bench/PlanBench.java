@@ -26,9 +26,25 @@ public final class PlanBench {
         say("slow bath, forgotten: passes the range", evenings, e -> e.passes(e.forgottenPeakCelsius()));
         say("slow bath, stirred: comes into the range", evenings, e -> e.reaches(e.stirredPeakCelsius()));
         say("  within 0.5 K of it", evenings, e -> e.reaches(e.stirredPeakCelsius() + 0.5));
+        say("topped up three times: passes", evenings, e -> e.passes(e.toppedUpPeakCelsius()));
+        say("  comes into the range", evenings, e -> e.reaches(e.toppedUpPeakCelsius()));
         say("hot bath, by the thermometer: passes", evenings, e -> e.passes(e.quickPeakCelsius()));
         say("  ends in the range", evenings, e -> e.reaches(e.quickPeakCelsius()) && !e.passes(e.quickPeakCelsius()));
         say("hot bath, at the latest time: passes", evenings, e -> e.passes(e.latestPeakCelsius()));
+        double[] under = evenings.stream()
+                .mapToDouble(e -> e.range().highCelsius() - e.stirredPeakCelsius())
+                .sorted()
+                .toArray();
+        System.out.printf(
+                Locale.ROOT,
+                "slow bath: highest point under the range's upper end, K, at 5/50/95 %%: %.2f %.2f %.2f; planned %.2f%n",
+                under[under.length / 20],
+                under[under.length / 2],
+                under[under.length - 1 - under.length / 20],
+                evenings.stream()
+                        .mapToDouble(e -> e.range().highCelsius() - e.plannedPeakCelsius())
+                        .average()
+                        .orElseThrow());
         band("cold bath's time", evenings, PlannedEvening::cold);
         band("fall after it", evenings, PlannedEvening::fall);
         band("slow bath's time", evenings, PlannedEvening::warm);

@@ -29,8 +29,10 @@ import java.util.function.Predicate;
  * plan. Only means of the chocolate are looked at, and no crystal.
  *
  * @param range the working range
+ * @param plannedPeakCelsius the highest as planned from the middle of the cool range
  * @param stirredPeakCelsius the highest in the planned warm bath, stirred
  * @param forgottenPeakCelsius the highest there, forgotten after the first half minute
+ * @param toppedUpPeakCelsius the highest where the bath is brought up to its table's figure three times, stirred
  * @param quickPeakCelsius the highest after the hotter bath, lifted by the thermometer
  * @param latestPeakCelsius the highest after the hotter bath, lifted by the clock at the latest time
  * @param cold time of the cold bath against its band
@@ -41,8 +43,10 @@ import java.util.function.Predicate;
  */
 record PlannedEvening(
         CelsiusRange range,
+        double plannedPeakCelsius,
         double stirredPeakCelsius,
         double forgottenPeakCelsius,
+        double toppedUpPeakCelsius,
         double quickPeakCelsius,
         double latestPeakCelsius,
         Against cold,
@@ -70,7 +74,9 @@ record PlannedEvening(
     static PlannedEvening of(Fleet fleet, long number) {
         Scenario scenario = fleet.draw(number);
         Recipe recipe = RecipeShelf.recipe(scenario.chocolate());
-        return new PlannedEvening.Host(scenario, recipe, new Luck(fleet.seed()).branch(number).branch(7)).evening();
+        return new PlannedEvening.Host(
+                        scenario, recipe, new Luck(fleet.seed()).branch(number).branch(7))
+                .evening();
     }
 
     boolean passes(double celsius) {
@@ -130,7 +136,8 @@ record PlannedEvening(
                     drawn.bowl(),
                     drawn.exchange(),
                     drawn.hotBath(),
-                    Vessel.offTheHeat(bath, 500 * panKilograms, drawn.warmBath().contactWattsPerSquareMetreKelvin(), loss),
+                    Vessel.offTheHeat(
+                            bath, 500 * panKilograms, drawn.warmBath().contactWattsPerSquareMetreKelvin(), loss),
                     Vessel.offTheHeat(
                                     weighed(plan.value(PlanKey.COLD_WATER) / 1000),
                                     200,
@@ -148,7 +155,11 @@ record PlannedEvening(
             double shown = 0.3 * normal();
             double liftAt = plan.value(PlanKey.COLD_LIFT) - shown;
             Stretch cooled = until(
-                    kitchen, melted, stirring(Spot.COLD_WATER, vigour), s -> s.bulkCelsius() <= liftAt, LONGEST_SECONDS);
+                    kitchen,
+                    melted,
+                    stirring(Spot.COLD_WATER, vigour),
+                    s -> s.bulkCelsius() <= liftAt,
+                    LONGEST_SECONDS);
             Stretch rested = until(kitchen, cooled.state(), stirring(Spot.TABLE, vigour), s -> false, 90);
             KitchenState at = rested.state();
 
@@ -162,9 +173,20 @@ record PlannedEvening(
                     stirring(Spot.WARM_BATH, vigour),
                     s -> s.bulkCelsius() >= most,
                     LONGEST_SECONDS);
-            Stretch first = until(
-                    kitchen, kitchen.withWarmWaterAt(at, safe), stirring(Spot.WARM_BATH, vigour), s -> false, 30);
+            Stretch first =
+                    until(kitchen, kitchen.withWarmWaterAt(at, safe), stirring(Spot.WARM_BATH, vigour), s -> false, 30);
             Stretch forgotten = risen(kitchen, first.state(), 0);
+
+            double toppedUp = stirred.highest();
+            KitchenState again = first.state();
+            for (int times = 0; times < 3; times++) {
+                again = until(kitchen, again, stirring(Spot.WARM_BATH, vigour), s -> false, (int)
+                                plan.value(PlanKey.WARM_TIME))
+                        .state();
+                double brought = read(bathFor(plan, again.bulkCelsius() + 0.3 * normal()));
+                again = kitchen.withWarmWaterAt(again, brought);
+                toppedUp = Math.max(toppedUp, risen(kitchen, again, vigour).highest());
+            }
 
             double quickBath = read(plan.value(PlanKey.QUICK_BATH));
             double quickAt = plan.value(PlanKey.QUICK_LIFT) - shown;
@@ -178,16 +200,20 @@ record PlannedEvening(
 
             double low = recipe.work().range().lowCelsius();
             KitchenState working = KitchenState.melted(recipe.work().range().midCelsius(), new Baths(70, 40, 15));
-            Stretch held = until(
-                    kitchen, working, stirring(Spot.TABLE, vigour), s -> s.bulkCelsius() <= low, LONGEST_SECONDS);
+            Stretch held =
+                    until(kitchen, working, stirring(Spot.TABLE, vigour), s -> s.bulkCelsius() <= low, LONGEST_SECONDS);
             return new PlannedEvening(
                     recipe.work().range(),
+                    plan.value(PlanKey.WARM_PEAK),
                     stirred.highest(),
                     forgotten.highest(),
+                    toppedUp,
                     Math.max(quick.highest(), after.highest()),
                     Math.max(byClock.highest(), then.highest()),
                     new Against(plan.figure(PlanKey.COLD_TIME).orElseThrow(), cooled.seconds()),
-                    new Against(plan.figure(PlanKey.COLD_FALL).orElseThrow(), cooled.state().bulkCelsius() - rested.lowest()),
+                    new Against(
+                            plan.figure(PlanKey.COLD_FALL).orElseThrow(),
+                            cooled.state().bulkCelsius() - rested.lowest()),
                     new Against(plan.figure(PlanKey.WARM_TIME).orElseThrow(), warmed.seconds()),
                     new Against(plan.figure(PlanKey.QUICK_TIME).orElseThrow(), quick.seconds()),
                     plan.figure(PlanKey.HOLD_TIME)
@@ -209,12 +235,12 @@ record PlannedEvening(
             return before.bathCelsius();
         }
 
-        /** Until it has turned for good: it has fallen a tenth of a kelvin from its highest. */
+        /** Until it has turned for good: ten minutes at least, since a cold wall comes first, then a tenth of a kelvin down. */
         private static Stretch risen(Kitchen kitchen, KitchenState from, double vigour) {
             KitchenState state = from;
             double highest = from.bulkCelsius();
             double seconds = 0;
-            while (seconds < 3600 && state.bulkCelsius() > highest - 0.1) {
+            while (seconds < 5400 && (seconds < 600 || state.bulkCelsius() > highest - 0.1)) {
                 state = kitchen.advance(state, stirring(Spot.WARM_BATH, vigour), LOOK);
                 seconds++;
                 highest = Math.max(highest, state.bulkCelsius());

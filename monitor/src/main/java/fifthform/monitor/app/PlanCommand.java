@@ -1,0 +1,256 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.plan.BatchPlan;
+import fifthform.curves.plan.PlanKey;
+import fifthform.curves.plan.PlanRequest;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.monitor.bowls.Bowls;
+import fifthform.monitor.json.Decimal;
+import fifthform.monitor.plan.PlanCard;
+import fifthform.monitor.plan.PlanLines;
+import fifthform.monitor.plan.PlanPage;
+import fifthform.monitor.settings.Folders;
+import fifthform.monitor.settings.Settings;
+import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Units;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Before the bowl: baths, seed and times. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description =
+                "Plans a batch: baths that cannot go wrong, seed, times; asks at a terminal for what is not said.",
+        footer = {
+            "",
+            "Examples:",
+            "  fifthform plan --amount 800 --bowl steel --tap 14 --thermometer checked",
+            "  fifthform plan --amount 800 --bowl steel --bowl-weight 350 --pan-weight 900 --start 18:30 --why",
+            "  fifthform plan --amount 500 --chocolate milk --card evening.svg"
+        })
+final class PlanCommand implements Callable<Integer> {
+    private static final String USUAL_CHOCOLATE = "dark";
+
+    @Mixin
+    private CommonOptions common;
+
+    @Option(names = "--chocolate", paramLabel = "ID", description = "recipe's id or file; see: fifthform recipes")
+    private String chocolate;
+
+    @Option(names = "--amount", paramLabel = "GRAMS", description = "chocolate to be melted, 50 to 20000 g")
+    private Double amountGrams;
+
+    @Option(names = "--bowl", paramLabel = "ID", description = "your name for the bowl, or what it is made of")
+    private String bowl;
+
+    @Option(names = "--bowl-weight", paramLabel = "GRAMS", description = "the empty bowl, 20 to 10000 g")
+    private Double bowlGrams;
+
+    @Option(names = "--pan-weight", paramLabel = "GRAMS", description = "the empty pan of the warm bath, 50 to 15000 g")
+    private Double panGrams;
+
+    @Option(names = "--pan", paramLabel = "MATERIAL", description = "what that pan is made of; steel where not said")
+    private String pan;
+
+    @Option(names = "--bath-water", paramLabel = "GRAMS", description = "water in the warm bath, 200 to 30000 g")
+    private Double bathGrams;
+
+    @Option(names = "--tap", paramLabel = "CELSIUS", description = "how cold the tap water is, 0 to 35 °C")
+    private Double tapCelsius;
+
+    @Option(
+            names = "--quick-bath",
+            paramLabel = "CELSIUS",
+            description = "the hotter bath of the quick way, 30 to 80 °C")
+    private Double quickCelsius;
+
+    @Option(
+            names = "--thermometer",
+            paramLabel = "STATE",
+            description = "checked or unchecked: the one that reads the bath; unchecked where not said")
+    private String thermometer;
+
+    @Option(names = "--room", paramLabel = "CELSIUS", description = "the kitchen, 5 to 40 °C")
+    private Double roomCelsius;
+
+    @Option(names = "--humidity", paramLabel = "PERCENT", description = "of its air, for the dew point, 5 to 100 %%")
+    private Double humidityPercent;
+
+    @Option(names = "--bar", paramLabel = "GRAMS", description = "one bar, to count them, 1 to 5000 g")
+    private Double barGrams;
+
+    @Option(names = "--start", paramLabel = "HH:MM", description = "when the melting begins")
+    private String start;
+
+    @Option(names = "--why", description = "print the formula and the source of every figure")
+    private boolean why;
+
+    @Option(
+            names = "--card",
+            paramLabel = "FILE",
+            description = "write a card for an evening without a computer; .txt or .svg")
+    private Path card;
+
+    @Option(names = "--json", description = "answer as JSON lines, in °C, g and s")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal {
+        Folders folders = common.folders();
+        SettingsFile.Loaded loaded = new SettingsFile(folders.settingsFile()).load();
+        loaded.problems().forEach(err()::println);
+        Settings settings = loaded.settings();
+        Units units = common.units().orElse(settings.units());
+        Optional<LocalTime> begins = begins();
+        if (amountGrams == null) ask();
+        Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
+        bowls.problems().forEach(err()::println);
+        Recipe recipe = Chocolates.find(
+                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, err());
+        BatchPlan plan = BatchPlan.of(request(recipe, bowls));
+        if (json) {
+            PlanLines.of(plan).forEach(out()::println);
+        } else {
+            PlanNotices.lines().forEach(err()::println);
+            new PlanPage(plan, units).lines(begins, why).forEach(out()::println);
+            out().println();
+            out().println("Then type: " + watchLine(plan, PlanKey.WARM_BATH));
+            out().println("or, quick: " + watchLine(plan, PlanKey.QUICK_BATH));
+        }
+        if (card != null) writeCard(new PlanCard(plan, units));
+        return Exit.DONE.code();
+    }
+
+    private PlanRequest request(Recipe recipe, Bowls.Loaded bowls) throws Refusal {
+        OptionalDouble amount = within(amountGrams, 50, 20_000, "--amount", "grams");
+        Bowl named = bowl == null ? Bowl.ANY : BowlWords.named(bowl, amount, bowls);
+        return new PlanRequest(
+                recipe,
+                amount.orElseThrow(),
+                named,
+                within(bowlGrams, 20, 10_000, "--bowl-weight", "grams"),
+                within(panGrams, 50, 15_000, "--pan-weight", "grams"),
+                panMaterial(),
+                within(bathGrams, 200, 30_000, "--bath-water", "grams"),
+                within(tapCelsius, 0, 35, "--tap", "°C"),
+                within(quickCelsius, 30, 80, "--quick-bath", "°C"),
+                checked(),
+                new PlanRequest.Room(
+                        within(roomCelsius, 5, 40, "--room", "°C"), within(humidityPercent, 5, 100, "--humidity", "%")),
+                within(barGrams, 1, 5000, "--bar", "grams"));
+    }
+
+    private void ask() throws Refusal {
+        if (json || !Screens.isTerminal(System.console())) {
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD,
+                    "How much chocolate was not said. Nothing was done. Say for example: fifthform plan --amount 800");
+        }
+        ask(new PlanQuestions(new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), out()));
+    }
+
+    void ask(PlanQuestions ask) throws Refusal {
+        while (amountGrams == null) amountGrams = ask.number("How many grams of chocolate?", 50, 20_000);
+        if (bowl == null) bowl = ask.words("Your bowl's name, or steel, glass, plastic, aluminium?", "steel");
+        if (bowlGrams == null) bowlGrams = ask.number("Its empty weight in grams?", 20, 10_000);
+        if (tapCelsius == null) tapCelsius = ask.number("How cold is the tap water, in °C?", 0, 35);
+        if (thermometer == null) {
+            thermometer = ask.words("Is the thermometer for the bath checked or unchecked?", "unchecked");
+        }
+    }
+
+    private boolean checked() throws Refusal {
+        if (thermometer == null) return false;
+        return switch (thermometer.toLowerCase(Locale.ROOT)) {
+            case "checked" -> true;
+            case "unchecked" -> false;
+            default ->
+                throw new Refusal(
+                        Exit.NOT_UNDERSTOOD,
+                        "--thermometer was " + thermometer + ". Nothing was done. Say checked or unchecked.");
+        };
+    }
+
+    private BowlMaterial panMaterial() throws Refusal {
+        if (pan == null) return BowlMaterial.STEEL;
+        for (BowlMaterial material : BowlMaterial.values()) {
+            if (material.word().equals(pan.toLowerCase(Locale.ROOT))) return material;
+        }
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD, "--pan was " + pan + ". Nothing was done. Say steel, glass or aluminium.");
+    }
+
+    private Optional<LocalTime> begins() throws Refusal {
+        if (start == null) return Optional.empty();
+        try {
+            return Optional.of(LocalTime.parse(start.length() == 4 ? "0" + start : start));
+        } catch (DateTimeParseException e) {
+            throw new Refusal(Exit.NOT_UNDERSTOOD, "--start was " + start + ". Nothing was done. Say it as 18:30.");
+        }
+    }
+
+    /** What the plan hands on to the watching; one stay over the bath, since that is what the times are for. */
+    private String watchLine(BatchPlan plan, PlanKey bath) {
+        StringBuilder line = new StringBuilder("fifthform watch --chocolate ")
+                .append(chocolate != null ? chocolate : plan.request().recipe().id())
+                .append(" --amount ")
+                .append(Math.round(plan.request().grams()));
+        if (bowl != null) line.append(" --bowl ").append(bowl);
+        return line.append(" --bath ")
+                .append(Decimal.of(plan.value(bath), 1))
+                .append(bath == PlanKey.WARM_BATH ? " --lift one" : "")
+                .toString();
+    }
+
+    private void writeCard(PlanCard made) throws Refusal {
+        boolean drawn = card.toString().toLowerCase(Locale.ROOT).endsWith(".svg");
+        try {
+            Files.writeString(
+                    card,
+                    drawn ? made.svg() : String.join(System.lineSeparator(), made.lines()) + System.lineSeparator());
+        } catch (IOException e) {
+            throw new Refusal(
+                    Exit.FILE,
+                    "The card could not be written to " + card + ": " + e.getMessage()
+                            + ". The plan above stands. Give another file with --card.");
+        }
+    }
+
+    private static OptionalDouble within(Double value, double low, double high, String option, String unit)
+            throws Refusal {
+        if (value == null) return OptionalDouble.empty();
+        BowlWords.within(value, low, high, option, unit);
+        return OptionalDouble.of(value);
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}
