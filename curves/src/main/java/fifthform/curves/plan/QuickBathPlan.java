@@ -48,7 +48,7 @@ final class QuickBathPlan {
                         .turning(from() + g.plus(Unknown.BOWL), high, settled.coastSeconds(g))
                         .seconds());
         double latest = StrictMath.exp(logLatest.applyAsDouble(settled.doubts().expected())
-                - Band.NINE_IN_TEN * Math.hypot(settled.doubts().deviation(logLatest), LEFT_OUT));
+                - Band.NINE_IN_TEN * StrictMath.hypot(settled.doubts().deviation(logLatest), LEFT_OUT));
         ToDoubleFunction<Guess> logCoast = g -> StrictMath.log(settled.coastSeconds(g) * g.times(Unknown.CONTACT));
         return List.of(
                 Planned.chosen(PlanKey.QUICK_BATH, bathCelsius, "as you said, else the recipe's bath", Formula.RECIPE),
@@ -61,7 +61,7 @@ final class QuickBathPlan {
                 Planned.ofLog(
                         PlanKey.QUICK_TIME,
                         settled.coast().seconds() + lift.seconds(),
-                        Math.hypot(deviation, LEFT_OUT),
+                        StrictMath.hypot(deviation, LEFT_OUT),
                         Formula.of(
                                 "two bodies from %.1f to %.1f °C, UA %.1f W/K, and the coast time %.0f s until the wall has followed",
                                 from(),

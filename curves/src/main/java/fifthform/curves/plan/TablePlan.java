@@ -37,7 +37,7 @@ final class TablePlan {
         figures.add(Planned.ofLog(
                 PlanKey.MELT_TIME,
                 StrictMath.exp(logMelt.applyAsDouble(settled.doubts().expected())),
-                Math.hypot(settled.doubts().deviation(logMelt), 0.2),
+                StrictMath.hypot(settled.doubts().deviation(logMelt), 0.2),
                 Formula.of(
                         "lumps: half the contact, C ln((Tb − T0)/(Tb − Tm))/(UA/2) + m L/((UA/2)(Tb − Tm)); then C ln((Tb − Tm)/(Tb − T2))/UA; Tb %.0f, Tm %.0f °C",
                         MELTING_BATH_CELSIUS, LUMPS_GONE_CELSIUS),
@@ -106,7 +106,7 @@ final class TablePlan {
             figures.add(Planned.ofLog(
                     PlanKey.HOLD_TIME,
                     StrictMath.exp(logSeconds.applyAsDouble(settled.doubts().expected())),
-                    Math.hypot(settled.doubts().deviation(logSeconds), 0.15),
+                    StrictMath.hypot(settled.doubts().deviation(logSeconds), 0.15),
                     Formula.of(
                             "C1/G ln((%.1f − room)/(%.1f − room)), G %.2f W/K, room %.1f °C",
                             mid, work.lowCelsius(), Surfaces.inAir(settled.kilograms()), settled.roomCelsius()),
