@@ -44,7 +44,7 @@ public final class PlanCard {
                     + words.celsius(row.bathCelsius()));
         }
         lines.add("[ ] Stir about " + value(PlanKey.WARM_TIME) + "; bath up to the table again");
-        lines.add("[ ] Smear on a knife: set within 5 min at 18-21 " + "°C, or cool again");
+        lines.add("[ ] Smear on a cool knife: set within 5 min, or cool again");
         lines.add("[ ] Pour at " + phrases.range(recipe.work().range()) + ", moulds " + value(PlanKey.MOULD));
         lines.add("    Above " + words.celsius(recipe.meltOut().limitCelsius()) + ": crystals gone, cool again");
         lines.add("");
