@@ -32,6 +32,12 @@ public record CrystalWatch(
     /** After so long without a reading the word is doubtful until the next full melt. */
     private static final Duration LONGEST_GAP = Duration.ofMinutes(2);
 
+    /** As the alarm about the same temperature: or its verdict would give way to that of a flicker of the reading, K. */
+    private static final double BACK_BY_KELVIN = 0.3;
+
+    /** What rises again so soon is the same heat, and what it left is judged by how it began. Own choice. */
+    private static final Duration SAME_HEAT = Duration.ofMinutes(5);
+
     /** After so long no straight line says what it was like between; the crystals are left as they were, in doubt. */
     private static final Duration ANOTHER_DAY = Duration.ofHours(6);
 
@@ -216,12 +222,16 @@ public record CrystalWatch(
         }
 
         private void overshoots(double celsius) {
-            boolean above = coolStepBegun && celsius > recipe.meltOut().warnCelsius();
+            double warn = recipe.meltOut().warnCelsius();
             boolean going = heat.filter(o -> o.until().isEmpty()).isPresent();
-            if (above) {
+            if (coolStepBegun && celsius > warn) {
                 SeedRange seed = now.seed(kinetics);
-                heat = Optional.of(going ? heat.get().going(at, celsius, seed) : Overshoot.begin(at, celsius, seed));
-            } else if (going) {
+                Optional<Overshoot> same = heat.filter(o -> o.until()
+                        .filter(end -> Duration.between(end, at).compareTo(SAME_HEAT) > 0)
+                        .isEmpty());
+                heat = Optional.of(
+                        same.map(o -> o.going(at, celsius, seed)).orElseGet(() -> Overshoot.begin(at, celsius, seed)));
+            } else if (going && (!coolStepBegun || celsius <= warn - BACK_BY_KELVIN)) {
                 heat = heat.map(o -> o.over(at));
             }
         }

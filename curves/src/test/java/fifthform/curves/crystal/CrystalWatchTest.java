@@ -181,6 +181,22 @@ class CrystalWatchTest {
         assertEquals(1920 + 30 + 70, until.toSeconds(), 60, "the seed is lost in the first minutes at 35 °C");
     }
 
+    /** A reading that wavers at the warning temperature on its way down must not put its own verdict in the place of the real one. */
+    @Test
+    void whatFlickersAtTheLimitIsTheSameOvershootAndAnHourLaterIsAnother() {
+        CrystalWatch temper = read(Programme.temper(27.5, 6), 1);
+        Programme wavers =
+                Programme.of(0, 31.5, 0.5, 34, 10.5, 34, 12, 32.45, 12.1, 32.55, 12.2, 32.4, 12.3, 32.55, 13, 31.5);
+        Overshoot one = follow(temper, wavers, 1920, true).overshoot().orElseThrow();
+        assertEquals(34, one.highestCelsius(), 0.01);
+        assertTrue(one.above().toSeconds() > 600 && one.until().isPresent(), one.toString());
+        assertTrue(one.leftFraction() < 0.5, "measured against what there was before all of it");
+        Programme again = Programme.of(0, 31.5, 0.5, 34, 10.5, 34, 12, 31.5, 20, 31.5, 20.5, 33, 21, 31.5);
+        Overshoot other = follow(temper, again, 1920, true).overshoot().orElseThrow();
+        assertEquals(33, other.highestCelsius(), 0.05);
+        assertTrue(other.above().toSeconds() < 60, other.toString());
+    }
+
     /**
      * Seed added at a temperature, to 31.5 °C in 5 min, 10 min there, stirred: % of the fat, chopped and fine. Source:
      * section 5 of the reference (computed). As printed, so to half a last digit and a little for the mixing.

@@ -224,7 +224,7 @@ final class TraceDrawing {
         if (needs > wide) return;
         // The word stands on plain ground, or strokes would run through its letters.
         Color ground = filled ? palette.quiet() : palette.panel();
-        brush.box(from + (wide - needs) / 2, top + brush.px(2), needs, high - brush.px(4), ground);
+        brush.box(from + (wide - needs) / 2, top + brush.px(1), needs, high - brush.px(2), ground);
         brush.words(
                 words,
                 from + wide / 2,

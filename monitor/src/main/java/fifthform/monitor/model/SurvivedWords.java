@@ -112,9 +112,10 @@ public final class SurvivedWords {
         return share + " of the crystals, as the model has it";
     }
 
-    /** The word at the line that marks the loss in the trace, for example {@code seed lost 14:12, 34.6 °C}. */
+    /** The word at the line that marks the loss in the trace, for example {@code seed likely lost 14:12, 34.6 °C}. */
     static String flag(Event.SeedLost lost, Units units, ZoneId zone) {
-        return "seed lost " + CLOCK.format(lost.at().atZone(zone)) + ", " + units.withUnit(lost.highestCelsius());
+        return "seed likely lost " + CLOCK.format(lost.at().atZone(zone)) + ", "
+                + units.withUnit(lost.highestCelsius());
     }
 
     /** The last word about the crystals, and a line for each time that heat cost the seed; for the end of a session. */
@@ -141,7 +142,7 @@ public final class SurvivedWords {
     }
 
     private static String closing(Event.SeedLost lost, Instant started, Setup setup, Units units, ZoneId zone) {
-        return "Seed lost at " + CLOCK.format(lost.at().atZone(zone)) + ", "
+        return "Seed likely lost at " + CLOCK.format(lost.at().atZone(zone)) + ", "
                 + Spans.words(Duration.between(started, lost.at())) + " from the start: "
                 + units.withUnit(lost.highestCelsius()) + " at most, "
                 + Spans.words(Duration.ofMillis(Math.round(1000 * lost.aboveSeconds()))) + " above "

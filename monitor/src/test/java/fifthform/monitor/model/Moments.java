@@ -392,7 +392,7 @@ public final class Moments {
         WatchPicture now = cooling();
         Trace t = now.trace();
         List<Flag> flags = new ArrayList<>(t.flags());
-        flags.add(new Flag(at(23), "seed lost 13:43, 34.6 °C", Flag.Weight.THROUGH));
+        flags.add(new Flag(at(23), "seed likely lost 13:43, 34.6 °C", Flag.Weight.THROUGH));
         Trace trace = new Trace(
                 t.from(),
                 t.now(),

@@ -60,7 +60,7 @@ class SurvivedWordsTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(lost.at(), flag.at());
-        assertTrue(flag.word().matches("seed lost 13:3\\d, 3[45]\\.\\d °C"), flag.word());
+        assertTrue(flag.word().matches("seed likely lost 13:3\\d, 3[45]\\.\\d °C"), flag.word());
 
         String survived = picture.crystals().survived();
         assertTrue(survived.matches("What survived 35\\.\\d °C \\(\\d min( \\d+ s)? above 32\\.5\\): .*"), survived);
@@ -71,7 +71,7 @@ class SurvivedWordsTest {
                 "Crystals, the last word: too few; estimate from temperature alone, no measurement of crystals; prove on"
                         + " a sample before pouring.",
                 closing.get(0));
-        assertTrue(closing.get(1).startsWith("Seed lost at 13:3"), closing.get(1));
+        assertTrue(closing.get(1).startsWith("Seed likely lost at 13:3"), closing.get(1));
         assertTrue(closing.get(1).contains(" % of the fat to less than the 0.5 % that a temper needs"), closing.get(1));
 
         String figures = BatchFigures.of(SETUP, after.tally(), START).end();

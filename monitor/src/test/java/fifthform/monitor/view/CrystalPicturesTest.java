@@ -49,8 +49,11 @@ class CrystalPicturesTest {
                 .filter(f -> f.weight() == Flag.Weight.THROUGH)
                 .findFirst()
                 .orElseThrow();
-        assertTrue(flag.word().matches("seed lost \\d\\d:\\d\\d, \\d\\d\\.\\d °C"), flag.word());
-        assertTrue(seen.containsKey("survived"), seen.keySet()::toString);
+        assertTrue(flag.word().matches("seed likely lost \\d\\d:\\d\\d, \\d\\d\\.\\d °C"), flag.word());
+        String survived = seen.get("survived last").crystals().survived();
+        assertTrue(
+                survived.matches("What survived 3[45]\\.\\d °C \\(\\d+ min.* above 32\\.5\\): .* · cool again, .*"),
+                survived);
     }
 
     @Test
