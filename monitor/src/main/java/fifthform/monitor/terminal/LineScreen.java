@@ -5,6 +5,7 @@ import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Crystals;
+import fifthform.monitor.model.WatchPicture.Flag;
 import fifthform.monitor.model.WatchPicture.Mark;
 import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Outlook;
@@ -83,6 +84,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         for (Mark mark : is.marks())
             if (!mark.good() && !was.marks().contains(mark)) said.add("attention: " + mark.word());
         if (!was.foot().equals(is.foot()) && is.foot().startsWith(OtherWords.BEGINNING)) said.add(is.foot());
+        losses(was, is, said);
         crystals(was.crystals(), is.crystals(), said);
         List<String> trusted =
                 was.numeral().trust().stream().map(LineScreen::steady).toList();
@@ -99,6 +101,12 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         }
         if (!is.survived().isEmpty() && !steady(is.survived()).equals(steady(was.survived()))) said.add(is.survived());
         if (!is.question().isEmpty() && !is.question().equals(was.question())) said.add(is.question());
+    }
+
+    /** What is marked through the whole curve is told at once: who listens to lines sees no mark. */
+    private static void losses(WatchPicture was, WatchPicture is, List<String> said) {
+        for (Flag flag : is.trace().flags())
+            if (flag.weight() == Flag.Weight.THROUGH && !was.trace().flags().contains(flag)) said.add(flag.word());
     }
 
     private static void headline(Band band, List<String> said) {

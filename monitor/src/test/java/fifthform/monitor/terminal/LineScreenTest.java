@@ -130,6 +130,15 @@ class LineScreenTest {
                 lines.toString());
     }
 
+    /** The window draws a line through the curve; who listens hears it, once. */
+    @Test
+    void aLossOfTheSeedIsTold() {
+        List<String> lines = lines(4, second -> second < 2 ? Moments.cooling() : Moments.crystals());
+        assertTrue(lines.contains("0:00:02  seed likely lost 13:43, 34.6 °C"), lines.toString());
+        assertEquals(
+                1, lines.stream().filter(line -> line.contains("likely lost")).count(), lines.toString());
+    }
+
     @Test
     void aCountdownIsNoNews() {
         List<String> lines = lines(9, second -> counting("No reading for " + (6 + second) + " s"));
