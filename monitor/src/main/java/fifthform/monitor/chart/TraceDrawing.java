@@ -171,15 +171,22 @@ final class TraceDrawing {
         double now = x(trace.now());
         brush.line(now, panelTop, now, panelBottom, palette.quiet(), 2);
         List<double[]> taken = new ArrayList<>();
+        // What is marked through the curve has its word before all others: it is why somebody looks there.
+        for (Flag flag : trace.flags())
+            if (flag.weight() == Flag.Weight.THROUGH && isShown(flag)) word(flag.word(), x(flag.at()), taken);
         word("now", now, taken);
         List<Flag> newestFirst = new ArrayList<>(trace.flags());
         newestFirst.sort(Comparator.comparing(Flag::at).reversed());
         for (Flag flag : newestFirst) {
-            if (flag.at().isBefore(trace.from()) || flag.at().isAfter(trace.to())) continue;
+            if (!isShown(flag)) continue;
             double x = x(flag.at());
             tick(flag, x);
-            word(flag.word(), x, taken);
+            if (flag.weight() == Flag.Weight.TICK) word(flag.word(), x, taken);
         }
+    }
+
+    private boolean isShown(Flag flag) {
+        return !flag.at().isBefore(trace.from()) && !flag.at().isAfter(trace.to());
     }
 
     private void tick(Flag flag, double x) {

@@ -135,10 +135,15 @@ final class TraceText {
 
     private void flags(int now) {
         List<int[]> taken = new ArrayList<>();
+        // What is marked through the curve has its word before all others: it is why somebody looks there.
+        trace.flags().stream()
+                .filter(flag -> flag.weight() == Flag.Weight.THROUGH && isShown(flag))
+                .forEach(flag -> flag("'" + flag.word(), column(flag.at()), taken));
         flag("now", now, taken);
         List<Flag> newestFirst = new ArrayList<>(trace.flags());
         newestFirst.sort(Comparator.comparing(Flag::at).reversed());
-        for (Flag flag : newestFirst) if (isShown(flag)) flag("'" + flag.word(), column(flag.at()), taken);
+        for (Flag flag : newestFirst)
+            if (flag.weight() == Flag.Weight.TICK && isShown(flag)) flag("'" + flag.word(), column(flag.at()), taken);
     }
 
     private void flag(String word, int column, List<int[]> taken) {

@@ -112,6 +112,16 @@ class TerminalLayoutTest {
         return all.lines().filter(line -> line.matches(".*\\|.{2}\\|.\\|.*")).count();
     }
 
+    /** A line through the curve without its word would be a riddle, so it comes before that of now. */
+    @Test
+    void theLossOfTheSeedIsMarkedWithItsWord() {
+        for (Letters letters : Letters.values()) {
+            String all = text(new TerminalLayout(Ink.PLAIN, letters).lay(Moments.crystals(), 80, 24));
+            assertTrue(all.contains(letters.of("'seed likely lost 13:43, 34.6 °C")), all);
+            assertTrue(all.lines().filter(line -> line.contains("!")).count() >= 4, all);
+        }
+    }
+
     @Test
     void withoutColoursThereAreNone() {
         for (WatchPicture picture : Moments.five().values())
