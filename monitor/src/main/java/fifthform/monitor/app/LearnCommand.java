@@ -36,9 +36,9 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform learn",
-            "  fifthform learn --chocolate dark --json",
-            "  fifthform learn --chocolate dark --write my-dark"
+            "  monitor/run learn",
+            "  monitor/run learn --chocolate dark --json",
+            "  monitor/run learn --chocolate dark --write my-dark"
         })
 final class LearnCommand implements Callable<Integer> {
     @Mixin
@@ -107,14 +107,14 @@ final class LearnCommand implements Callable<Integer> {
             throw new Refusal(
                     Exit.ANSWER_IS_NO,
                     "No looks at " + which + of + " are kept. Nothing was written. Look at your bars first:"
-                            + " fifthform look last");
+                            + " monitor/run look last");
         }
         if (!json) {
             out().println("Too few batches: no looks at " + which + of
-                    + " are kept yet. A day after a batch, and after 7 days: fifthform look last");
+                    + " are kept yet. A day after a batch, and after 7 days: monitor/run look last");
             if (looked.others() > 0)
                 out().println(looked.others() + (practice ? " real" : " practice or recorded") + " sessions with looks"
-                        + " are kept apart" + (practice ? "." : "; fifthform learn --practice shows them."));
+                        + " are kept apart" + (practice ? "." : "; monitor/run learn --practice shows them."));
         }
         return looked.exit().code();
     }
@@ -124,7 +124,7 @@ final class LearnCommand implements Callable<Integer> {
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
                     "--write was given without --chocolate. Nothing was written. Say of which chocolate, for example:"
-                            + " fifthform learn --chocolate dark --write my-dark");
+                            + " monitor/run learn --chocolate dark --write my-dark");
         }
         if (practice) {
             throw new Refusal(

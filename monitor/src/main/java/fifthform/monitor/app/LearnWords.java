@@ -122,7 +122,7 @@ final class LearnWords {
         String id = "my-" + learned.id();
         return OwnRecipe.of(learned.published(), learned.limit(), id, LocalDate.EPOCH)
                 .fold(
-                        own -> " To work by your own: fifthform learn --chocolate " + learned.id() + " --write " + id,
+                        own -> " To work by your own: monitor/run learn --chocolate " + learned.id() + " --write " + id,
                         problems -> "");
     }
 

@@ -44,15 +44,15 @@ import picocli.CommandLine.Spec;
         description = {
             "Keeps what you see on the bars of a batch: after 24 hours, after 7 days, or whenever you look.",
             "Without options it asks, where there is a terminal. Every look is kept beside the session, none replaces"
-                    + " another. What looks say of heat: fifthform learn"
+                    + " another. What looks say of heat: monitor/run learn"
         },
         footer = {
             "",
             "Examples:",
-            "  fifthform look last --bloom none --snap clean --gloss bright",
-            "  fifthform look 2026-01-31-101500-dark --age 24h --bloom streaks --place edges --photo bars.jpg",
-            "  fifthform look last --show",
-            "  fifthform look last --undo 2"
+            "  monitor/run look last --bloom none --snap clean --gloss bright",
+            "  monitor/run look 2026-01-31-101500-dark --age 24h --bloom streaks --place edges --photo bars.jpg",
+            "  monitor/run look last --show",
+            "  monitor/run look last --undo 2"
         })
 final class LookCommand implements Callable<Integer> {
     private static final Pattern AGE = Pattern.compile("(\\d{1,6}(?:[.,]\\d{1,3})?)\\s*(h|d|w)[a-z]*");
@@ -148,7 +148,7 @@ final class LookCommand implements Callable<Integer> {
     private void show(LookFile.Loaded loaded, Session session) {
         String of = session.header().session();
         if (loaded.looks().isEmpty() && !json) {
-            out().println("No look at " + of + " is kept yet. Begin with: fifthform look " + of + " --bloom none");
+            out().println("No look at " + of + " is kept yet. Begin with: monitor/run look " + of + " --bloom none");
         }
         for (KeptLook look : loaded.looks()) {
             if (json) out().println(answer(of, look));
@@ -181,7 +181,7 @@ final class LookCommand implements Callable<Integer> {
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
                     "Nothing was said of the bars, and there is no terminal to ask on. Nothing was kept."
-                            + " Say at least: --bloom none (fifthform look --help has the words)");
+                            + " Say at least: --bloom none (monitor/run look --help has the words)");
         }
         try {
             BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
@@ -217,10 +217,10 @@ final class LookCommand implements Callable<Integer> {
         if (contradicts) {
             out().println(
                             "One look found marks and a later one none, and marks do not go away: until you take the wrong one"
-                                    + " back, this batch counts for nothing. fifthform look " + of
+                                    + " back, this batch counts for nothing. monitor/run look " + of
                                     + " --show, then --undo N");
         } else if (sign == Sign.CLEAN || sign == Sign.LOST_TEMPER)
-            out().println("What your batches say together: fifthform learn" + (practice ? " --practice" : ""));
+            out().println("What your batches say together: monitor/run learn" + (practice ? " --practice" : ""));
     }
 
     private static String answer(String session, KeptLook look) {

@@ -44,9 +44,9 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform plan --amount 800 --bowl steel --tap 14 --thermometer checked",
-            "  fifthform plan --amount 800 --bowl steel --bowl-weight 350 --pan-weight 900 --start 18:30 --why",
-            "  fifthform plan --amount 500 --chocolate milk --card evening.svg"
+            "  monitor/run plan --amount 800 --bowl steel --tap 14 --thermometer checked",
+            "  monitor/run plan --amount 800 --bowl steel --bowl-weight 350 --pan-weight 900 --start 18:30 --why",
+            "  monitor/run plan --amount 500 --chocolate milk --card evening.svg"
         })
 final class PlanCommand implements Callable<Integer> {
     private static final String USUAL_CHOCOLATE = "dark";
@@ -167,7 +167,7 @@ final class PlanCommand implements Callable<Integer> {
         if (json || !Screens.isTerminal(System.console())) {
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
-                    "How much chocolate was not said. Nothing was done. Say for example: fifthform plan --amount 800");
+                    "How much chocolate was not said. Nothing was done. Say for example: monitor/run plan --amount 800");
         }
         ask(new PlanQuestions(new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), out()));
     }

@@ -56,7 +56,7 @@ final class ProofReport {
             lines.add("  " + edges(measure.scale()));
             lines.add("  Provisional: these edges are our own model's, no published ones were read."
                     + (measure.basis() == Measure.Basis.FROM_MASS
-                            ? " This cup was never calibrated; fifthform prove --calibrate does it."
+                            ? " This cup was never calibrated; monitor/run prove --calibrate does it."
                             : "")
                     + " From three good curves of your own on, those take their place.");
         }
@@ -85,7 +85,7 @@ final class ProofReport {
             case NO_TEMPER -> "Do not pour. Cool again to the cool range and stir, or melt out and begin anew.";
             case OVER ->
                 "Too many crystals, it will be thick: warm by half a degree within the range, stir, and prove again.";
-            case UNCLEAR -> "Take another sample in the same way, and try a smear beside it: fifthform prove --smear";
+            case UNCLEAR -> "Take another sample in the same way, and try a smear beside it: monitor/run prove --smear";
         };
     }
 

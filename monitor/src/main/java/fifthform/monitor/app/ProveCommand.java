@@ -51,13 +51,13 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  fifthform prove --probe practice",
-            "  fifthform prove --probe practice:under --speed max",
-            "  fifthform prove --probe /dev/ttyUSB0 --cup foil --calibrate",
-            "  fifthform prove --probe /dev/ttyUSB0 --cup foil",
-            "  fifthform prove --curve sample.csv --cup foil --bath 0.2",
-            "  fifthform prove --smear --minutes 4 --look glossy --room 20",
-            "  fifthform prove mark last good"
+            "  monitor/run prove --probe practice",
+            "  monitor/run prove --probe practice:under --speed max",
+            "  monitor/run prove --probe /dev/ttyUSB0 --cup foil --calibrate",
+            "  monitor/run prove --probe /dev/ttyUSB0 --cup foil",
+            "  monitor/run prove --curve sample.csv --cup foil --bath 0.2",
+            "  monitor/run prove --smear --minutes 4 --look glossy --room 20",
+            "  monitor/run prove mark last good"
         })
 final class ProveCommand implements Callable<Integer> {
     private static final double LONGEST_SMEAR_MINUTES = 120;
@@ -212,7 +212,7 @@ final class ProveCommand implements Callable<Integer> {
             else
                 desk.say("Nothing is kept: this was "
                         + (origin(subject).equals("simulated") ? "practice" : "a recording")
-                        + ". With your own: fifthform prove --probe PORT");
+                        + ". With your own: monitor/run prove --probe PORT");
             return exit;
         } finally {
             if (!real) deleted(folder);

@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Lists your cups, and the samples that were judged in them.",
-        footer = {"", "Example: fifthform prove list"})
+        footer = {"", "Example: monitor/run prove list"})
 final class ProveListCommand implements Callable<Integer> {
     @ParentCommand
     private ProveCommand prove;
@@ -43,7 +43,7 @@ final class ProveListCommand implements Callable<Integer> {
             for (KeptCurve curve : cup.curves()) out.println(json ? line(cup, curve) : row(curve));
         }
         if (loaded.cups().isEmpty() && !json)
-            out.println("Nothing was proved yet. Try: fifthform prove --probe practice");
+            out.println("Nothing was proved yet. Try: monitor/run prove --probe practice");
         return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
 

@@ -25,14 +25,14 @@ import picocli.CommandLine.Spec;
             "Says how the bars were, a day and a week later.",
             "From three good curves on, samples are judged by them."
         },
-        footer = {"", "Example: fifthform prove mark last good"})
+        footer = {"", "Example: monitor/run prove mark last good"})
 final class ProveMarkCommand implements Callable<Integer> {
     private static final String LAST = "last";
 
     @ParentCommand
     private ProveCommand prove;
 
-    @Parameters(index = "0", paramLabel = "PROOF", description = "its name, see: fifthform prove list; or last")
+    @Parameters(index = "0", paramLabel = "PROOF", description = "its name, see: monitor/run prove list; or last")
     private String proof;
 
     @Parameters(index = "1", paramLabel = "good|bad|none", description = "how the bars were")
@@ -56,7 +56,7 @@ final class ProveMarkCommand implements Callable<Integer> {
         if (cup.isEmpty())
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
-                    "No judged sample is called " + name + ". Nothing was done. Their names: fifthform prove list");
+                    "No judged sample is called " + name + ". Nothing was done. Their names: monitor/run prove list");
         KeptCup marked = cup.get().marked(name, mark);
         try {
             cups.keep(marked);
@@ -83,8 +83,9 @@ final class ProveMarkCommand implements Callable<Integer> {
                 .flatMap(c -> c.curves().stream())
                 .max(Comparator.comparing(KeptCurve::at))
                 .map(KeptCurve::proof)
-                .orElseThrow(() -> new Refusal(
-                        Exit.ANSWER_IS_NO,
-                        "No sample was judged yet, so there is none to mark. Prove one: fifthform prove --probe PORT"));
+                .orElseThrow(
+                        () -> new Refusal(
+                                Exit.ANSWER_IS_NO,
+                                "No sample was judged yet, so there is none to mark. Prove one: monitor/run prove --probe PORT"));
     }
 }
