@@ -52,7 +52,7 @@ class LearnCommandTest {
         Said said = said("learn");
         assertEquals(0, said.exit());
         assertTrue(said.out().startsWith("Too few batches"), said.out());
-        assertTrue(said.out().contains("fifthform look last"), said.out());
+        assertTrue(said.out().contains("monitor/run look last"), said.out());
     }
 
     @Test
@@ -81,7 +81,7 @@ class LearnCommandTest {
         tenBatches();
         Said said = said("learn");
         assertTrue(said.out().contains("In your last 10 batches harm began near 33.1 °C (9 times in 10 "), said.out());
-        assertTrue(said.out().contains("stays in force. To work by your own: fifthform learn"), said.out());
+        assertTrue(said.out().contains("stays in force. To work by your own: monitor/run learn"), said.out());
         Said json = said("learn", "--json");
         assertTrue(json.out().contains("\"says\":\"limit\",\"limit_c\":33."), json.out());
         assertTrue(json.out().contains("\"published_c\":33.8,\"in_force_c\":33.8"), json.out());
@@ -155,7 +155,7 @@ class LearnCommandTest {
         said("learn", "--chocolate", "dark", "--practice", "--write", "x")
                 .refuses(2, "--write was given with --practice", "Nothing was written.", "leave --practice out");
         said("learn", "--chocolate", "dark", "--write", "x")
-                .refuses(1, "No looks at bars of dark are kept.", "Nothing was written.", "fifthform look last");
+                .refuses(1, "No looks at bars of dark are kept.", "Nothing was written.", "monitor/run look last");
         looked(Origin.REAL, 31.6, "none");
         Said few = said("learn", "--chocolate", "dark", "--write", "x");
         few.refuses(1, "show no limit of your own (too-few-batches)", "", "Look at more batches");

@@ -31,6 +31,6 @@ class WayUpTest {
         int falseLifts = ways.stream().mapToInt(WayUp::falseLifts).sum();
         assertTrue(50 * over <= WAYS, over + " over by 0.3 K: " + ways);
         assertTrue(100 * inside >= 85L * WAYS, inside + " in range: " + ways);
-        assertTrue(10 * falseLifts <= WAYS, falseLifts + " told to lift what was off the bath: " + ways);
+        assertTrue(8 * falseLifts <= WAYS, falseLifts + " told to lift what was off the bath: " + ways);
     }
 }
