@@ -67,10 +67,10 @@ final class KeyDesk implements Consumer<Key> {
     private final AtomicReference<Said> said =
             new AtomicReference<>(new Said("", Instant.MIN, Optional.empty(), Instant.MIN));
 
-    /** A number that is being typed, until when it waits for the next digit. */
     /** Of the key that says what a sample showed. */
     private int nextVerdict;
 
+    /** A number that is being typed, until when it waits for the next digit. */
     private final AtomicReference<Optional<Typing>> typing = new AtomicReference<>(Optional.empty());
 
     private record Typing(NumberEntry entry, Instant until, Number number) {}
