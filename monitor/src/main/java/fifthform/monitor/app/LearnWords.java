@@ -144,7 +144,7 @@ final class LearnWords {
                 "Its melt-out is " + units.withUnit(own.meltOut().limitCelsius()) + " (published "
                         + units.withUnit(learned.limit().publishedCelsius()) + ") and its warning "
                         + units.withUnit(own.meltOut().warnCelsius()) + ". Alarms go by it in batches that name it:"
-                        + " fifthform watch --chocolate " + own.id(),
+                        + " monitor/run watch --chocolate " + own.id(),
                 "To go back, name " + learned.id() + " again, or delete the file.");
     }
 

@@ -54,7 +54,7 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--chocolate", paramLabel = "ID", description = "recipe's id or file; see: fifthform recipes")
+    @Option(names = "--chocolate", paramLabel = "ID", description = "recipe's id or file; see: monitor/run recipes")
     private String chocolate;
 
     @Option(names = "--amount", paramLabel = "GRAMS", description = "chocolate to be melted, 50 to 20000 g")
@@ -214,7 +214,7 @@ final class PlanCommand implements Callable<Integer> {
 
     /** What the plan hands on to the watching; one stay over the bath, since that is what the times are for. */
     private String watchLine(BatchPlan plan, PlanKey bath) {
-        StringBuilder line = new StringBuilder("fifthform watch --chocolate ")
+        StringBuilder line = new StringBuilder("monitor/run watch --chocolate ")
                 .append(chocolate != null ? chocolate : plan.request().recipe().id())
                 .append(" --amount ")
                 .append(Math.round(plan.request().grams()));

@@ -46,7 +46,7 @@ class PlanCommandTest {
                 "MOULDS",
                 "COOL",
                 "18:30",
-                "Then type: fifthform watch");
+                "Then type: monitor/run watch");
         int from = 0;
         for (String word : order) {
             int at = said.out().indexOf(word, from);
