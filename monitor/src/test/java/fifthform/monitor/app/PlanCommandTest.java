@@ -57,10 +57,10 @@ class PlanCommandTest {
         assertFalse(said.out().contains("source:"), said.out());
         String line = said.out()
                 .lines()
-                .filter(l -> l.startsWith("Then type: fifthform "))
+                .filter(l -> l.startsWith("Then type: monitor/run "))
                 .findFirst()
                 .orElseThrow()
-                .replace("Then type: fifthform ", "");
+                .replace("Then type: monitor/run ", "");
         new CommandLine(new FifthForm()).parseArgs(line.split(" "));
     }
 
