@@ -35,17 +35,17 @@ public record Copies(TwoNodes lower, TwoNodes middle, TwoNodes higher) {
     /** One step without a wall of another temperature; temperatures beyond the model's range count as at its end. */
     public Copies step(Kinetics kinetics, double celsius, double shearPerSecond, double seconds) {
         return new Copies(
-                lower.step(kinetics, within(celsius - SPREAD_KELVIN), shearPerSecond, seconds),
-                middle.step(kinetics, within(celsius), shearPerSecond, seconds),
-                higher.step(kinetics, within(celsius + SPREAD_KELVIN), shearPerSecond, seconds));
+                lower.step(kinetics, Kinetics.within(celsius - SPREAD_KELVIN), shearPerSecond, seconds),
+                middle.step(kinetics, Kinetics.within(celsius), shearPerSecond, seconds),
+                higher.step(kinetics, Kinetics.within(celsius + SPREAD_KELVIN), shearPerSecond, seconds));
     }
 
     /** One step with a layer at the wall, {@code wallKelvin} warmer than the bulk. */
     public Copies step(Kinetics kinetics, double celsius, double wallKelvin, double shearPerSecond, double seconds) {
         return new Copies(
-                lower.step(kinetics, within(celsius - SPREAD_KELVIN), wallKelvin, shearPerSecond, seconds),
-                middle.step(kinetics, within(celsius), wallKelvin, shearPerSecond, seconds),
-                higher.step(kinetics, within(celsius + SPREAD_KELVIN), wallKelvin, shearPerSecond, seconds));
+                lower.step(kinetics, Kinetics.within(celsius - SPREAD_KELVIN), wallKelvin, shearPerSecond, seconds),
+                middle.step(kinetics, Kinetics.within(celsius), wallKelvin, shearPerSecond, seconds),
+                higher.step(kinetics, Kinetics.within(celsius + SPREAD_KELVIN), wallKelvin, shearPerSecond, seconds));
     }
 
     /** The stable seed of the three. */
@@ -54,9 +54,5 @@ public record Copies(TwoNodes lower, TwoNodes middle, TwoNodes higher) {
                 lower.mean(kinetics).stableSeed(),
                 middle.mean(kinetics).stableSeed(),
                 higher.mean(kinetics).stableSeed());
-    }
-
-    private static double within(double celsius) {
-        return Math.min(Kinetics.HIGHEST_CELSIUS, Math.max(Kinetics.LOWEST_CELSIUS, celsius));
     }
 }

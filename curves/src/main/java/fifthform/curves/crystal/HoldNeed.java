@@ -7,8 +7,7 @@ import java.util.Optional;
 
 /**
  * How much longer the bowl should be stirred at the temperature it has, so that enough arrives in the working range: what
- * is there grows on the way up as well. Depth and time count alike: what 27.5 °C
- * makes in 6 min takes 12 min at 28.5 °C.
+ * is there grows on the way up as well. Depth and time count alike: what 27.5 °C makes in 6 min takes 13 min at 28.5 °C.
  *
  * @param at when it was reckoned
  * @param left time from then on; zero where there is enough; empty where half an hour here would not do
@@ -69,14 +68,14 @@ record HoldNeed(Instant at, Optional<Duration> left) {
         double warmer = celsius + Copies.SPREAD_KELVIN;
         double held = 0;
         while (held <= LONGEST.toSeconds()) {
-            boolean enough = arriving(kinetics, guess, celsius, shearPerSecond, workCelsius, 0) >= ARRIVING
-                    && arriving(kinetics, least, warmer, shearPerSecond, workCelsius, Copies.SPREAD_KELVIN)
+            boolean enough = arriving(kinetics, guess, celsius, shearPerSecond, workCelsius) >= ARRIVING
+                    && arriving(kinetics, least, warmer, shearPerSecond, workCelsius + Copies.SPREAD_KELVIN)
                             >= LEAST_ARRIVING;
             if (enough) return new HoldNeed(now, Optional.of(Duration.ofSeconds((long) held)));
             double until = held + look(held);
             for (; held < until; held += HOLD_STEP_SECONDS) {
-                guess = kinetics.step(guess, within(celsius), shearPerSecond, HOLD_STEP_SECONDS);
-                least = kinetics.step(least, within(warmer), shearPerSecond, HOLD_STEP_SECONDS);
+                guess = kinetics.step(guess, Kinetics.within(celsius), shearPerSecond, HOLD_STEP_SECONDS);
+                least = kinetics.step(least, Kinetics.within(warmer), shearPerSecond, HOLD_STEP_SECONDS);
             }
         }
         return new HoldNeed(now, Optional.empty());
@@ -88,26 +87,16 @@ record HoldNeed(Instant at, Optional<Duration> left) {
         return heldSeconds < 600 ? 30 : 60;
     }
 
-    /** Stable seed after the way up, kg per kg of fat. */
+    /** Stable seed after the way up to {@code toCelsius}, kg per kg of fat. */
     private static double arriving(
-            Kinetics kinetics,
-            Crystals from,
-            double celsius,
-            double shearPerSecond,
-            double workCelsius,
-            double offKelvin) {
+            Kinetics kinetics, Crystals from, double celsius, double shearPerSecond, double toCelsius) {
         Crystals c = from;
         double stepSeconds = WAY_UP.toSeconds() / (double) STEPS_UP;
-        double to = workCelsius + offKelvin;
         for (int i = 0; i < STEPS_UP; i++) {
-            double here = celsius + (to - celsius) * (i + 0.5) / STEPS_UP;
-            c = kinetics.leap(c, within(here), shearPerSecond, stepSeconds);
+            double here = celsius + (toCelsius - celsius) * (i + 0.5) / STEPS_UP;
+            c = kinetics.leap(c, Kinetics.within(here), shearPerSecond, stepSeconds);
         }
         return c.stableSeed();
-    }
-
-    private static double within(double celsius) {
-        return Math.min(Kinetics.HIGHEST_CELSIUS, Math.max(Kinetics.LOWEST_CELSIUS, celsius));
     }
 
     /** What is left at a later time. */

@@ -223,6 +223,11 @@ public final class Kinetics {
                                 - lostSix));
     }
 
+    /** A temperature beyond the model's range counts as at its end. */
+    static double within(double celsius) {
+        return Math.min(HIGHEST_CELSIUS, Math.max(LOWEST_CELSIUS, celsius));
+    }
+
     /**
      * One step of Euler's method: 1 s in a bowl, 0.25 s in a small cooling sample.
      *

@@ -36,17 +36,12 @@ public record TwoNodes(Crystals bulk, Crystals wall) {
      */
     public TwoNodes step(Kinetics kinetics, double celsius, double wallKelvin, double shearPerSecond, double seconds) {
         Rates inBulk = kinetics.rates(bulk, celsius, shearPerSecond);
-        Rates atWall = kinetics.rates(wall, within(celsius + wallKelvin), shearPerSecond);
+        Rates atWall = kinetics.rates(wall, Kinetics.within(celsius + wallKelvin), shearPerSecond);
         double toWall = kinetics.wallExchangePerSecond();
         double toBulk = toWall * kinetics.wallShare() / (1 - kinetics.wallShare());
         return new TwoNodes(
                 kinetics.after(bulk, exchanged(inBulk, bulk, wall, toBulk), seconds),
                 kinetics.after(wall, exchanged(atWall, wall, bulk, toWall), seconds));
-    }
-
-    /** A wall beyond the model's range counts as at its end. */
-    private static double within(double celsius) {
-        return Math.min(Kinetics.HIGHEST_CELSIUS, Math.max(Kinetics.LOWEST_CELSIUS, celsius));
     }
 
     private static Rates exchanged(Rates r, Crystals here, Crystals there, double perSecond) {

@@ -99,6 +99,7 @@ public final class Engine {
         Batch followed =
                 news ? told.batch().followed(setup.recipe(), trusted.get(), window, odds, now, passed) : told.batch();
         Optional<Track> bath = told.tracks().of(setup, Role.BATH);
+        OptionalDouble bathCelsius = bathCelsius(bath, now);
         Coasting coasting = trusted.map(e -> told.coasting()
                         .followed(
                                 setup,
@@ -106,7 +107,7 @@ public final class Engine {
                                 followed.contact(),
                                 e,
                                 window,
-                                bathCelsius(bath, now),
+                                bathCelsius,
                                 now,
                                 passed))
                 .orElse(told.coasting());
@@ -115,14 +116,15 @@ public final class Engine {
         Optional<Saying> said = insight.guess()
                 .map(guess ->
                         new Saying(guess, told.started(), told.calibration().factor()));
-        Optional<Forecast> forecast =
-                trusted.map(e -> Forecasts.make(known, batch, coasting, e, bathCelsius(bath, now), said, now)
-                        .after(before.hindsight()));
+        Optional<Forecast> forecast = trusted.map(e -> Forecasts.make(known, batch, coasting, e, bathCelsius, said, now)
+                .after(before.hindsight()));
         Calibration calibration = told.calibration().followed(told.coasting(), coasting, batch, said);
         Hindsight hindsight = news && forecast.isPresent()
                 ? before.hindsight().with(trusted.get(), batch.contact(), forecast.get())
                 : before.hindsight();
-        Optional<Temper> crystals = crystals(told, setup)
+        // A chocolate that turns out to be another one is judged by that one's fat from now on.
+        Optional<Temper> crystals = told.crystals()
+                .flatMap(c -> c.of(setup))
                 .map(c -> c.followed(
                         setup,
                         before.batch(),
@@ -130,7 +132,7 @@ public final class Engine {
                         coasting,
                         news ? trusted : Optional.empty(),
                         window,
-                        bathCelsius(bath, now),
+                        bathCelsius,
                         now,
                         passed));
         Situation situation = new Situation(
@@ -167,11 +169,6 @@ public final class Engine {
                 crystals,
                 told.alarms().next(conditions::of, batch.phase(), now),
                 CueRules.next(situation, told.cues()));
-    }
-
-    /** A chocolate that turns out to be another one is judged by that one's fat from now on. */
-    private static Optional<Temper> crystals(State told, Setup setup) {
-        return told.crystals().isPresent() ? told.crystals().get().of(setup) : Optional.empty();
     }
 
     private static Point pointOf(Estimate estimate) {

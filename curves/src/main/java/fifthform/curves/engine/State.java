@@ -133,68 +133,42 @@ public record State(
     }
 
     State withTold(Told other) {
-        return with(other, tracks, batch, coasting, alarms);
+        return with(other, tracks, batch, coasting, crystals, alarms, cues);
     }
 
     State withTracks(Tracks other) {
-        return with(told, other, batch, coasting, alarms);
+        return with(told, other, batch, coasting, crystals, alarms, cues);
     }
 
     State withBatch(Batch other) {
-        return with(told, tracks, other, coasting, alarms);
+        return with(told, tracks, other, coasting, crystals, alarms, cues);
     }
 
     State withCoasting(Coasting other) {
-        return with(told, tracks, batch, other, alarms);
-    }
-
-    State withAlarms(AlarmBank other) {
-        return with(told, tracks, batch, coasting, other);
+        return with(told, tracks, batch, other, crystals, alarms, cues);
     }
 
     State withCrystals(Optional<Temper> other) {
-        return new State(
-                inputs,
-                started,
-                at,
-                told,
-                tracks,
-                window,
-                estimate,
-                insight,
-                batch,
-                coasting,
-                calibration,
-                forecast,
-                hindsight,
-                other,
-                alarms,
-                cues);
+        return with(told, tracks, batch, coasting, other, alarms, cues);
+    }
+
+    State withAlarms(AlarmBank other) {
+        return with(told, tracks, batch, coasting, crystals, other, cues);
     }
 
     State withCues(CueBoard other) {
-        return new State(
-                inputs,
-                started,
-                at,
-                told,
-                tracks,
-                window,
-                estimate,
-                insight,
-                batch,
-                coasting,
-                calibration,
-                forecast,
-                hindsight,
-                crystals,
-                alarms,
-                other);
+        return with(told, tracks, batch, coasting, crystals, alarms, other);
     }
 
     /** What an input can say by itself; the rest is concluded by the engine. */
     private State with(
-            Told otherTold, Tracks otherTracks, Batch otherBatch, Coasting otherCoasting, AlarmBank otherAlarms) {
+            Told otherTold,
+            Tracks otherTracks,
+            Batch otherBatch,
+            Coasting otherCoasting,
+            Optional<Temper> otherCrystals,
+            AlarmBank otherAlarms,
+            CueBoard otherCues) {
         return new State(
                 inputs,
                 started,
@@ -209,8 +183,8 @@ public record State(
                 calibration,
                 forecast,
                 hindsight,
-                crystals,
+                otherCrystals,
                 otherAlarms,
-                cues);
+                otherCues);
     }
 }
