@@ -2,23 +2,21 @@ package fifthform.monitor.adapters;
 
 import fifthform.curves.check.Problem;
 import fifthform.curves.setup.Origin;
+import fifthform.monitor.settings.KeptFiles;
 import fifthform.probe.find.KnownAdapter;
 import fifthform.probe.find.KnownProbe;
 import fifthform.probe.find.UsbIdentity;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The adapters on disk, one file each, to which lines are only ever added. Reading never fails: what is damaged is kept
@@ -99,30 +97,18 @@ public final class Adapters {
      * @throws IOException it cannot be renamed; the adapter stays known
      */
     public Path forget(KeptAdapter adapter) throws IOException {
-        return Files.move(adapter.file(), free(adapter.file(), ".forgotten"));
+        return Files.move(adapter.file(), KeptFiles.free(adapter.file(), ".forgotten"));
     }
 
     private List<Path> files(List<Problem> problems) {
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            problems.add(new Problem(
-                    folder.toString(),
-                    "This is a file, and the folder of the probes should be here; so every probe is taken as unchecked,"
-                            + " and none can be remembered.",
-                    "Move the file to another place or name, or name another folder with --data."));
-        }
-        if (!Files.isDirectory(folder)) return List.of();
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(ENDING))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            problems.add(new Problem(
-                    folder.toString(),
-                    "The probes that were checked cannot be listed (" + e.getMessage()
-                            + "), so every probe is taken as unchecked.",
-                    "Check that you may read this folder."));
-            return List.of();
-        }
+        return KeptFiles.in(
+                folder,
+                ENDING,
+                "This is a file, and the folder of the probes should be here; so every probe is taken as unchecked,"
+                        + " and none can be remembered.",
+                why -> "The probes that were checked cannot be listed (" + why
+                        + "), so every probe is taken as unchecked.",
+                problems);
     }
 
     private Optional<KeptAdapter> read(Path file, List<Problem> problems) {
@@ -136,7 +122,8 @@ public final class Adapters {
                 return Optional.empty();
             }
             if (reading.adapter().isEmpty()) {
-                problems.add(damaged(file, Files.move(file, free(file, ".unreadable")), "it is taken as unknown"));
+                problems.add(damaged(
+                        file, Files.move(file, KeptFiles.free(file, KeptFiles.UNREADABLE)), "it is taken as unknown"));
                 return Optional.empty();
             }
             if (reading.isDamaged()) problems.add(mend(file, reading));
@@ -151,7 +138,8 @@ public final class Adapters {
 
     private static Optional<KeptAdapter> aside(Path file, List<Problem> problems) {
         try {
-            problems.add(damaged(file, Files.move(file, free(file, ".unreadable")), "it is taken as unknown"));
+            problems.add(damaged(
+                    file, Files.move(file, KeptFiles.free(file, KeptFiles.UNREADABLE)), "it is taken as unknown"));
         } catch (IOException e) {
             problems.add(unreadable(file, e));
         }
@@ -160,15 +148,9 @@ public final class Adapters {
 
     /** The whole as it was goes under another name; the lines that can be read take its place. */
     private static Problem mend(Path file, AdapterReading reading) throws IOException {
-        Path aside = free(file, ".unreadable");
+        Path aside = KeptFiles.free(file, KeptFiles.UNREADABLE);
         Files.copy(file, aside);
-        Path fresh = file.resolveSibling(file.getFileName() + ".new");
-        Files.writeString(fresh, reading.goodText());
-        try {
-            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
-        }
+        KeptFiles.replace(file, reading.goodText());
         return damaged(file, aside, "the lines that can be read are used");
     }
 
@@ -223,12 +205,5 @@ public final class Adapters {
         Path file = folder.resolve(name + ENDING);
         for (int number = 2; Files.exists(file); number++) file = folder.resolve(name + "-" + number + ENDING);
         return file;
-    }
-
-    private static Path free(Path file, String ending) {
-        Path other = file.resolveSibling(file.getFileName() + ending);
-        for (int number = 2; Files.exists(other); number++)
-            other = file.resolveSibling(file.getFileName() + ending + "-" + number);
-        return other;
     }
 }

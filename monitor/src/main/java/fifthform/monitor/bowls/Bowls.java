@@ -2,16 +2,14 @@ package fifthform.monitor.bowls;
 
 import fifthform.curves.check.Problem;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.settings.KeptFiles;
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The bowls on disk, one file each, written to a new file and moved into place. Reading never fails: what is damaged is
@@ -53,15 +51,7 @@ public final class Bowls {
 
     /** @throws IOException it cannot be written; what was kept before stands */
     public void keep(KeptBowl bowl) throws IOException {
-        Files.createDirectories(folder);
-        Path file = file(bowl.id());
-        Path fresh = file.resolveSibling(file.getFileName() + ".new");
-        Files.writeString(fresh, BowlText.write(bowl));
-        try {
-            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
-        }
+        KeptFiles.replace(file(bowl.id()), BowlText.write(bowl));
     }
 
     /**
@@ -71,7 +61,7 @@ public final class Bowls {
      * @throws IOException it cannot be renamed; the bowl stays known
      */
     public Path forget(KeptBowl bowl) throws IOException {
-        return Files.move(file(bowl.id()), free(file(bowl.id()), ".forgotten"));
+        return Files.move(file(bowl.id()), KeptFiles.free(file(bowl.id()), ".forgotten"));
     }
 
     private Path file(String id) {
@@ -79,25 +69,13 @@ public final class Bowls {
     }
 
     private List<Path> files(List<Problem> problems) {
-        if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            problems.add(new Problem(
-                    folder.toString(),
-                    "This is a file, and the folder of the bowls should be here; so every bowl is taken as new, and none"
-                            + " can be kept.",
-                    "Move the file to another place or name, or name another folder with --data."));
-        }
-        if (!Files.isDirectory(folder)) return List.of();
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.toString().endsWith(ENDING))
-                    .sorted()
-                    .toList();
-        } catch (IOException e) {
-            problems.add(new Problem(
-                    folder.toString(),
-                    "What the bowls taught cannot be listed (" + e.getMessage() + "), so every bowl is taken as new.",
-                    "Check that you may read this folder."));
-            return List.of();
-        }
+        return KeptFiles.in(
+                folder,
+                ENDING,
+                "This is a file, and the folder of the bowls should be here; so every bowl is taken as new, and none"
+                        + " can be kept.",
+                why -> "What the bowls taught cannot be listed (" + why + "), so every bowl is taken as new.",
+                problems);
     }
 
     private Optional<KeptBowl> read(Path file, List<Problem> problems) {
@@ -114,36 +92,14 @@ public final class Bowls {
     }
 
     /** The amounts that can be read stay known; the file as it was is kept beside them. */
-    private Problem partly(Path file, BowlText.Read read) {
+    private static Problem partly(Path file, BowlText.Read read) {
         String what = "Some of what this bowl taught cannot be read (" + String.join("; ", read.complaints())
                 + "), so those amounts are taken as new.";
-        try {
-            Path copy = Files.copy(file, free(file, ".unreadable"));
-            keep(read.bowl());
-            return new Problem(
-                    file.toString(),
-                    what,
-                    "The rest stays known. The file as it was is kept as " + copy.getFileName()
-                            + ": mend that line there and give it back this name, or forget it.");
-        } catch (IOException e) {
-            return new Problem(file.toString(), what, "Check that you may read and change this file.");
-        }
+        return KeptFiles.mended(file, what, BowlText.write(read.bowl()), "forget");
     }
 
     private static Problem aside(Path file, Exception why) {
         String what = "What this bowl taught cannot be read (" + why.getMessage() + "), so it is taken as new.";
-        try {
-            Path aside = Files.move(file, free(file, ".unreadable"));
-            return new Problem(file.toString(), what, "The file is kept as " + aside.getFileName() + ".");
-        } catch (IOException e) {
-            return new Problem(file.toString(), what, "Check that you may read and change this file.");
-        }
-    }
-
-    private static Path free(Path file, String ending) {
-        Path other = file.resolveSibling(file.getFileName() + ending);
-        for (int number = 2; Files.exists(other); number++)
-            other = file.resolveSibling(file.getFileName() + ending + "-" + number);
-        return other;
+        return KeptFiles.aside(file, what, "file");
     }
 }

@@ -7,11 +7,9 @@ import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.Settings.Theme;
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,14 +49,7 @@ public final class SettingsFile {
      * @throws IOException it cannot be written; the old settings stand
      */
     public void save(Settings settings) throws IOException {
-        Files.createDirectories(file.toAbsolutePath().getParent());
-        Path fresh = file.resolveSibling(file.getFileName() + ".new");
-        Files.writeString(fresh, text(settings));
-        try {
-            Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
-        }
+        KeptFiles.replace(file, text(settings));
     }
 
     private static String text(Settings settings) {
@@ -107,16 +98,7 @@ public final class SettingsFile {
     }
 
     private Problem setAside(Exception why) {
-        Path aside = file.resolveSibling(file.getFileName() + ".unreadable");
-        for (int number = 2; Files.exists(aside); number++) {
-            aside = file.resolveSibling(file.getFileName() + ".unreadable-" + number);
-        }
         String what = "The settings cannot be read (" + why.getMessage() + "), so the usual ones are used.";
-        try {
-            Files.move(file, aside);
-            return new Problem(file.toString(), what, "The old file is kept as " + aside.getFileName() + ".");
-        } catch (IOException e) {
-            return new Problem(file.toString(), what, "Check that you may read and change this file.");
-        }
+        return KeptFiles.aside(file, what, "old file");
     }
 }

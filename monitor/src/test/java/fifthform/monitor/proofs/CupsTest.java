@@ -51,6 +51,16 @@ class CupsTest {
     }
 
     @Test
+    void aFileWhereTheFolderShouldBeIsSaid() throws IOException {
+        Files.writeString(home.resolve("cups"), "a note");
+        Cups.Loaded loaded = cups().load();
+        assertEquals(List.of(), loaded.cups());
+        assertTrue(
+                loaded.problems().toString().contains("This is a file"),
+                loaded.problems().toString());
+    }
+
+    @Test
     void whatIsKeptIsReadAgain() throws IOException {
         cups().keep(foil());
         cups().keep(KeptCup.named("milk", "foil"));
