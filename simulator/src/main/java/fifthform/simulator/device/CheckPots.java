@@ -2,8 +2,6 @@ package fifthform.simulator.device;
 
 import fifthform.curves.check.Require;
 import fifthform.probe.link.Arrival;
-import fifthform.probe.link.ByteLink;
-import fifthform.probe.link.LinkException;
 import fifthform.probe.link.LinkSource;
 import fifthform.simulator.maker.StandardNormal;
 import java.time.Duration;
@@ -11,7 +9,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -99,18 +96,7 @@ public final class CheckPots {
 
     /** Where the probe is plugged in. */
     public LinkSource source() {
-        return new LinkSource() {
-            @Override
-            public String place() {
-                return adapter.place();
-            }
-
-            @Override
-            public ByteLink open() {
-                adapter.listen();
-                return new Line();
-            }
-        };
+        return SingleLine.source(adapter, this::tick);
     }
 
     private Arrival tick() {
@@ -124,31 +110,5 @@ public final class CheckPots {
 
     private static double seconds(Duration duration) {
         return duration.toNanos() / 1e9;
-    }
-
-    /** An open line to the pots' adapter. */
-    private final class Line implements ByteLink {
-        private boolean closed;
-
-        @Override
-        public Optional<Arrival> read() throws LinkException {
-            requireOpen();
-            return Optional.of(tick());
-        }
-
-        @Override
-        public void write(byte[] bytes) throws LinkException {
-            requireOpen();
-            adapter.hear(bytes);
-        }
-
-        @Override
-        public void close() {
-            closed = true;
-        }
-
-        private void requireOpen() throws LinkException {
-            if (closed) throw new LinkException(adapter.place(), "This line has been closed.", "Open it again.");
-        }
     }
 }

@@ -1,8 +1,6 @@
 package fifthform.simulator.device;
 
 import fifthform.probe.link.Arrival;
-import fifthform.probe.link.ByteLink;
-import fifthform.probe.link.LinkException;
 import fifthform.probe.link.LinkSource;
 import fifthform.simulator.maker.StandardNormal;
 import fifthform.simulator.tube.FatMake;
@@ -116,18 +114,7 @@ public final class SampleCup {
 
     /** Where the probe is plugged in. */
     public LinkSource source() {
-        return new LinkSource() {
-            @Override
-            public String place() {
-                return adapter.place();
-            }
-
-            @Override
-            public ByteLink open() {
-                adapter.listen();
-                return new Line();
-            }
-        };
+        return SingleLine.source(adapter, this::tick);
     }
 
     private Arrival tick() {
@@ -149,31 +136,5 @@ public final class SampleCup {
         boolean strokes = bowl == Bowl.STIRRED && waited > WAIT_SECONDS && random.nextDouble() < seconds / 3;
         if (strokes) tube.stir(0.4, 0.12);
         tipCelsius = tube.tipCelsius();
-    }
-
-    /** An open line to the cup's adapter. */
-    private final class Line implements ByteLink {
-        private boolean closed;
-
-        @Override
-        public Optional<Arrival> read() throws LinkException {
-            requireOpen();
-            return Optional.of(tick());
-        }
-
-        @Override
-        public void write(byte[] bytes) throws LinkException {
-            requireOpen();
-            adapter.hear(bytes);
-        }
-
-        @Override
-        public void close() {
-            closed = true;
-        }
-
-        private void requireOpen() throws LinkException {
-            if (closed) throw new LinkException(adapter.place(), "This line has been closed.", "Open it again.");
-        }
     }
 }
