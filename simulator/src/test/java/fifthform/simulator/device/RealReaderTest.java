@@ -9,6 +9,8 @@ import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Sample;
 import fifthform.curves.setup.ProbeId;
 import fifthform.probe.ProbeProtocol;
+import fifthform.probe.link.ByteLink;
+import fifthform.probe.link.LinkException;
 import fifthform.probe.link.LinkSource;
 import fifthform.probe.reader.ProbeLine;
 import fifthform.probe.reader.ProbeReader;
@@ -50,10 +52,11 @@ class RealReaderTest {
                 })
                 .start(START);
         CountDownLatch ends = new CountDownLatch(2);
+        CountDownLatch open = new CountDownLatch(2);
         List<Input> bowl = new CopyOnWriteArrayList<>();
         List<Input> bath = new CopyOnWriteArrayList<>();
-        try (ProbeReader bowlReader = reader("bowl", kitchen.bowlSource(), kitchen, bowl, ends);
-                ProbeReader bathReader = reader("bath", kitchen.bathSource(), kitchen, bath, ends)) {
+        try (ProbeReader bowlReader = reader("bowl", together(kitchen.bowlSource(), open), kitchen, bowl, ends);
+                ProbeReader bathReader = reader("bath", together(kitchen.bathSource(), open), kitchen, bath, ends)) {
             bathReader.start();
             bowlReader.start();
             assertTrue(ends.await(60, TimeUnit.SECONDS), "the lines did not end");
@@ -71,6 +74,31 @@ class RealReaderTest {
         long seconds = Duration.between(START, kitchen.now()).toSeconds();
         assertEquals(2.0 * (seconds - 25), samples.size(), 12);
         assertEquals(seconds, samples(bath).size(), 3);
+    }
+
+    /**
+     * A line that is open once both are. A thousand seconds go by here in one: what an adapter says before somebody listens
+     * is lost, and how much that is would depend on when the other thread happens to begin.
+     */
+    private static LinkSource together(LinkSource source, CountDownLatch open) {
+        return new LinkSource() {
+            @Override
+            public String place() {
+                return source.place();
+            }
+
+            @Override
+            public ByteLink open() throws LinkException {
+                ByteLink link = source.open();
+                open.countDown();
+                try {
+                    open.await();
+                } catch (InterruptedException e) {
+                    Thread.currentThread().interrupt();
+                }
+                return link;
+            }
+        };
     }
 
     private static ProbeReader reader(
