@@ -141,9 +141,9 @@ public record CrystalWatch(
         return kinetics.thickness(copies.middle().mean(kinetics));
     }
 
-    /** What the model says now, before it has held. */
-    SeedWord wordNow() {
-        SeedWord word = seed().word();
+    /** What is made of this seed, before it has held. */
+    SeedWord wordOf(SeedRange seed) {
+        SeedWord word = seed.word();
         return misgiving.map(m -> m.of(word)).orElse(word);
     }
 
@@ -168,8 +168,12 @@ public record CrystalWatch(
     }
 
     private CrystalWatch speaking(Instant now, boolean coolStepBegun) {
-        Spoken next = coolStepBegun ? spoken.next(wordNow(), seed().thick(), now) : Spoken.NOTHING;
+        Spoken next = coolStepBegun ? spokenOf(seed(), now) : Spoken.NOTHING;
         return next == spoken ? this : new CrystalWatch(kinetics, copies, beat, melt, four, next, misgiving, overshoot);
+    }
+
+    private Spoken spokenOf(SeedRange seed, Instant now) {
+        return spoken.next(wordOf(seed), seed.thick(), now);
     }
 
     private CrystalWatch with(

@@ -235,10 +235,10 @@ class CrystalWatchTest {
     @Test
     void seedOfUnknownAmountTakesAwayOnlyTheTooFew() {
         CrystalWatch warm = read(Programme.temper(30, 6), 1);
-        assertEquals(SeedWord.TOO_FEW, warm.wordNow());
-        assertEquals(SeedWord.DOUBTFUL, warm.seeded(Optional.empty()).wordNow());
+        assertEquals(SeedWord.TOO_FEW, warm.wordOf(warm.seed()));
+        assertEquals(SeedWord.DOUBTFUL, warm.seeded(Optional.empty()).wordOf(warm.seed()));
         CrystalWatch enough = read(Programme.temper(27.5, 6), 1).seeded(Optional.empty());
-        assertEquals(SeedWord.ENOUGH, enough.wordNow());
+        assertEquals(SeedWord.ENOUGH, enough.wordOf(enough.seed()));
     }
 
     @Test
