@@ -9,7 +9,6 @@ import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
-import fifthform.probe.find.Asking;
 import fifthform.probe.link.LinkException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -17,7 +16,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,17 +53,8 @@ final class CheckProbeCommand implements Callable<Integer> {
             description = "port, or port@channel; practice or file:PATH; otherwise the one used before")
     private String probe;
 
-    @Option(
-            names = "--talk",
-            paramLabel = "ID",
-            description = "how the adapter talks; otherwise as before or found out")
-    private String talk;
-
-    @Option(names = "--ask", description = "a device that says nothing by itself may be asked")
-    private boolean ask;
-
-    @Option(names = "--channel", paramLabel = "N", description = "the adapter's channel; otherwise the first to speak")
-    private Integer channel;
+    @Mixin
+    private CheckLineOptions line;
 
     @Option(names = "--against", paramLabel = "PORT", description = "compare with a second probe in the same bath")
     private String against;
@@ -89,10 +78,7 @@ final class CheckProbeCommand implements Callable<Integer> {
         settings.problems().forEach(err()::println);
         Settings choices = settings.settings();
         CheckDesk desk = desk(common.units().orElse(choices.units()));
-        AdapterFinder finder =
-                new AdapterFinder(new KnownProbes(loaded), new AdapterEar(ask ? Asking.ALLOWED : Asking.NEVER), err());
-        CheckSubjects subjects =
-                new CheckSubjects(loaded, Optional.ofNullable(talk), channel(), sensors, desk.manner(), finder);
+        CheckSubjects subjects = line.subjects(loaded, sensors, desk.manner(), err());
         CheckKeeper keeper = new CheckKeeper(adapters);
         String name = probe != null ? probe : ProbeChooser.bowl(loaded, choices.lastProbe());
         if (forget) return forget(name, new KnownProbes(loaded), keeper).code();
@@ -203,14 +189,6 @@ final class CheckProbeCommand implements Callable<Integer> {
         } catch (LinkException e) {
             throw new Refusal(Exit.NO_PROBE, e.getMessage() + " Nothing was checked. " + e.whatToDo());
         }
-    }
-
-    private OptionalInt channel() throws Refusal {
-        if (channel == null) return OptionalInt.empty();
-        if (channel >= 0) return OptionalInt.of(channel);
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--channel was " + channel + ". Nothing was done. Give 0 or more, as the adapter counts.");
     }
 
     /** With {@code --json} the result alone goes to standard output. */

@@ -18,7 +18,6 @@ import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
-import fifthform.probe.find.Asking;
 import fifthform.probe.link.LinkException;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -30,7 +29,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -74,17 +72,8 @@ final class ProveCommand implements Callable<Integer> {
             description = "port, or port@channel; practice, practice:BOWL or file:PATH; otherwise the one used before")
     private String probe;
 
-    @Option(
-            names = "--talk",
-            paramLabel = "ID",
-            description = "how the adapter talks; otherwise as before or found out")
-    private String talk;
-
-    @Option(names = "--ask", description = "a device that says nothing by itself may be asked")
-    private boolean ask;
-
-    @Option(names = "--channel", paramLabel = "N", description = "the adapter's channel; otherwise the first to speak")
-    private Integer channel;
+    @Mixin
+    private CheckLineOptions line;
 
     @Option(names = "--speed", paramLabel = "N|max", description = "practice only: 1 to 60 times life; otherwise 10")
     private String speed;
@@ -480,12 +469,8 @@ final class ProveCommand implements Callable<Integer> {
     private ProofSubject subject(String name, Adapters.Loaded loaded) throws Refusal, InterruptedException {
         WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
         if (ProbeChooser.isPractice(name)) return ProofSubject.practice(name, desk.manner(), wish);
-        AdapterFinder finder =
-                new AdapterFinder(new KnownProbes(loaded), new AdapterEar(ask ? Asking.ALLOWED : Asking.NEVER), err());
-        OptionalInt wanted = channel == null ? OptionalInt.empty() : OptionalInt.of(channel);
-        CheckSubjects subjects =
-                new CheckSubjects(loaded, Optional.ofNullable(talk), wanted, sensors, desk.manner(), finder);
-        return ProofSubject.of(subjects.first(name));
+        return ProofSubject.of(
+                line.subjects(loaded, sensors, desk.manner(), err()).first(name));
     }
 
     private static CheckEar open(CheckSubject subject) throws Refusal {

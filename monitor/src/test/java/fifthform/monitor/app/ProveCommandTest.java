@@ -162,6 +162,12 @@ class ProveCommandTest {
     }
 
     @Test
+    void noAdapterCountsBelowNothing() {
+        prove("--probe", "/dev/ttyUSB7", "--channel", "-1")
+                .refuses(2, "--channel was -1", "Nothing was done", "0 or more");
+    }
+
+    @Test
     void aJudgedSampleIsMarkedLater() throws Exception {
         Cups cups = new Cups(folder.resolve("data/cups"));
         KeptCup cup = KeptCup.named("dark", "foil");

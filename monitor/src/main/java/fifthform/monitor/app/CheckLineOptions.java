@@ -1,0 +1,39 @@
+package fifthform.monitor.app;
+
+import fifthform.monitor.adapters.Adapters;
+import fifthform.probe.find.Asking;
+import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.OptionalInt;
+import picocli.CommandLine.Option;
+
+/** What the maker says of an adapter's line, where one probe is looked at by itself. */
+final class CheckLineOptions {
+    @Option(
+            names = "--talk",
+            paramLabel = "ID",
+            description = "how the adapter talks; otherwise as before or found out")
+    private String talk;
+
+    @Option(names = "--ask", description = "a device that says nothing by itself may be asked")
+    private boolean ask;
+
+    @Option(names = "--channel", paramLabel = "N", description = "the adapter's channel; otherwise the first to speak")
+    private Integer channel;
+
+    /** The probes that can be looked at so. */
+    CheckSubjects subjects(Adapters.Loaded loaded, CheckSensorOptions sensors, CheckDesk.Manner manner, PrintWriter err)
+            throws Refusal {
+        AdapterFinder finder =
+                new AdapterFinder(new KnownProbes(loaded), new AdapterEar(ask ? Asking.ALLOWED : Asking.NEVER), err);
+        return new CheckSubjects(loaded, Optional.ofNullable(talk), channel(), sensors, manner, finder);
+    }
+
+    private OptionalInt channel() throws Refusal {
+        if (channel == null) return OptionalInt.empty();
+        if (channel >= 0) return OptionalInt.of(channel);
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--channel was " + channel + ". Nothing was done. Give 0 or more, as the adapter counts.");
+    }
+}
