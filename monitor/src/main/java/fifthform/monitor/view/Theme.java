@@ -30,6 +30,11 @@ public enum Theme {
         return List.of(address("watch.css"), address(sheet));
     }
 
+    /** For the screens read at a desk: tables, fields and sliders in the same colours. */
+    List<String> deskSheets() {
+        return List.of(address("desk.css"), address(sheet));
+    }
+
     private static String address(String name) {
         return Objects.requireNonNull(Theme.class.getResource(name), name).toExternalForm();
     }

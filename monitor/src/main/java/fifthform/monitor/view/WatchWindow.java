@@ -9,9 +9,7 @@ import fifthform.monitor.view.WatchScreen.Light;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.logging.Logger;
 import javafx.animation.AnimationTimer;
-import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
@@ -23,10 +21,6 @@ public final class WatchWindow {
     private static final long FIGURES = TimeUnit.MILLISECONDS.toNanos(100);
     private static final long CHARTS = TimeUnit.MILLISECONDS.toNanos(500);
     private static final long HALF_BLINK = TimeUnit.MILLISECONDS.toNanos(500);
-    private static final AtomicReference<WatchWindow> NEXT = new AtomicReference<>();
-
-    /** Held for good: the log manager keeps loggers only weakly, and the filter would go with this one. */
-    private static final Logger JAVAFX = Logger.getLogger("javafx");
 
     private final ScreenFeed feed;
     private final Pace figures = new Pace(FIGURES);
@@ -49,31 +43,12 @@ public final class WatchWindow {
      *     empty where the window did its work
      */
     public static Optional<String> open(ScreenFeed feed, Theme theme) {
-        quietOneWarning();
-        Starter.WANTED.set(new Wanted(feed, theme));
-        try {
-            Application.launch(Starter.class);
-        } catch (Throwable refused) {
-            return Optional.of(reason(refused));
-        }
-        return Optional.ofNullable(NEXT.get())
+        AtomicReference<WatchWindow> shown = new AtomicReference<>();
+        Optional<String> refused = FxStart.open(stage -> shown.set(in(stage, feed, theme)));
+        if (refused.isPresent()) return refused;
+        return Optional.ofNullable(shown.get())
                 .map(window -> window.trouble.get())
                 .filter(words -> !words.isEmpty());
-    }
-
-    /** JavaFX warns that it was loaded from the class path, which is what we mean to do. Only that line is held back. */
-    private static void quietOneWarning() {
-        JAVAFX.setFilter(entry -> !String.valueOf(entry.getMessage()).startsWith("Unsupported JavaFX configuration"));
-    }
-
-    /** The deepest cause says most: no display, no GTK, no fonts. */
-    static String reason(Throwable refused) {
-        Throwable deepest = refused;
-        while (deepest.getCause() != null && deepest.getCause() != deepest) deepest = deepest.getCause();
-        String words = deepest.getMessage();
-        return words == null || words.isBlank()
-                ? deepest.getClass().getSimpleName()
-                : words.lines().findFirst().orElse(words);
     }
 
     /** Builds a window's inside in {@code stage}; the caller is on the FX thread. */
@@ -119,7 +94,7 @@ public final class WatchWindow {
 
     /** A fault in drawing must not freeze the screen in front of the maker: the caller goes on in the terminal. */
     private void end(RuntimeException fault) {
-        trouble.set("the window failed: " + reason(fault));
+        trouble.set("the window failed: " + FxStart.reason(fault));
         Platform.exit();
     }
 
@@ -167,23 +142,5 @@ public final class WatchWindow {
 
     private void toggleFullScreen() {
         if (screen.getScene().getWindow() instanceof Stage stage) stage.setFullScreen(!stage.isFullScreen());
-    }
-
-    private record Wanted(ScreenFeed feed, Theme theme) {}
-
-    /** Public only because JavaFX makes it by reflection. */
-    public static final class Starter extends Application {
-        private static final AtomicReference<Wanted> WANTED = new AtomicReference<>();
-
-        /** Called by JavaFX. */
-        public Starter() {
-            super();
-        }
-
-        @Override
-        public void start(Stage stage) {
-            Wanted wanted = WANTED.get();
-            NEXT.set(in(stage, wanted.feed(), wanted.theme()));
-        }
     }
 }

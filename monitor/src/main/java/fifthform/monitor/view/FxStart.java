@@ -1,0 +1,64 @@
+package fifthform.monitor.view;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.logging.Logger;
+import javafx.application.Application;
+import javafx.stage.Stage;
+
+/** Starts JavaFX with one first window. Further windows are opened from within that one. */
+public final class FxStart {
+    /** Held for good: the log manager keeps loggers only weakly, and the filter would go with this one. */
+    private static final Logger JAVAFX = Logger.getLogger("javafx");
+
+    private FxStart() {}
+
+    /**
+     * Has {@code fill} build the first window, and shows it until the last window is closed. Blocks. Can be called once
+     * in the life of a process, since JavaFX starts once.
+     *
+     * @param fill fills and shows the stage, on the FX thread
+     * @return why there is no window; empty where there was one
+     */
+    public static Optional<String> open(Consumer<Stage> fill) {
+        quietOneWarning();
+        Starter.FILL.set(fill);
+        try {
+            Application.launch(Starter.class);
+        } catch (Throwable refused) {
+            return Optional.of(reason(refused));
+        }
+        return Optional.empty();
+    }
+
+    /** JavaFX warns that it was loaded from the class path, which is what we mean to do. Only that line is held back. */
+    private static void quietOneWarning() {
+        JAVAFX.setFilter(entry -> !String.valueOf(entry.getMessage()).startsWith("Unsupported JavaFX configuration"));
+    }
+
+    /** The deepest cause says most: no display, no GTK, no fonts. */
+    static String reason(Throwable refused) {
+        Throwable deepest = refused;
+        while (deepest.getCause() != null && deepest.getCause() != deepest) deepest = deepest.getCause();
+        String words = deepest.getMessage();
+        return words == null || words.isBlank()
+                ? deepest.getClass().getSimpleName()
+                : words.lines().findFirst().orElse(words);
+    }
+
+    /** Public only because JavaFX makes it by reflection. */
+    public static final class Starter extends Application {
+        private static final AtomicReference<Consumer<Stage>> FILL = new AtomicReference<>();
+
+        /** Called by JavaFX. */
+        public Starter() {
+            super();
+        }
+
+        @Override
+        public void start(Stage stage) {
+            FILL.get().accept(stage);
+        }
+    }
+}
