@@ -150,9 +150,11 @@ final class DipCues {
     /** The length stands as it was first asked for: who has begun to count must not be told another. */
     private Dips asking(Dips asked) {
         Dip dip = asked.dip().orElseThrow();
-        // Whatever the phase is taken for, "put it back" would send who still holds it to the cold water.
-        boolean first =
-                isHolding() && asked.begunAt().filter(dip.askedAt()::equals).isPresent();
+        // Whatever the phase is taken for, "put it back" would send who still holds it to the cold water; and crystals
+        // warm the bowl by themselves, so that a way up may seem to have begun which nobody was told of.
+        boolean untold = look.before().done().liftedAt().isEmpty();
+        boolean first = (isHolding() || untold)
+                && asked.begunAt().filter(dip.askedAt()::equals).isPresent();
         CueId id =
                 dip.purpose() == Purpose.HOLD ? CueId.TOUCH_OF_WARMTH : first ? CueId.CRYSTALS_ENOUGH : CueId.PUT_BACK;
         Reason reason = new DipSize(look, dip.purpose(), asked.response())

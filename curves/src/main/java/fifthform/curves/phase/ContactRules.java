@@ -41,6 +41,15 @@ final class ContactRules {
 
     private static final double UNEXPLAINED_KELVIN = 0.35;
 
+    /**
+     * Crystals that form warm the chocolate by themselves, on the table and while nobody touches it: 0.3 to 0.5 K/min in
+     * simulated kitchens. A slower rise than this is no sign of a bath while they may. Tuned on training kitchens.
+     */
+    private static final double CRYSTALS_WARM_KELVIN_PER_MINUTE = 0.8;
+
+    /** Nearer to the working range a bath is the greater danger, and crystals form slowly. Own choice. */
+    private static final double CRYSTALS_BELOW_RANGE_KELVIN = 1;
+
     private static final double WARMING_KELVIN_PER_MINUTE = 0.4;
     private static final double COLD_WATER_KELVIN_PER_MINUTE = -1.2;
 
@@ -60,6 +69,7 @@ final class ContactRules {
 
     private final Recipe recipe;
     private final Contact contact;
+    private final PhaseProgress progress;
     private final Phase phase;
     private final double celsius;
     private final double rate;
@@ -70,6 +80,7 @@ final class ContactRules {
     private ContactRules(Recipe recipe, Batch batch, Estimate estimate, Window window, Instant now) {
         this.recipe = recipe;
         this.contact = batch.contact();
+        this.progress = batch.progress();
         this.phase = batch.phase();
         this.celsius = estimate.chocolateCelsius();
         this.rate = estimate.rateKelvinPerMinute();
@@ -84,7 +95,8 @@ final class ContactRules {
         Place ruled = contact.evidence() == Evidence.TOLD ? rules.against() : rules.seen();
         // The network was taught nothing of the melt, where a full bath and a table look the same to it.
         boolean heard = !rules.isFreshWord() && batch.phase() != Phase.MELT;
-        Place seen = heard ? odds.with(contact, ruled) : ruled;
+        Place mostLikely = heard ? odds.with(contact, ruled) : ruled;
+        Place seen = mostLikely == Place.BATH && rules.crystalsMayWarm() ? contact.place() : mostLikely;
         return contact.movedTo(seen, now, seen == contact.place() ? contact.evidence() : Evidence.INFERRED);
     }
 
@@ -146,6 +158,16 @@ final class ContactRules {
         if (coldOrTable() == Place.COLD_WATER && pulled()) return Place.COLD_WATER;
         boolean warms = warmOrTable() == Place.BATH && (pushed() || phase == Phase.MELT);
         return warms ? Place.BATH : Place.TABLE;
+    }
+
+    /** It stands where it stood while crystals were to form, and rises no faster than their heat may raise it. */
+    private boolean crystalsMayWarm() {
+        boolean sinceTheHold =
+                phase == Phase.SEED || phase == Phase.REWARM && contact.since().isBefore(progress.since());
+        return contact.place() == Place.TABLE
+                && sinceTheHold
+                && celsius < recipe.work().range().lowCelsius() - CRYSTALS_BELOW_RANGE_KELVIN
+                && rate < CRYSTALS_WARM_KELVIN_PER_MINUTE;
     }
 
     /** A rise for which there is no lift to coast from. While working a hair dryer warms the bowl as well. */

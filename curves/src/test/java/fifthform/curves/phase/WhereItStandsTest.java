@@ -56,6 +56,26 @@ class WhereItStandsTest {
                 Place.TABLE, after(overTheBath(Phase.REWARM), 30, 0.8, table).place(), "elsewhere it is");
     }
 
+    private static Batch onTheTable(Phase phase) {
+        PhaseProgress progress = PhaseProgress.begin(phase, START, Evidence.INFERRED);
+        Contact contact = new Contact(Place.TABLE, START.minusSeconds(60), Evidence.INFERRED);
+        return new Batch(progress, contact, Melted.COOLED_SINCE, Reaction.UNKNOWN);
+    }
+
+    /** Crystals give their heat back; a maker who waits for enough of them has not moved the bowl. */
+    @Test
+    void whileCrystalsFormASlowRiseIsNoBath() {
+        PlaceOdds bath = new PlaceOdds(0.9, 0.1, 0);
+        Batch risen = after(onTheTable(Phase.SEED), 27.6, 0.5, bath);
+        assertEquals(Place.TABLE, risen.place());
+        assertEquals(Place.TABLE, after(risen, 28.6, 0.5, bath).place(), "nor once it has left the cool range");
+        assertEquals(Place.BATH, after(onTheTable(Phase.SEED), 27.6, 1.5, bath).place(), "no crystals warm it so fast");
+        assertEquals(
+                Place.BATH,
+                after(onTheTable(Phase.REWARM), 30.2, 0.5, bath).place(),
+                "near the range a bath is the greater danger");
+    }
+
     @Test
     void aBowlThatHardlyRisesForAMinuteStandsOnTheTable() {
         assertEquals(
