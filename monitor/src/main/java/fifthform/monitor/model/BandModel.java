@@ -108,9 +108,14 @@ final class BandModel {
         Comparator<AlarmId> worstFirst = Comparator.comparing(
                         (AlarmId id) -> state.alarms().of(id).priority())
                 .reversed();
+        // Past the limit "soon" is no longer true, though the warning before it still stands.
+        Comparator<AlarmId> pastTheLimitFirst = Comparator.comparing(id -> id != AlarmId.MELT_OUT);
         Comparator<AlarmId> passedLast = Comparator.comparing(this::hasPassed);
         return state.alarms().standing().stream()
-                .sorted(passedLast.thenComparing(worstFirst).thenComparing(unseenFirst))
+                .sorted(passedLast
+                        .thenComparing(worstFirst)
+                        .thenComparing(unseenFirst)
+                        .thenComparing(pastTheLimitFirst))
                 .toList();
     }
 

@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.cue.Countdown;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.Dip;
 import fifthform.curves.cue.Dips;
 import fifthform.curves.cue.OpenCue;
+import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
@@ -60,6 +62,20 @@ class BandModelTest {
         Set<Integer> all = new HashSet<>();
         stands.forEach(all::addAll);
         assertTrue(all.size() >= 8, "it hardly counts: " + all);
+    }
+
+    /** Past the limit "soon" would be untrue, though the warning before it stands as well. */
+    @Test
+    void pastMeltOutTheBandNoLongerSaysSoon() {
+        Set<String> said = new HashSet<>();
+        Tapes.each(Tapes.OWN_WAY, snapshot -> {
+            List<AlarmId> unseen = snapshot.state().alarms().standing().stream()
+                    .filter(id -> snapshot.state().alarms().of(id).state() instanceof AlarmState.Unacknowledged)
+                    .toList();
+            if (unseen.containsAll(List.of(AlarmId.NEAR_MELT_OUT, AlarmId.MELT_OUT)))
+                said.add(picture(snapshot).band().headline());
+        });
+        assertEquals(Set.of("Melt-out: cool now, stop pouring"), said);
     }
 
     @Test
