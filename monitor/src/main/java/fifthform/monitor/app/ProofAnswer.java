@@ -54,6 +54,11 @@ record ProofAnswer(List<Unfit> unfit, Optional<Verdict> verdict, Optional<TauFit
                 bend));
     }
 
+    /** Whether there is something to keep of it. */
+    boolean isOne() {
+        return run.isPresent() || verdict.isPresent();
+    }
+
     /** The cup with it; the same where there is nothing to keep. */
     KeptCup keep(KeptCup cup, String proof, Optional<String> session, Instant at) {
         if (run.isPresent())

@@ -71,6 +71,11 @@ record ProofPlace(Recipe recipe, Fat fat, KeptCup cup, Optional<String> session)
         return new ProofPlace(recipe, fat, cup, session.map(SessionHeader::session));
     }
 
+    /** The same cup as it is kept by now, with the weight of this sample. */
+    KeptCup weighed(KeptCup now) {
+        return cup.grams().isPresent() ? now.withGrams(cup.grams().getAsDouble()) : now;
+    }
+
     /** What the maker said of it. */
     record Said(Optional<String> chocolate, Optional<String> cup, Optional<Double> grams, Optional<String> session) {}
 

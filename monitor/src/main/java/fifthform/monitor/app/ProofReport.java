@@ -68,7 +68,7 @@ final class ProofReport {
         TemperScale.Mark over = scale.at(0.06);
         return "In temper, for this chocolate in this cup: a bend between " + desk.celsius(under.celsius()) + " ("
                 + signed(under.kelvinPerMinute(), desk) + " a minute) and " + desk.celsius(over.celsius()) + " ("
-                + signed(over.kelvinPerMinute(), desk) + ").";
+                + signed(over.kelvinPerMinute(), desk) + " a minute).";
     }
 
     private String good(GoodCurves good) {

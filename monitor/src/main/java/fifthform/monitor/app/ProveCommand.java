@@ -245,8 +245,12 @@ final class ProveCommand implements Callable<Integer> {
         answer.tell(line);
         record.line(line);
         if (keep) {
-            KeptCup after = answer.keep(place.cup(), record.name(), place.session(), Instant.now());
-            if (after != place.cup() || place.cup().grams().isPresent()) cups.keep(after);
+            Instant now = Instant.now();
+            boolean changes = answer.isOne() || place.cup().grams().isPresent();
+            KeptCup after = changes
+                    ? cups.change(
+                            place.cup(), cup -> answer.keep(place.weighed(cup), record.name(), place.session(), now))
+                    : place.cup();
             if (calibrate && answer.run().isPresent()) judge.tellTwoRuns(after);
         }
         if (json) {

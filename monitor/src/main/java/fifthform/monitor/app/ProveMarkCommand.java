@@ -57,9 +57,9 @@ final class ProveMarkCommand implements Callable<Integer> {
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
                     "No judged sample is called " + name + ". Nothing was done. Their names: monitor/run prove list");
-        KeptCup marked = cup.get().marked(name, mark);
+        KeptCup marked;
         try {
-            cups.keep(marked);
+            marked = cups.change(cup.get(), kept -> kept.marked(name, mark));
         } catch (IOException e) {
             throw new Refusal(
                     Exit.FILE,

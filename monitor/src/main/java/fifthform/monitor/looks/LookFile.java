@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
 
 /**
  * The looks at the bars of one session, in a file beside it. Lines are only ever added: a second look stands behind the
@@ -106,9 +107,13 @@ public final class LookFile {
      * @throws IOException it cannot be written; what was kept before stands
      */
     public KeptLook add(Instant at, BarLook look, List<String> photos, Optional<String> note) throws IOException {
-        KeptLook kept = new KeptLook(load().lines() + 1, at, look, photos, note);
-        append(LookText.line(session, kept).end());
-        return kept;
+        int[] number = new int[1];
+        append(lines -> {
+            number[0] = lines + 1;
+            return LookText.line(session, new KeptLook(number[0], at, look, photos, note))
+                    .end();
+        });
+        return new KeptLook(number[0], at, look, photos, note);
     }
 
     /**
@@ -117,7 +122,7 @@ public final class LookFile {
      * @throws IOException it cannot be written; the look stands
      */
     public void takeBack(KeptLook look, Instant at) throws IOException {
-        append(LookText.undo(session, load().lines() + 1, look.number(), at));
+        append(lines -> LookText.undo(session, lines + 1, look.number(), at));
     }
 
     private Loaded read(String text) {
@@ -151,18 +156,32 @@ public final class LookFile {
         }
     }
 
-    /** In one write and on the disk when it returns; another program that looks at the same bars waits. */
-    private void append(String line) throws IOException {
+    /**
+     * In one write and on the disk when it returns. Another program that looks at the same bars waits; so the lines are
+     * counted only here, or two looks would bear one number and {@code --undo} could not tell them apart.
+     */
+    private void append(IntFunction<String> lineAfter) throws IOException {
         try (FileChannel channel = FileChannel.open(
                         file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
                 FileLock lock = channel.lock()) {
             long size = channel.size();
+            String line = lineAfter.apply(linesIn(channel));
             String text = (lock.isValid() && endsOpen(channel, size) ? "\n" : "") + line + "\n";
             ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
             channel.position(size);
             while (bytes.hasRemaining()) channel.write(bytes);
             channel.force(true);
         }
+    }
+
+    /** As {@link #load} counts them, through the channel that holds the lock: on some systems no other may read now. */
+    private static int linesIn(FileChannel channel) throws IOException {
+        ByteBuffer bytes = ByteBuffer.allocate((int) Math.min(channel.size(), Integer.MAX_VALUE - 8L));
+        while (bytes.hasRemaining() && channel.read(bytes, bytes.position()) > 0) {
+            // A read may bring less than it was asked for.
+        }
+        String text = new String(bytes.array(), 0, bytes.position(), StandardCharsets.UTF_8);
+        return (int) text.lines().filter(line -> !line.isBlank()).count();
     }
 
     /** A write that was cut off leaves its line open; ours must not run into it. */

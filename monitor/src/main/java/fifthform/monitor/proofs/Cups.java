@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Chocolates in cups on disk, one file each pair, written to a new file and moved into place. Reading never fails:
@@ -58,6 +59,19 @@ public final class Cups {
     /** @throws IOException it cannot be written; what was kept before stands */
     public void keep(KeptCup cup) throws IOException {
         KeptFiles.replace(file(cup), CupText.write(cup));
+    }
+
+    /**
+     * Changes what is known of a cup as it is kept now, not as it was when a sample of a quarter of an hour began: a mark
+     * or another sample may have come in between, and must not be lost.
+     *
+     * @param cup the cup as it was read; where none is kept, it is changed itself
+     * @throws IOException it cannot be written; what was kept before stands
+     */
+    public KeptCup change(KeptCup cup, UnaryOperator<KeptCup> change) throws IOException {
+        KeptCup changed = change.apply(load().find(cup.chocolate(), cup.cup()).orElse(cup));
+        keep(changed);
+        return changed;
     }
 
     private Path file(KeptCup cup) {

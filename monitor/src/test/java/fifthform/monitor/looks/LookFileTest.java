@@ -16,9 +16,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -126,5 +128,37 @@ class LookFileTest {
                 List.of(2), looks.load().looks().stream().map(KeptLook::number).toList());
         assertEquals(3, Files.readAllLines(looks.path()).size());
         assertEquals(4, looks.add(AT, FULL, List.of(), Optional.empty()).number());
+    }
+
+    /** Several programs at once: every look is kept, and each has a number of its own, or none could be taken back. */
+    @Test
+    void fourProgramsAtOnceNumberTheirLooksApart() throws Exception {
+        List<Process> programs = new ArrayList<>();
+        for (int i = 0; i < 4; i++)
+            programs.add(new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
+                            "-cp",
+                            System.getProperty("java.class.path"),
+                            Looker.class.getName(),
+                            folder.toString())
+                    .inheritIO()
+                    .start());
+        for (Process program : programs) assertEquals(0, program.waitFor());
+        assertEquals(
+                IntStream.rangeClosed(1, 4 * Looker.LOOKS).boxed().toList(),
+                looks.load().looks().stream().map(KeptLook::number).toList());
+    }
+
+    /** Another program that looks at the same bars. */
+    static final class Looker {
+        private static final int LOOKS = 50;
+
+        private Looker() {}
+
+        public static void main(String[] arguments) throws Exception {
+            LookFile looks = LookFile.beside(Path.of(arguments[0], "one.tempering.jsonl"), "one");
+            for (int i = 0; i < LOOKS; i++) looks.add(AT, BARE, List.of(), Optional.empty());
+        }
     }
 }

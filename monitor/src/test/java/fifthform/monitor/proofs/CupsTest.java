@@ -120,4 +120,23 @@ class CupsTest {
         assertEquals(3, three.measure(Fat.DARK, 0).good().orElseThrow().count());
         assertTrue(three.marked("one", KeptCurve.Mark.BAD).measure(Fat.DARK, 0).isProvisional());
     }
+
+    /** While a sample cools for a quarter of an hour, an earlier one may be marked: the mark stays, and so does the sample. */
+    @Test
+    void whatCameInBetweenIsNotLost() throws IOException {
+        cups().keep(foil());
+        KeptCup atTheBeginning = cups().load().find("dark", "foil").orElseThrow();
+        cups().change(atTheBeginning, cup -> cup.marked("two", KeptCurve.Mark.BAD));
+        KeptCup after = cups().change(atTheBeginning, cup -> cup.with(curve("three", KeptCurve.Mark.NONE)));
+        assertEquals(Optional.of(after), cups().load().find("dark", "foil"));
+        assertEquals(
+                List.of(KeptCurve.Mark.GOOD, KeptCurve.Mark.BAD, KeptCurve.Mark.NONE),
+                after.curves().stream().map(KeptCurve::mark).toList());
+    }
+
+    @Test
+    void aCupThatIsNotKeptYetIsChangedItself() throws IOException {
+        KeptCup after = cups().change(foil(), cup -> cup.withGrams(10));
+        assertEquals(Optional.of(after), cups().load().find("dark", "foil"));
+    }
 }
