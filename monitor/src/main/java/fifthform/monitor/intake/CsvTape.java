@@ -73,7 +73,7 @@ public final class CsvTape implements AutoCloseable {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         } catch (CsvParseException e) {
-            return Parsed.refused(List.of(notCsv(name, e)));
+            return Parsed.refused(List.of(notCsv(name)));
         }
     }
 
@@ -101,7 +101,7 @@ public final class CsvTape implements AutoCloseable {
         } catch (CsvParseException e) {
             // After this the library does not know where a row begins.
             ended = true;
-            return Optional.of(Parsed.refused(List.of(notCsv(name, e))));
+            return Optional.of(Parsed.refused(List.of(notCsv(name))));
         }
     }
 
@@ -110,10 +110,10 @@ public final class CsvTape implements AutoCloseable {
         csv.close();
     }
 
-    private static Problem notCsv(String name, CsvParseException why) {
+    private static Problem notCsv(String name) {
         return new Problem(
                 name,
-                "It cannot be read as a table from here on (" + why.getMessage() + ").",
+                "It cannot be read as a table from here on.",
                 "Check that it is text with commas between the cells and that every quote is closed.");
     }
 }

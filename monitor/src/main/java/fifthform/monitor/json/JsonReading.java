@@ -2,7 +2,9 @@ package fifthform.monitor.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,14 +25,28 @@ final class JsonReading {
     static JsonObject object(String text) throws UnreadableJson {
         try (JsonParser parser = FACTORY.createParser(text)) {
             JsonReading reading = new JsonReading(parser);
-            if (parser.nextToken() != JsonToken.START_OBJECT) throw new UnreadableJson("it is not a JSON object");
+            if (begins(parser) != JsonToken.START_OBJECT) throw new UnreadableJson("it is not a JSON object");
             JsonObject object = reading.object();
             if (parser.nextToken() != null) throw new UnreadableJson("something stands after the JSON object");
             return object;
+        } catch (JsonProcessingException e) {
+            // What the library says is for programmers; a maker wants to know how far the line is good.
+            long column = e.getLocation() == null ? 0 : e.getLocation().getColumnNr();
+            throw new UnreadableJson(
+                    e instanceof JsonEOFException || column <= 0
+                            ? "it breaks off"
+                            : "from character " + column + " on it is no JSON");
         } catch (IOException e) {
-            // The library's message quotes the whole text; its first line is enough to find the place.
             throw new UnreadableJson(
                     String.valueOf(e.getMessage()).lines().findFirst().orElse("no JSON"));
+        }
+    }
+
+    private static JsonToken begins(JsonParser parser) throws IOException {
+        try {
+            return parser.nextToken();
+        } catch (JsonProcessingException e) {
+            return JsonToken.NOT_AVAILABLE;
         }
     }
 

@@ -35,6 +35,9 @@ public final class ProofFile implements AutoCloseable {
     private static final long FORMAT = 1;
     private static final DateTimeFormatter NAME = DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT);
 
+    private static final String WHAT_IS_READ =
+            "Give a recording that ends in " + ENDING + ", or a table with time_s and temperature_c.";
+
     private final Path file;
     private final BufferedWriter out;
 
@@ -136,6 +139,7 @@ public final class ProofFile implements AutoCloseable {
      * @param readings in the order of the file
      * @param bathCelsius what the probe read in the ice water
      * @param iceLeft whether there was ice left
+     * @param result its last line {@code z}, what came of it; none where it was cut off
      * @param lost lines that could not be read
      */
     public record Recorded(
@@ -143,6 +147,7 @@ public final class ProofFile implements AutoCloseable {
             List<CurvePoint> readings,
             OptionalDouble bathCelsius,
             Optional<Boolean> iceLeft,
+            Optional<JsonObject> result,
             int lost) {
         public Recorded {
             readings = List.copyOf(readings);
@@ -151,15 +156,20 @@ public final class ProofFile implements AutoCloseable {
 
     /** Reads a recording; a torn or damaged line costs itself only. */
     public static Parsed<Recorded> read(Path file) throws IOException {
-        List<String> lines = Files.readAllLines(file).stream()
+        // A byte that is no UTF-8 costs its line and not the file.
+        List<String> lines = new String(Files.readAllBytes(file), StandardCharsets.UTF_8)
+                .lines()
                 .filter(line -> !line.isBlank())
                 .toList();
+        if (lines.isEmpty())
+            return Parsed.refused(file.toString(), "It is empty, so nothing is known of it.", WHAT_IS_READ);
         List<CurvePoint> readings = new ArrayList<>();
         OptionalDouble bath = OptionalDouble.empty();
         Optional<Boolean> ice = Optional.empty();
+        Optional<JsonObject> result = Optional.empty();
         int lost = 0;
         try {
-            ProofHead head = head(JsonObject.parse(lines.isEmpty() ? "" : lines.get(0)));
+            ProofHead head = head(JsonObject.parse(lines.get(0)));
             for (String text : lines.subList(1, lines.size())) {
                 try {
                     JsonObject line = JsonObject.parse(text);
@@ -167,18 +177,19 @@ public final class ProofFile implements AutoCloseable {
                         case "r" -> readings.add(new CurvePoint(line.number("t"), line.number("c")));
                         case "b" -> bath = OptionalDouble.of(line.number("c"));
                         case "i" -> ice = Optional.of(text.contains("true"));
+                        case "z" -> result = Optional.of(line);
                         default -> {}
                     }
                 } catch (UnreadableJson | IllegalArgumentException e) {
                     lost++;
                 }
             }
-            return Parsed.accepted(new Recorded(head, readings, bath, ice, lost));
+            return Parsed.accepted(new Recorded(head, readings, bath, ice, result, lost));
         } catch (UnreadableJson | IllegalArgumentException | DateTimeException e) {
             return Parsed.refused(
                     file.toString(),
                     "Its first line cannot be understood (" + e.getMessage() + "), so nothing is known of it.",
-                    "Give a file that ends in " + ENDING + ", or a table with time_s and temperature_c.");
+                    WHAT_IS_READ);
         }
     }
 

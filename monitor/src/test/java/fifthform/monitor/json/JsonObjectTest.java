@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class JsonObjectTest {
@@ -43,6 +44,24 @@ class JsonObjectTest {
             strings = {"", "[1]", "{\"a\":1", "{\"a\":1} x", "{\"a\":1}{}", "{a:1}", "{\"a\":NaN}", "\0\0\0", "null"})
     void refusesWhatIsNotOneObject(String text) {
         assertThrows(UnreadableJson.class, () -> JsonObject.parse(text));
+    }
+
+    /** These words come before makers: no library speaks in them. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\'',
+            value = {
+                "root:x:0:0|it is not a JSON object",
+                "\uFFFD\uFFFD|it is not a JSON object",
+                "{\"a\":1|it breaks off",
+                "{\"broken|it breaks off",
+                "{\"a\":1,b}|from character 8 on it is no JSON"
+            })
+    void saysPlainlyWhatIsWrong(String text, String words) {
+        assertEquals(
+                words,
+                assertThrows(UnreadableJson.class, () -> JsonObject.parse(text)).getMessage());
     }
 
     @ParameterizedTest
