@@ -11,6 +11,7 @@ import fifthform.monitor.intake.CsvTape;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -55,7 +56,8 @@ record ProofTable(List<CurvePoint> points, OptionalDouble bathCelsius, Optional<
         } catch (IOException e) {
             throw new Refusal(
                     Exit.FILE,
-                    file + " cannot be read (" + e.getMessage()
+                    file + " cannot be read ("
+                            + (e instanceof CharacterCodingException ? "it is no text in UTF-8" : e.getMessage())
                             + "). Nothing was judged. Check the name and try again.");
         }
         Optional<Unfit> spoilt =

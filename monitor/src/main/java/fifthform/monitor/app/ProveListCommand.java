@@ -8,6 +8,7 @@ import fifthform.monitor.proofs.KeptCurve;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -21,7 +22,7 @@ import picocli.CommandLine.Spec;
         name = "list",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Lists your cups, and the samples that were judged in them.",
+        description = "Lists your cups, the samples that were judged in them, and the smear tests.",
         footer = {"", "Example: monitor/run prove list"})
 final class ProveListCommand implements Callable<Integer> {
     @ParentCommand
@@ -42,7 +43,10 @@ final class ProveListCommand implements Callable<Integer> {
                         + cup.goodBends().size() + " of 3 good curves");
             for (KeptCurve curve : cup.curves()) out.println(json ? line(cup, curve) : row(curve));
         }
-        if (loaded.cups().isEmpty() && !json)
+        List<KeptSmears.Kept> smears = KeptSmears.in(prove.recordings());
+        if (!smears.isEmpty() && !json) out.println("Smear tests");
+        for (KeptSmears.Kept smear : smears) out.println(json ? smear.line() : smear.row());
+        if (loaded.cups().isEmpty() && smears.isEmpty() && !json)
             out.println("Nothing was proved yet. Try: monitor/run prove --probe practice");
         return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }

@@ -53,6 +53,14 @@ final class ProveMarkCommand implements Callable<Integer> {
         loaded.problems().forEach(spec.commandLine().getErr()::println);
         String name = proof.equals(LAST) ? last(loaded) : proof;
         Optional<KeptCup> cup = loaded.holding(name);
+        if (cup.isEmpty()
+                && KeptSmears.in(prove.recordings()).stream()
+                        .anyMatch(s -> s.head().name().equals(name)))
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD,
+                    name
+                            + " is a smear test, and no later sample is judged by it. Nothing was done. How the bars were is"
+                            + " kept with: monitor/run look");
         if (cup.isEmpty())
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
@@ -86,6 +94,6 @@ final class ProveMarkCommand implements Callable<Integer> {
                 .orElseThrow(
                         () -> new Refusal(
                                 Exit.ANSWER_IS_NO,
-                                "No sample was judged yet, so there is none to mark. Prove one: monitor/run prove --probe PORT"));
+                                "No sample was cooled and judged yet, so there is none to mark. Prove one: monitor/run prove --probe PORT"));
     }
 }

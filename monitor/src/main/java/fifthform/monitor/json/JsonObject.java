@@ -53,6 +53,11 @@ public final class JsonObject {
         return value;
     }
 
+    /** True or false. */
+    public boolean flag(String key) throws UnreadableJson {
+        return of(key, Boolean.class, "true or false");
+    }
+
     public OptionalDouble optionalNumber(String key) throws UnreadableJson {
         return has(key) ? OptionalDouble.of(number(key)) : OptionalDouble.empty();
     }

@@ -151,7 +151,7 @@ class ProveCommandTest {
         assertEquals(1, read.fold(ProofFile.Recorded::lost, p -> -1));
         Said said = prove("--curve", file.toString());
         assertEquals(0, said.exit(), said.err() + said.out());
-        assertTrue(said.err().contains("1 lines of it are damaged"), said.err());
+        assertTrue(said.err().contains("One line of it is damaged"), said.err());
         // It knows its own chocolate, and a run of melted chocolate is read as one.
         Path milk = Files.writeString(
                 folder.resolve("milk.proof.jsonl"), text.toString().replace("\"dark\"", "\"milk\""));
@@ -198,6 +198,9 @@ class ProveCommandTest {
                 "--probe practice --grams 90|--grams was 90|Nothing was done|4 to 30",
                 "--probe practice --bath 99|--bath was 99|Nothing was done|°C",
                 "--smear --minutes 4 --look strek|not known|Nothing was kept|Did you mean streaks",
+                "--smear --minutes 0 --look glossy|--minutes was 0|Nothing was done|0.5 to 120",
+                "--minutes 4 --probe practice|--minutes belongs to the smear|Nothing was done|--smear",
+                "--probe practice --look glossy|--look belongs to the smear|Nothing was done|--smear",
                 "--smear|Nobody can press Enter|Nothing was done|--minutes"
             })
     void slipsAreAnsweredWithWhatToDo(String options, String what, String meaning, String toDo) {
@@ -210,6 +213,31 @@ class ProveCommandTest {
     void aFileThatIsNotThereIsSaid() {
         prove("--curve", folder.resolve("none.csv").toString())
                 .refuses(4, "There is no file", "Nothing was judged", "Check the name");
+    }
+
+    @Test
+    void whatIsNoCurveIsSaidInPlainWords() throws IOException {
+        prove("--curve", folder.toString()).refuses(4, "is no file", "Nothing was judged", "Check the name");
+        byte[] noText = {(byte) 0xff, (byte) 0xfe, 0, (byte) 0x80, '\n'};
+        Path table = Files.write(folder.resolve("noise.csv"), noText);
+        prove("--curve", table.toString()).refuses(4, "it is no text in UTF-8", "Nothing was judged", "Check the name");
+        Path noise = Files.write(folder.resolve("noise.proof.jsonl"), noText);
+        prove("--curve", noise.toString()).refuses(4, "not a JSON object", "nothing is known of it", ".proof.jsonl");
+        Path empty = Files.createFile(folder.resolve("empty.proof.jsonl"));
+        prove("--curve", empty.toString()).refuses(4, "It is empty", "nothing is known of it", ".proof.jsonl");
+    }
+
+    @Test
+    void aSmearIsListedToo() throws Exception {
+        assertTrue(prove("list").out().contains("Nothing was proved yet"));
+        prove("--smear", "--minutes", "4", "--look", "glossy", "--session", "none");
+        Said list = prove("list");
+        assertTrue(list.out().contains("in temper by the smear · set after 4 min 00 s, glossy"), list.out());
+        assertFalse(list.out().contains("Nothing was proved"), list.out());
+        JsonObject smear =
+                JsonObject.parse(prove("list", "--json").out().strip()).object("smear");
+        assertEquals("in-temper", smear.text("result"));
+        prove("mark", smear.text("proof"), "good").refuses(2, "is a smear test", "Nothing was done", "look");
     }
 
     private Said prove(String... options) {
