@@ -82,13 +82,9 @@ final class CrystalModel {
         Evidence evidence = stir.evidence();
         if (evidence == Evidence.TOLD) return "It counts as " + is + ", as you said.";
         if (evidence == Evidence.INFERRED) return "It counts as " + is + ": the heat from the water shows it.";
-        return seenBefore(stir)
+        return stir.isSeen()
                 ? "It counts as " + is + ", as the water showed it before."
                 : "It counts as " + is + "; that is assumed, nobody said it and no water shows it.";
-    }
-
-    private static boolean seenBefore(StirWatch stir) {
-        return stir.stirredSeconds() + stir.stillSeconds() > 0;
     }
 
     static String doubt(Misgiving misgiving) {
@@ -109,7 +105,8 @@ final class CrystalModel {
                 && Duration.between(state.batch().progress().since(), state.at())
                                 .compareTo(LOOKS_FIRST)
                         >= 0;
-        boolean assumed = temper.stir().evidence() == Evidence.ASSUMED && !seenBefore(temper.stir());
+        boolean assumed =
+                temper.stir().evidence() == Evidence.ASSUMED && !temper.stir().isSeen();
         return asking == Asking.ANSWERED && making && looked && assumed
                 ? "Is it being stirred? S: yes · S twice: left alone"
                 : "";

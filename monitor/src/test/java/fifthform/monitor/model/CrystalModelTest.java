@@ -96,8 +96,35 @@ class CrystalModelTest {
                 "", question(cooling, new Temper(temper.watch(), StirWatch.NONE.said(Stirring.STILL), temper.hold())));
         Temper unknown = new Temper(temper.watch(), StirWatch.NONE, temper.hold());
         assertEquals("", question(cooling, unknown, Asking.POINTLESS), "a replay has nobody to ask");
-        StirWatch seen = new StirWatch(Optional.empty(), Optional.empty(), 30, 0);
+        StirWatch seen = new StirWatch(Optional.empty(), Optional.empty(), 130, 0);
         assertEquals("", question(cooling, new Temper(temper.watch(), seen, temper.hold())));
+        StirWatch glimpsed = new StirWatch(Optional.empty(), Optional.empty(), 30, 0);
+        assertEquals(
+                "Is it being stirred? S: yes · S twice: left alone",
+                question(cooling, new Temper(temper.watch(), glimpsed, temper.hold())),
+                "half a minute is no habit");
+    }
+
+    /** What the water showed for a moment is not said to have shown it. */
+    @Test
+    void whatWasSeenTooShortlyIsCalledAssumed() {
+        SessionSnapshot cooling =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().batch().phase() == Phase.COOL);
+        Temper temper = cooling.state().crystals().orElseThrow();
+        assertTrue(why(cooling, temper, 130, 0).contains("as the water showed it before"));
+        assertTrue(why(cooling, temper, 30, 0).contains("that is assumed"));
+        assertTrue(why(cooling, temper, 130, 200).contains("that is assumed"), "it showed both");
+        assertTrue(why(cooling, temper, 10, 130).contains("left alone, as the water showed it before"));
+    }
+
+    private static String why(SessionSnapshot snapshot, Temper temper, double stirredSeconds, double stillSeconds) {
+        StirWatch stir = new StirWatch(Optional.empty(), Optional.empty(), stirredSeconds, stillSeconds);
+        Temper seen = new Temper(temper.watch(), stir, temper.hold());
+        return String.join(
+                " ",
+                new CrystalModel(seen, snapshot.state(), Asking.ANSWERED)
+                        .crystals("")
+                        .why());
     }
 
     private static String question(SessionSnapshot snapshot, Temper temper) {

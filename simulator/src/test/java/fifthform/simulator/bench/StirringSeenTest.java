@@ -1,8 +1,14 @@
 package fifthform.simulator.bench;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.crystal.StirWatch;
+import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
 import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.maker.Luck;
+import fifthform.simulator.scenario.Scenario;
+import fifthform.simulator.scenario.Scenarios;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -23,5 +29,23 @@ class StirringSeenTest {
         }
         assertTrue(all.rightFraction() >= 0.8, all.words());
         assertTrue(all.minutes() > 100, all.words());
+    }
+
+    /** Slow cooling is no spoon: of a bowl that nobody ever stirs the readings must not say that it is stirred. */
+    @Test
+    void nobodyIsSaidToStirABowlLeftAlone() {
+        Scenario scenario = Scenarios.builtIn().find("no-stirring").fold(s -> s, problems -> {
+            throw new AssertionError(problems.toString());
+        });
+        Fleet.Advice engine = Fleet.Advice.engine(RecipeShelf::recipe);
+        Moment moment = Batch.beginning(scenario, new Luck(39), engine.program(scenario, engine.recipe(scenario)));
+        Batch batch = new Batch(scenario.kitchen());
+        while (!moment.maker().done()) moment = batch.next(moment).after();
+        StirWatch stir = ((EngineProgram) moment.program())
+                .state()
+                .crystals()
+                .orElseThrow()
+                .stir();
+        assertFalse(stir.stirring() == Stirring.STIRRED && stir.isSeen(), stir.toString());
     }
 }
