@@ -113,8 +113,9 @@ final class LearnCommand implements Callable<Integer> {
             out().println("Too few batches: no looks at " + which + of
                     + " are kept yet. A day after a batch, and after 7 days: monitor/run look last");
             if (looked.others() > 0)
-                out().println(looked.others() + (practice ? " real" : " practice or recorded") + " sessions with looks"
-                        + " are kept apart" + (practice ? "." : "; monitor/run learn --practice shows them."));
+                out().println(looked.others() + (practice ? " real" : " practice or recorded")
+                        + (looked.others() == 1 ? " session with looks is" : " sessions with looks are") + " kept apart"
+                        + (practice ? "." : "; monitor/run learn --practice shows them."));
         }
         return looked.exit().code();
     }

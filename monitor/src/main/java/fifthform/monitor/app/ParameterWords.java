@@ -14,18 +14,25 @@ final class ParameterWords {
     private static final Pattern NO_CHOICE = Pattern.compile("Invalid value for option '(?<option>--[^'=]+)[^']*': "
             + "expected one of \\[(?<choices>.*)] \\(case-insensitive\\) but was '(?<value>.*)'");
 
+    private static final Pattern NOT_EXPECTED = Pattern.compile("Unmatched argument at index \\d+: '(?<value>.*)'");
+
     private ParameterWords() {}
 
     static String of(ParameterException e) {
         Matcher number = NO_NUMBER.matcher(e.getMessage());
         if (number.matches()) {
-            String whole = number.group("type").equals("double") ? "a number, for example 31.5" : "a whole number";
+            boolean large = number.group("value").matches("[+-]?\\d{10,}");
+            String whole = number.group("type").equals("double")
+                    ? "a number, for example 31.5"
+                    : large ? "a smaller number" : "a whole number";
             return subject(number) + " was " + number.group("value") + ". Give " + whole + ".";
         }
         Matcher choice = NO_CHOICE.matcher(e.getMessage());
         if (choice.matches())
             return choice.group("option") + " was " + choice.group("value") + ". Say one of: "
                     + choice.group("choices").toLowerCase(Locale.ROOT) + ".";
+        Matcher extra = NOT_EXPECTED.matcher(e.getMessage());
+        if (extra.matches()) return "\"" + extra.group("value") + "\" is not expected here.";
         if (e instanceof MissingParameterException && e.getMessage().startsWith("Expected parameter for option"))
             return e.getMessage().replace("Expected parameter for option", "Something must follow") + ".";
         return e.getMessage() + ".";

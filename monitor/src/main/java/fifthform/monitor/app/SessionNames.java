@@ -20,7 +20,7 @@ final class SessionNames {
         if (Files.exists(inFolder)) return inFolder;
         throw new Refusal(
                 Exit.FILE,
-                "There is no session " + name + ". Nothing can be shown. Look in " + sessions
+                "There is no session " + name + ". Nothing was done. Look in " + sessions
                         + " or give the file's whole path.");
     }
 
@@ -31,7 +31,7 @@ final class SessionNames {
                             .findFirst()
                             .orElseThrow(() -> new Refusal(
                                     Exit.FILE,
-                                    "There is no session in " + sessions + " yet. Nothing can be shown."
+                                    "There is no session in " + sessions + " yet. Nothing was done."
                                             + " Record one: monitor/run watch --probe practice"));
         } catch (StoreException e) {
             throw new Refusal(Exit.FILE, e.getMessage());

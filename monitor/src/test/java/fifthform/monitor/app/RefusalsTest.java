@@ -113,17 +113,25 @@ class RefusalsTest {
         beganNothing();
     }
 
+    /** Slips of the pen are answered in words: indexes and kinds of numbers are the library's. */
+    @Test
+    void wordsTooManyAndNumbersTooLarge() {
+        Said.by("prove", "list", "extra").refuses(2, "\"extra\" is not expected here", "Nothing was done", "--help");
+        Said.by("look", "last", "--undo", "99999999999")
+                .refuses(2, "--undo was 99999999999", "Give a smaller number", "--help");
+    }
+
     @Test
     void missingFilesOfEveryKind() {
         String none = home.resolve("none").toString();
         Said.by("replay", "--screen", "none", none, "--data", home.toString())
-                .refuses(4, "There is no session", "Nothing can be shown.", "Look in ");
+                .refuses(4, "There is no session", "Nothing was done.", "Look in ");
         Said.by("replay", "--screen", "none", "last", "--data", home.toString())
-                .refuses(4, "There is no session in", "Nothing can be shown.", "Record one:");
+                .refuses(4, "There is no session in", "Nothing was done.", "Record one:");
         Said.by("analyse", none + ".csv")
                 .refuses(4, "There is no such file.", "It was not analysed.", "Name a text file");
         Said.by("analyse", none + ".tempering.jsonl")
-                .refuses(4, "There is no session", "Nothing can be shown.", "Look in ");
+                .refuses(4, "There is no session", "Nothing was done.", "Look in ");
         Said.by("recipes", "check", none).refuses(4, "none", "There is no such file.", "Check the path.");
         watch("--probe", "practice", "--chocolate", none)
                 .refuses(4, "none", "There is no such file.", "Check the path.");
