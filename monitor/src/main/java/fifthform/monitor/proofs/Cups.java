@@ -4,6 +4,7 @@ import fifthform.curves.check.Problem;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.KeptFiles;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -90,7 +91,8 @@ public final class Cups {
 
     private Optional<KeptCup> read(Path file, List<Problem> problems) {
         try {
-            CupText.Read read = CupText.read(Files.readString(file));
+            // A byte that is no UTF-8 costs its line and not the cup.
+            CupText.Read read = CupText.read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
             KeptCup cup = read.cup();
             if (!file(cup).equals(file))
                 throw new UnreadableJson("it says to be " + cup.chocolate() + " in " + cup.cup());

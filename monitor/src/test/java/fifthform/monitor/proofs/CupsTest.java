@@ -11,6 +11,7 @@ import fifthform.curves.proof.TemperClass;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -138,5 +139,17 @@ class CupsTest {
     void aCupThatIsNotKeptYetIsChangedItself() throws IOException {
         KeptCup after = cups().change(foil(), cup -> cup.withGrams(10));
         assertEquals(Optional.of(after), cups().load().find("dark", "foil"));
+    }
+
+    @Test
+    void aByteThatIsNoTextCostsItsLineOnly() throws IOException {
+        cups().keep(foil());
+        Path file = home.resolve("cups").resolve("dark.foil.jsonl");
+        Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, '\n'}, StandardOpenOption.APPEND);
+        Cups.Loaded loaded = cups().load();
+        assertEquals(Optional.of(foil()), loaded.find("dark", "foil"));
+        assertTrue(
+                loaded.problems().toString().contains("it is not a JSON object"),
+                loaded.problems().toString());
     }
 }
