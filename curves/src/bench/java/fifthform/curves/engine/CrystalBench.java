@@ -33,7 +33,7 @@ public class CrystalBench {
     private static final int HOUR = 3600;
 
     private final Recipe recipe = TestRecipes.dark();
-    private final Circumstances round = new Circumstances(OptionalDouble.of(-3), 20);
+    private final Circumstances round = new Circumstances(OptionalDouble.of(-3), 20, false);
     private final Kinetics kinetics = Kinetics.of(Fat.DARK);
 
     /** One reading of the cool step and after, where most is reckoned. */

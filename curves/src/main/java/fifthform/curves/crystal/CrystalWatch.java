@@ -68,17 +68,17 @@ public record CrystalWatch(
     /** What a reading leads to. */
     public CrystalWatch read(Recipe recipe, Instant at, double celsius, Circumstances round, boolean coolStepBegun) {
         if (!(celsius >= Kinetics.LOWEST_CELSIUS && celsius <= Kinetics.HIGHEST_CELSIUS)) {
-            return doubting(Misgiving.READINGS).speaking(at, coolStepBegun);
+            return doubting(Misgiving.READINGS).speaking(at, coolStepBegun, round.assumed());
         }
         if (beat.isEmpty()) {
             Beat begun = Beat.at(at, celsius);
             return with(copies, Optional.of(begun), melt, four, misgiving, overshoot)
-                    .speaking(at, coolStepBegun);
+                    .speaking(at, coolStepBegun, round.assumed());
         }
         if (Duration.between(beat.get().readAt(), at).compareTo(ANOTHER_DAY) > 0) {
             return with(copies, Optional.of(Beat.at(at, celsius)), melt, four, misgiving, overshoot)
                     .doubting(Misgiving.GAP)
-                    .speaking(at, coolStepBegun);
+                    .speaking(at, coolStepBegun, round.assumed());
         }
         CrystalWatch here = sound(coolStepBegun);
         Run run = here.new Run(recipe, round, coolStepBegun);
@@ -86,14 +86,18 @@ public record CrystalWatch(
         Beat after = beat.get().to(at, celsius, run);
         CrystalWatch gone = run.result(after);
         boolean gap = Duration.between(before, at).compareTo(LONGEST_GAP) > 0;
-        return (gap ? gone.doubting(Misgiving.GAP) : gone).speaking(at, coolStepBegun);
+        return (gap ? gone.doubting(Misgiving.GAP) : gone).speaking(at, coolStepBegun, round.assumed());
     }
 
-    /** Time passes without a reading that could be used. */
-    public CrystalWatch silent(Instant now, boolean coolStepBegun) {
+    /**
+     * Time passes without a reading that could be used.
+     *
+     * @param stirringAssumed whether it is only assumed how it is stirred
+     */
+    public CrystalWatch silent(Instant now, boolean coolStepBegun, boolean stirringAssumed) {
         boolean gap = beat.filter(b -> Duration.between(b.readAt(), now).compareTo(LONGEST_GAP) > 0)
                 .isPresent();
-        return (gap ? doubting(Misgiving.GAP) : this).speaking(now, coolStepBegun);
+        return (gap ? doubting(Misgiving.GAP) : this).speaking(now, coolStepBegun, stirringAssumed);
     }
 
     /** The maker says that it is fully melted; more is not known of what was before. */
@@ -136,6 +140,11 @@ public record CrystalWatch(
         return copies.seed(kinetics);
     }
 
+    /** Whether it has been cold for long enough by what all copies say, if it is stirred as is told or assumed. */
+    public boolean isColdEnough() {
+        return spoken.word().isPresent() && wordOf(seed()) == SeedWord.ENOUGH;
+    }
+
     /** How much thicker the best guess makes it than without crystals, 1 to 50. */
     public double thickness() {
         return kinetics.thickness(copies.middle().mean(kinetics));
@@ -167,13 +176,16 @@ public record CrystalWatch(
         return stays ? this : with(copies, beat, melt, four, Optional.of(why), overshoot);
     }
 
-    private CrystalWatch speaking(Instant now, boolean coolStepBegun) {
-        Spoken next = coolStepBegun ? spokenOf(seed(), now) : Spoken.NOTHING;
+    private CrystalWatch speaking(Instant now, boolean coolStepBegun, boolean stirringAssumed) {
+        Spoken next = coolStepBegun ? spokenOf(seed(), now, stirringAssumed) : Spoken.NOTHING;
         return next == spoken ? this : new CrystalWatch(kinetics, copies, beat, melt, four, next, misgiving, overshoot);
     }
 
-    private Spoken spokenOf(SeedRange seed, Instant now) {
-        return spoken.next(wordOf(seed), seed.thick(), now);
+    private Spoken spokenOf(SeedRange seed, Instant now, boolean stirringAssumed) {
+        SeedWord word = wordOf(seed);
+        // Left alone it would have made a fraction of these crystals.
+        boolean rash = stirringAssumed && word == SeedWord.ENOUGH;
+        return spoken.next(rash ? SeedWord.DOUBTFUL : word, seed.thick(), now);
     }
 
     private CrystalWatch with(

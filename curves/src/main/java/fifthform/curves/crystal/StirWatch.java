@@ -125,6 +125,11 @@ public record StirWatch(Optional<Stirring> told, Optional<Stirring> now, double 
         return now.isPresent() ? Evidence.INFERRED : Evidence.ASSUMED;
     }
 
+    /** Whether nobody said it, and the water has not shown it for long enough. */
+    public boolean isAssumed() {
+        return told.isEmpty() && !isSeen();
+    }
+
     /** Shear rate for the model, 1/s. */
     public double shearPerSecond() {
         return stirring() == Stirring.STIRRED ? Circumstances.STIRRED_PER_SECOND : 0;

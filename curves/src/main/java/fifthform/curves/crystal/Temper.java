@@ -82,7 +82,7 @@ public record Temper(CrystalWatch watch, StirWatch stir, Optional<HoldNeed> hold
         boolean meltBegins = !begun && before.phase() != Phase.MELT;
         Temper here = joined(before, batch);
         if (news.isEmpty()) {
-            CrystalWatch silent = here.watch.silent(now, begun);
+            CrystalWatch silent = here.watch.silent(now, begun, here.stir.isAssumed());
             return silent == watch ? this : new Temper(silent, here.stir, here.hold);
         }
         Estimate reading = news.get();
@@ -91,7 +91,7 @@ public record Temper(CrystalWatch watch, StirWatch stir, Optional<HoldNeed> hold
         double arrives =
                 reading.rateKelvinPerMinute() / 60 + coasting.lossKelvinPerSecond(setup, reading.chocolateCelsius());
         double layer = Math.min(MOST_LAYER_KELVIN, Math.max(-MOST_LAYER_KELVIN, LAYER_SECONDS * arrives));
-        Circumstances round = new Circumstances(OptionalDouble.of(layer), stirs.shearPerSecond());
+        Circumstances round = new Circumstances(OptionalDouble.of(layer), stirs.shearPerSecond(), stirs.isAssumed());
         CrystalWatch read = here.watch.read(setup.recipe(), reading.at(), reading.chocolateCelsius(), round, begun);
         Optional<HoldNeed> need = isCool(setup, batch, reading)
                 ? Optional.of(HoldNeed.next(

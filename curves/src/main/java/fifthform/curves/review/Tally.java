@@ -1,6 +1,5 @@
 package fifthform.curves.review;
 
-import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
@@ -101,7 +100,7 @@ public record Tally(
                 highest(after.batch().phase(), news),
                 lowest(after.batch().phase(), news),
                 gap ? overRange : overRange.plus(over(recipe, after.batch().phase(), news, passed)),
-                wasCooled(recipe, after) ? Cooled.LONG_ENOUGH : cooled,
+                cooled == Cooled.LONG_ENOUGH || wasCooled(recipe, after) ? Cooled.LONG_ENOUGH : cooled,
                 after.crystals().flatMap(c -> c.watch().spoken().inData()).or(() -> crystals),
                 seedLost.or(() -> loss(step.events())),
                 firstTrouble.or(() -> trouble(step.events())));
@@ -111,11 +110,7 @@ public record Tally(
     private static boolean wasCooled(Recipe recipe, State after) {
         boolean held = after.batch().phase() == Phase.SEED
                 && after.batch().progress().dwell().compareTo(recipe.cool().dwell()) >= 0;
-        return held
-                || after.crystals()
-                        .flatMap(c -> c.watch().spoken().word())
-                        .filter(word -> word == SeedWord.ENOUGH)
-                        .isPresent();
+        return held || after.crystals().filter(c -> c.watch().isColdEnough()).isPresent();
     }
 
     /** How it went so far. */

@@ -11,6 +11,7 @@ import fifthform.curves.recipe.Recipe;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -80,10 +81,25 @@ class CrystalWatchTest {
     void silenceItselfTurnsTheWordDoubtful() {
         CrystalWatch enough = read(Programme.temper(27.5, 6), 1);
         Instant last = START.plusSeconds(32 * 60);
-        CrystalWatch quiet = enough.silent(last.plusSeconds(119), true);
+        CrystalWatch quiet = enough.silent(last.plusSeconds(119), true, false);
         assertEquals(SeedWord.ENOUGH, quiet.spoken().word().orElseThrow());
-        CrystalWatch long121 = quiet.silent(last.plusSeconds(121), true).silent(last.plusSeconds(132), true);
+        CrystalWatch long121 =
+                quiet.silent(last.plusSeconds(121), true, false).silent(last.plusSeconds(132), true, false);
         assertEquals(SeedWord.DOUBTFUL, long121.spoken().word().orElseThrow());
+    }
+
+    /** Left alone the same minutes make a fraction of the crystals. */
+    @Test
+    void whileStirringIsOnlyAssumedEnoughIsNotSaid() {
+        CrystalWatch enough = read(Programme.temper(27.5, 6), 1);
+        Instant last = START.plusSeconds(32 * 60);
+        Circumstances assumed = new Circumstances(OptionalDouble.empty(), Circumstances.STIRRED_PER_SECOND, true);
+        CrystalWatch unsaid = enough;
+        for (int i = 1; i <= 12; i++) unsaid = unsaid.read(DARK, last.plusSeconds(i), 31.5, assumed, true);
+        assertEquals(SeedWord.DOUBTFUL, unsaid.spoken().word().orElseThrow());
+        CrystalWatch said = unsaid;
+        for (int i = 13; i <= 25; i++) said = said.read(DARK, last.plusSeconds(i), 31.5, STIRRED, true);
+        assertEquals(SeedWord.ENOUGH, said.spoken().word().orElseThrow());
     }
 
     @ParameterizedTest

@@ -56,9 +56,16 @@ final class CrystalModel {
         said.add(stirring(temper.stir()));
         boolean unsure = spoken.word().filter(w -> w == SeedWord.DOUBTFUL).isPresent();
         temper.watch().misgiving().ifPresentOrElse(misgiving -> said.add(doubt(misgiving)), () -> {
-            if (unsure) said.add("Doubtful, since half a degree more or less in the reading decides.");
+            if (unsure) said.add(unsureWhy());
         });
         return said;
+    }
+
+    private String unsureWhy() {
+        boolean byStirring = temper.stir().isAssumed() && temper.watch().seed().word() == SeedWord.ENOUGH;
+        return byStirring
+                ? "Doubtful, since nobody said that it is stirred: left alone it makes far fewer."
+                : "Doubtful, since half a degree more or less in the reading decides.";
     }
 
     /** The figures of the three copies, one digit each: more would be false. */

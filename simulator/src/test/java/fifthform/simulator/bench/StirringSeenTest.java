@@ -1,9 +1,12 @@
 package fifthform.simulator.bench;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.crystal.StirWatch;
+import fifthform.curves.crystal.Temper;
 import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Luck;
@@ -41,11 +44,9 @@ class StirringSeenTest {
         Moment moment = Batch.beginning(scenario, new Luck(39), engine.program(scenario, engine.recipe(scenario)));
         Batch batch = new Batch(scenario.kitchen());
         while (!moment.maker().done()) moment = batch.next(moment).after();
-        StirWatch stir = ((EngineProgram) moment.program())
-                .state()
-                .crystals()
-                .orElseThrow()
-                .stir();
+        Temper temper = ((EngineProgram) moment.program()).state().crystals().orElseThrow();
+        StirWatch stir = temper.stir();
         assertFalse(stir.stirring() == Stirring.STIRRED && stir.isSeen(), stir.toString());
+        assertNotEquals(Optional.of(SeedWord.ENOUGH), temper.watch().spoken().word());
     }
 }
