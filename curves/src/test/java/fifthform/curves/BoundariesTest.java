@@ -56,6 +56,7 @@ class BoundariesTest {
             "cue",
             "engine",
             "review",
+            "whatif",
             "probecheck",
             "proof",
             "learning",
