@@ -1,13 +1,17 @@
 package fifthform.curves.whatif;
 
+import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
 import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.setup.Setup;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A batch as far as a what-if needs it: the readings as they were believed, where the bowl stood, and the crystals at
@@ -15,11 +19,49 @@ import java.util.Objects;
  */
 public final class PastBatch {
     private final Setup setup;
+    private final Readings bowl;
+    private final Readings bath;
+    private final List<Stay> stays;
+    private final List<Instant> otherActs;
+    private final List<Word> words;
     private final List<PastLift> lifts;
 
-    PastBatch(Setup setup, List<PastLift> lifts) {
+    /**
+     * A batch.
+     *
+     * @param setup in force at its end
+     * @param bowl the tip in the chocolate, corrected, °C
+     * @param bath the probe in the bath, corrected, °C; empty where there is none
+     * @param stays where the bowl stood, without a gap, oldest first
+     * @param otherActs times of other acts that change where the chocolate goes
+     * @param words what was said of the seed
+     */
+    PastBatch(Setup setup, Readings bowl, Readings bath, List<Stay> stays, List<Instant> otherActs, List<Word> words) {
         this.setup = Objects.requireNonNull(setup, "setup");
-        this.lifts = List.copyOf(lifts);
+        this.bowl = Objects.requireNonNull(bowl, "bowl");
+        this.bath = Objects.requireNonNull(bath, "bath");
+        this.stays = List.copyOf(stays);
+        this.otherActs = List.copyOf(otherActs);
+        this.words = List.copyOf(words);
+        this.lifts = lifts(this.stays);
+    }
+
+    private static List<PastLift> lifts(List<Stay> stays) {
+        List<PastLift> found = new ArrayList<>();
+        for (int i = 0; i + 1 < stays.size(); i++) {
+            Stay stay = stays.get(i);
+            Stay next = stays.get(i + 1);
+            if (stay.place() == Place.TABLE || next.place() != Place.TABLE) continue;
+            found.add(new PastLift(
+                    found.size() + 1,
+                    stay.from(),
+                    next.from(),
+                    stay.place(),
+                    next.evidence(),
+                    stay.phase(),
+                    stay.celsius()));
+        }
+        return found;
     }
 
     /**
@@ -48,5 +90,41 @@ public final class PastBatch {
     /** The lifts that a {@link Change} may be about, oldest first. */
     public List<PastLift> lifts() {
         return lifts;
+    }
+
+    Readings bowl() {
+        return bowl;
+    }
+
+    Readings bath() {
+        return bath;
+    }
+
+    /** The place in {@link #stays()} of the stay that this lift ended. */
+    int stayBefore(PastLift lift) {
+        for (int i = 0; i + 1 < stays.size(); i++) {
+            if (stays.get(i + 1).from().equals(lift.at())) return i;
+        }
+        throw new IllegalArgumentException("no lift of this batch: " + lift);
+    }
+
+    List<Stay> stays() {
+        return stays;
+    }
+
+    /** The first act after this time that changes where the chocolate goes, moves of the bowl left out. */
+    Optional<Instant> otherActAfter(Instant at) {
+        for (Instant act : otherActs) if (act.isAfter(at)) return Optional.of(act);
+        return Optional.empty();
+    }
+
+    /** What was said of the seed at this time. */
+    Optional<SeedWord> wordAt(Instant at) {
+        Optional<SeedWord> said = Optional.empty();
+        for (Word word : words) {
+            if (word.at().isAfter(at)) break;
+            said = word.word();
+        }
+        return said;
     }
 }
