@@ -188,6 +188,27 @@ public record Kitchen(
         return new Basin(mean, basin.goneKilograms() - kilograms);
     }
 
+    /**
+     * The kitchen with one of its waters as if it had been made hotter or cooler; where the burner holds it, it comes back.
+     *
+     * @param water which: a spot where the bowl stands in water
+     * @param kelvin how much hotter
+     */
+    public KitchenState waterHotter(KitchenState state, Spot water, double kelvin) {
+        return switch (water) {
+            case HOT_BATH -> Change.of(state).hot(hotter(state.hot(), kelvin)).done();
+            case WARM_BATH ->
+                Change.of(state).warm(hotter(state.warm(), kelvin)).done();
+            case COLD_WATER ->
+                Change.of(state).cold(hotter(state.cold(), kelvin)).done();
+            case TABLE, FRIDGE, COOL_CLOTH, WARM_CLOTH -> throw new IllegalArgumentException("no water: " + water);
+        };
+    }
+
+    private static Basin hotter(Basin basin, double kelvin) {
+        return new Basin(basin.celsius() + kelvin, basin.goneKilograms());
+    }
+
     /** What a towel, a cloth or a bath does at the moment of touching. */
     private KitchenState touched(KitchenState state, Hands hands) {
         if (hands.towel() == Towel.WIPING && state.filmKilograms() > 0) {
