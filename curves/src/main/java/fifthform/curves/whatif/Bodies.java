@@ -42,6 +42,8 @@ final class Bodies {
         WALL_ABOVE,
         /** ln of β, heat of the chocolate for each of the water. */
         WATER_COOLS,
+        /** ln of the heat of the water that clings to the bowl from its entry on, for each of the chocolate. */
+        FILM,
         /** How much later the bowl came into the water than is known, s. */
         ENTRY_LATER,
         /** How much later it left than is known, s. */
@@ -94,6 +96,8 @@ final class Bodies {
         double before = StrictMath.exp(of(p, Parameter.LOSS_BEFORE)) / 2;
         double lag = StrictMath.exp(of(p, Parameter.TIP_LAG));
         double cools = StrictMath.exp(of(p, Parameter.WATER_COOLS));
+        double film = StrictMath.exp(of(p, Parameter.FILM));
+        boolean entered = course.entrySeconds() <= 0;
         double[] chocolate = new double[steps];
         double[] tip = new double[steps];
         double[] wall = new double[steps];
@@ -109,6 +113,10 @@ final class Bodies {
             wall[i] = w;
             double from = i * h;
             double wet = course.inWater(from, h);
+            if (wet > 0 && !entered) {
+                entered = true;
+                w += film / (share + film) * (b - w);
+            }
             double loss = from >= course.liftSeconds() ? after : before;
             double atWall = (1 - wet) * loss;
             double push = wet * kb;

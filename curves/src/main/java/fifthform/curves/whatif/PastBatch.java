@@ -7,6 +7,7 @@ import fifthform.curves.engine.Step;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.setup.Setup;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,12 +19,16 @@ import java.util.Optional;
  * the turns. {@link Trail} collects it from an engine's steps.
  */
 public final class PastBatch {
+    /** Crystals of longer ago do not stand for a moment. */
+    private static final Duration LATELY = Duration.ofSeconds(15);
+
     private final Setup setup;
     private final Readings bowl;
     private final Readings bath;
     private final List<Stay> stays;
     private final List<Instant> otherActs;
     private final List<Word> words;
+    private final List<Kept> crystals;
     private final List<PastLift> lifts;
 
     /**
@@ -35,14 +40,23 @@ public final class PastBatch {
      * @param stays where the bowl stood, without a gap, oldest first
      * @param otherActs times of other acts that change where the chocolate goes
      * @param words what was said of the seed
+     * @param crystals the crystals every few seconds before each move, oldest first
      */
-    PastBatch(Setup setup, Readings bowl, Readings bath, List<Stay> stays, List<Instant> otherActs, List<Word> words) {
+    PastBatch(
+            Setup setup,
+            Readings bowl,
+            Readings bath,
+            List<Stay> stays,
+            List<Instant> otherActs,
+            List<Word> words,
+            List<Kept> crystals) {
         this.setup = Objects.requireNonNull(setup, "setup");
         this.bowl = Objects.requireNonNull(bowl, "bowl");
         this.bath = Objects.requireNonNull(bath, "bath");
         this.stays = List.copyOf(stays);
         this.otherActs = List.copyOf(otherActs);
         this.words = List.copyOf(words);
+        this.crystals = List.copyOf(crystals);
         this.lifts = lifts(this.stays);
     }
 
@@ -57,9 +71,9 @@ public final class PastBatch {
                     stay.from(),
                     next.from(),
                     stay.place(),
-                    next.evidence(),
-                    stay.phase(),
-                    stay.celsius()));
+                    next.came().evidence(),
+                    next.came().phase(),
+                    next.came().celsius()));
         }
         return found;
     }
@@ -116,6 +130,16 @@ public final class PastBatch {
     Optional<Instant> otherActAfter(Instant at) {
         for (Instant act : otherActs) if (act.isAfter(at)) return Optional.of(act);
         return Optional.empty();
+    }
+
+    /** The crystals shortly before this time. */
+    Optional<Kept> crystalsAt(Instant at) {
+        Optional<Kept> found = Optional.empty();
+        for (Kept each : crystals) {
+            if (each.at().isAfter(at)) break;
+            found = Optional.of(each);
+        }
+        return found.filter(k -> Duration.between(k.at(), at).compareTo(LATELY) <= 0);
     }
 
     /** What was said of the seed at this time. */

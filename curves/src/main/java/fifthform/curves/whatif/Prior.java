@@ -33,11 +33,14 @@ record Prior(double[] middle, double[] spread) {
     /** A key comes with the hands, or a moment after. */
     private static final double KEY_SPREAD_SECONDS = 0.7;
 
+    /** Where the curve seemed to show it earlier than the key told, by this share of the time between. */
+    private static final double UNSURE = 0.15;
+
     static double roomCelsius(Setup setup) {
         return setup.roomCelsius().orElse(USUAL_ROOM_CELSIUS);
     }
 
-    static Prior of(Setup setup, Window window, Stay stay, Evidence lift) {
+    static Prior of(Setup setup, Window window, Stay stay, Stay after) {
         double kilos = setup.bowl().amountGrams().orElse(USUAL_GRAMS) / USUAL_GRAMS;
         // Wall for each mass of chocolate.
         double size = 1 / StrictMath.cbrt(kilos);
@@ -52,14 +55,15 @@ record Prior(double[] middle, double[] spread) {
         set.to(Parameter.WATER_TO_WALL, StrictMath.log(0.01 * size), 0.9);
         set.to(Parameter.LOSS_AFTER, StrictMath.log(8e-4 * size), 0.7);
         set.to(Parameter.LOSS_BEFORE, StrictMath.log(7e-4 * size), 0.7);
-        water(set, setup, window, stay);
+        water(set, setup, window, stay, after);
         set.to(Parameter.TIP_LAG, StrictMath.log(Math.max(0.5, setup.bowlProbe().lagSeconds())), 0.5);
         set.to(Parameter.CHOCOLATE, window.tip()[0], 1);
         boolean inWater = window.course().entrySeconds() <= 0;
         set.to(Parameter.WALL_ABOVE, inWater ? toWater(stay.place()) : 0, inWater ? 4 : 1);
         set.to(Parameter.WATER_COOLS, StrictMath.log(0.1 * kilos), 0.7);
-        moment(set, Parameter.ENTRY_LATER, stay.evidence());
-        moment(set, Parameter.LIFT_LATER, lift);
+        set.to(Parameter.FILM, StrictMath.log(0.04 * size), 0.6);
+        moment(set, Parameter.ENTRY_LATER, stay);
+        moment(set, Parameter.LIFT_LATER, after);
         return new Prior(middle, spread);
     }
 
@@ -76,12 +80,12 @@ record Prior(double[] middle, double[] spread) {
         };
     }
 
-    private static void water(Setting set, Setup setup, Window window, Stay stay) {
+    private static void water(Setting set, Setup setup, Window window, Stay stay, Stay after) {
         if (stay.place() == Place.COLD_WATER) {
             set.to(Parameter.WATER, 16, 4);
         } else if (!Double.isNaN(window.bathCelsius())) {
             set.to(Parameter.WATER, window.bathCelsius(), MEASURED_BATH_SPREAD);
-        } else if (stay.phase() == Phase.MELT) {
+        } else if (after.came().phase() == Phase.MELT) {
             set.to(Parameter.WATER, 60, 10);
         } else if (setup.bathCelsius().isPresent()) {
             set.to(Parameter.WATER, setup.bathCelsius().getAsDouble(), SAID_BATH_SPREAD);
@@ -96,8 +100,9 @@ record Prior(double[] middle, double[] spread) {
         return place == Place.BATH ? 4 : -4;
     }
 
-    private static void moment(Setting set, Parameter which, Evidence evidence) {
-        boolean told = evidence == Evidence.TOLD;
-        set.to(which, told ? 0 : -NOTICED_LATE_SECONDS, told ? KEY_SPREAD_SECONDS : NOTICED_SPREAD_SECONDS);
+    private static void moment(Setting set, Parameter which, Stay came) {
+        boolean told = came.came().evidence() == Evidence.TOLD;
+        double spread = told ? KEY_SPREAD_SECONDS + UNSURE * came.unsureSeconds() : NOTICED_SPREAD_SECONDS;
+        set.to(which, told ? 0 : -NOTICED_LATE_SECONDS, spread);
     }
 }

@@ -31,7 +31,7 @@ public final class Rerun {
         OptionalDouble tooFar = tooFar(window.course(), change);
         if (tooFar.isPresent()) return refused(change, Why.TOO_FAR, tooFar.getAsDouble());
         Bodies bodies = new Bodies(Prior.roomCelsius(batch.setup()));
-        Prior prior = Prior.of(batch.setup(), window, windows.stay(), lift.evidence());
+        Prior prior = Prior.of(batch.setup(), window, windows.stay(), windows.after());
         Optional<KitchenFit> fit = KitchenFit.of(bodies, window, prior);
         if (fit.isEmpty()) return new Refused(change, Why.NO_GOOD_FIT, OptionalDouble.empty());
         double residual = fit.get().residualKelvin();

@@ -209,11 +209,7 @@ final class Simulation {
 
     /** The crystals along the curve and along both ends of its band; where they say different things, doubtful. */
     private Optional<SeedWord> seed(List<Moment> curve, double[] walls) {
-        Optional<Kept> from = Optional.empty();
-        for (Kept kept : stay.crystals()) {
-            boolean usable = from.isEmpty() || !kept.at().isAfter(curve.get(0).at());
-            if (usable) from = Optional.of(kept);
-        }
+        Optional<Kept> from = batch.crystalsAt(curve.get(0).at());
         if (from.isEmpty()) return Optional.empty();
         Optional<SeedWord> middle = word(from.get(), curve, walls, Moment::celsius);
         Optional<SeedWord> lower = word(from.get(), curve, walls, Moment::lowerCelsius);

@@ -5,7 +5,10 @@ import fifthform.curves.crystal.Temper;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
 import fifthform.curves.estimate.Estimate;
+import fifthform.curves.input.MakerAction.BowlMoved;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.phase.Contact;
+import fifthform.curves.phase.Evidence;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
@@ -39,11 +42,12 @@ public final class Trail {
     private final Setup header;
     private final Readings bowl = new Readings();
     private final Readings bath = new Readings();
-    private final List<Stay> stays = new ArrayList<>();
+    private final List<Mark> marks = new ArrayList<>();
     private final List<Instant> otherActs = new ArrayList<>();
     private final List<Word> words = new ArrayList<>();
+    private final List<Kept> saved = new ArrayList<>();
     private final Deque<Kept> kept = new ArrayDeque<>();
-    private Optional<Kept> atEntry = Optional.empty();
+    private Optional<BowlMoved> key = Optional.empty();
     private Optional<Contact> contact = Optional.empty();
     private Optional<SeedWord> word = Optional.empty();
     private Setup setup;
@@ -66,7 +70,7 @@ public final class Trail {
         State after = step.after();
         now = after.at();
         setup = after.setupInForce(header);
-        moved(after.batch().contact());
+        moved(after);
         boolean wentOut = after.probe() != before.probe();
         boolean seeded =
                 after.cues().done().seededGrams() > before.cues().done().seededGrams();
@@ -77,36 +81,29 @@ public final class Trail {
         crystals(after);
     }
 
-    private void moved(Contact next) {
-        if (contact.isEmpty()) {
-            contact = Optional.of(next);
-            return;
+    private void moved(State after) {
+        Contact next = after.batch().contact();
+        Optional<BowlMoved> said = after.told().moved();
+        if (!said.equals(key)) {
+            boolean takenBack = key.isPresent()
+                    && (said.isEmpty() || said.get().at().isBefore(key.get().at()));
+            // A move that was taken back never was.
+            if (takenBack)
+                marks.removeIf(m -> m.isTold() && !m.at().isBefore(key.get().at()));
+            else mark(said.get().at(), said.get().to(), Evidence.TOLD);
+            key = said;
         }
-        Contact last = contact.get();
-        if (next.place() == last.place()) {
-            contact = Optional.of(next);
-            return;
-        }
-        // A move that was taken back never was: the stay before it goes on.
-        Stay before = stays.isEmpty() ? null : stays.get(stays.size() - 1);
-        boolean takenBack = before != null
-                && before.place() == next.place()
-                && before.from().equals(next.since());
-        if (takenBack) {
-            stays.remove(stays.size() - 1);
-        } else {
-            stays.add(stay(last, next.since()));
-        }
-        kept.clear();
-        atEntry = Optional.empty();
+        boolean moved = contact.isEmpty() || contact.get().place() != next.place();
+        boolean byKey = next.evidence() == Evidence.TOLD
+                && key.filter(k -> k.to() == next.place()).isPresent();
+        if (moved && !byKey) mark(next.since(), next.place(), next.evidence());
         contact = Optional.of(next);
     }
 
-    private Stay stay(Contact at, Instant until) {
-        List<Kept> all = new ArrayList<>(kept.size() + 1);
-        atEntry.ifPresent(all::add);
-        all.addAll(kept);
-        return new Stay(at.place(), at.since(), until, at.evidence(), phase, celsius, all);
+    private void mark(Instant at, Place to, Evidence evidence) {
+        marks.add(new Mark(at, to, evidence, phase, celsius));
+        saved.addAll(kept);
+        kept.clear();
     }
 
     private void reading(State before, State after) {
@@ -142,15 +139,14 @@ public final class Trail {
         boolean due = last == null || Duration.between(last.at(), now).compareTo(KEPT_EVERY) >= 0;
         if (!due) return;
         Kept next = new Kept(now, temper.get().watch(), temper.get().stir().shearPerSecond());
-        if (atEntry.isEmpty()) atEntry = Optional.of(next);
         kept.addLast(next);
         while (Duration.between(kept.peekFirst().at(), now).compareTo(KEPT_FOR) > 0) kept.removeFirst();
     }
 
     /** What has been collected so far. */
     public PastBatch batch() {
-        List<Stay> all = new ArrayList<>(stays);
-        contact.ifPresent(c -> all.add(stay(c, now.isAfter(c.since()) ? now : c.since())));
-        return new PastBatch(setup, bowl.copy(), bath.copy(), all, otherActs, words);
+        List<Kept> crystals = new ArrayList<>(saved);
+        crystals.addAll(kept);
+        return new PastBatch(setup, bowl.copy(), bath.copy(), Stay.of(marks, now), otherActs, words, crystals);
     }
 }

@@ -54,6 +54,7 @@ final class Windows {
     private final PastBatch batch;
     private final PastLift lift;
     private final Stay stay;
+    private final Stay after;
     private final Optional<Stay> before;
     private final Optional<Instant> nextMove;
 
@@ -62,6 +63,7 @@ final class Windows {
         this.lift = lift;
         int index = batch.stayBefore(lift);
         stay = batch.stays().get(index);
+        after = batch.stays().get(index + 1);
         before = index == 0 ? Optional.empty() : Optional.of(batch.stays().get(index - 1));
         // The last stay has not ended: there the recording has.
         nextMove = index + 2 < batch.stays().size()
@@ -71,6 +73,10 @@ final class Windows {
 
     Stay stay() {
         return stay;
+    }
+
+    Stay after() {
+        return after;
     }
 
     /** Cuts it out; the whole stay in water where its bath is asked for. */

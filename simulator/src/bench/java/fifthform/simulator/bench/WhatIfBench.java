@@ -3,6 +3,7 @@ package fifthform.simulator.bench;
 import fifthform.simulator.bench.WhatIfTrial.Compared;
 import fifthform.simulator.bench.WhatIfTrial.Held;
 import fifthform.simulator.bench.WhatIfTrial.Told;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,7 +26,9 @@ public final class WhatIfBench {
         long seed = arguments.length > 2 ? Long.parseLong(arguments[2]) : 41;
         boolean every = arguments.length > 3;
         Fleet fleet = Fleet.builtIn(name).withSeed(seed);
+        String only = System.getProperty("whatif.told", "");
         for (Told told : Told.values()) {
+            if (!only.isEmpty() && !told.name().equals(only)) continue;
             List<WhatIfTrial> trials = LongStream.range(0, batches)
                     .parallel()
                     .mapToObj(n -> WhatIfTrial.of(fleet, n, told))
@@ -69,9 +72,12 @@ public final class WhatIfBench {
     private static void print(Held h) {
         System.out.printf(
                 Locale.ROOT,
-                "  #%d %s off %.2f of %.2f, fit %s%n",
+                "  #%d %s stay %ds %s span %ds off %.2f of %.2f, fit %s%n",
                 h.number(),
                 h.answer().change(),
+                Duration.between(h.answer().lift().enteredAt(), h.answer().lift().at()).toSeconds(),
+                h.answer().end(),
+                Duration.between(h.answer().lift().at(), h.answer().until()).toSeconds(),
                 h.turnOffKelvin(),
                 h.turnHalfWidthKelvin(),
                 h.answer().fit());

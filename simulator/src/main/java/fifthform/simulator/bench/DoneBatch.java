@@ -62,6 +62,18 @@ public final class DoneBatch {
         return spot(lifts.get(lift) - 1);
     }
 
+    /** How long it had been there. */
+    public Duration stay(int lift) {
+        return Batch.STEP.multipliedBy(lifts.get(lift) - (long) entry(lift));
+    }
+
+    private int entry(int lift) {
+        int at = lifts.get(lift);
+        int entry = at - 1;
+        while (entry > 0 && spot(entry - 1) == spot(at - 1)) entry--;
+        return entry;
+    }
+
     /** The chocolate's true temperature then, °C; at the ends of the batch where it lies outside. */
     public double bulkCelsius(Instant at) {
         long step = Math.round(Duration.between(begins, at).toMillis() / (double) Batch.STEP.toMillis());
@@ -117,8 +129,7 @@ public final class DoneBatch {
      */
     public Way bathHotter(int lift, double hotterKelvin, Duration reach) {
         int at = lifts.get(lift);
-        int entry = at - 1;
-        while (entry > 0 && spot(entry - 1) == spot(at - 1)) entry--;
+        int entry = entry(lift);
         int end = (int) Math.min(acts.size(), at + reach.toMillis() / Batch.STEP.toMillis());
         KitchenState hotter = kitchen.waterHotter(states.get(entry), spot(at - 1), hotterKelvin);
         return way(entry, hotter, acts.subList(entry, end));

@@ -34,7 +34,7 @@ final class WhatIfTrial {
     static final int[] MOMENTS = {15, 60, 180, 420};
 
     /** A lift that the engine found further from the true one is another lift. */
-    private static final Duration SAME_LIFT = Duration.ofSeconds(45);
+    private static final Duration SAME_LIFT = Duration.ofSeconds(30);
 
     /** What the setup knows of the kitchen beside its chocolate. */
     enum Told {
@@ -109,7 +109,7 @@ final class WhatIfTrial {
         }
     }
 
-    /** All what-ifs of the last rewarm lift of the batch with this number. */
+    /** All what-ifs of the lift that ended the longest stay over the warm water in the batch with this number. */
     static WhatIfTrial of(Fleet fleet, long number, Told told) {
         Scenario scenario = fleet.draw(number);
         Recipe recipe = RecipeShelf.recipe(scenario.chocolate());
@@ -138,7 +138,9 @@ final class WhatIfTrial {
     private void ask(long number, Scenario scenario, DoneBatch done, PastBatch batch) {
         OptionalInt truly = OptionalInt.empty();
         for (int i = 0; i < done.lifts().size(); i++) {
-            if (done.liftedFrom(i) == Spot.WARM_BATH) truly = OptionalInt.of(i);
+            if (done.liftedFrom(i) != Spot.WARM_BATH) continue;
+            boolean longer = truly.isEmpty() || done.stay(i).compareTo(done.stay(truly.getAsInt())) > 0;
+            if (longer) truly = OptionalInt.of(i);
         }
         if (truly.isEmpty()) return;
         int lift = truly.getAsInt();
@@ -146,12 +148,25 @@ final class WhatIfTrial {
         PastLift seen = null;
         for (PastLift each : batch.lifts()) {
             boolean near = Duration.between(at, each.at()).abs().compareTo(SAME_LIFT) <= 0;
-            if (each.from() == Place.BATH && each.phase() != Phase.MELT && near) seen = each;
+            boolean nearest = seen == null
+                    || Duration.between(at, each.at())
+                                    .abs()
+                                    .compareTo(Duration.between(at, seen.at()).abs())
+                            < 0;
+            if (each.from() == Place.BATH && each.phase() != Phase.MELT && near && nearest) seen = each;
         }
         if (seen == null) {
             missed++;
+            if (System.getProperty("whatif.print") != null)
+                System.out.println("missed " + number + " " + at + " stay " + done.stay(lift) + " of " + batch.lifts());
             return;
         }
+        if (System.getProperty("whatif.print") != null)
+            System.out.println("seen " + number + " " + seen.evidence() + " lift "
+                    + Duration.between(at, seen.at()).toMillis() / 1000.0 + " entry "
+                    + Duration.between(at.minus(done.stay(lift)), seen.enteredAt())
+                                    .toMillis()
+                            / 1000.0 + " stay " + done.stay(lift).toSeconds());
         Scale scale = Scale.of(scenario);
         int n = seen.number();
         for (int later : new int[] {-20, -8, 10, 25}) {
