@@ -6,7 +6,7 @@ package fifthform.curves.whatif;
  * <pre>
  *   dC/dt =  kc (W − C) − ½ a (C − R)
  *   dW/dt = [−kc (W − C) + kb (B − W) in water − ½ a (W − R) on the table] / ρ
- *   dB/dt = −β kb (B − W) while the bowl stands in it
+ *   dB/dt = −β kb (B − W) while the bowl stands in it, and −l (B − R)
  *   dT/dt =  (C − T) / τ
  * </pre>
  *
@@ -42,6 +42,8 @@ final class Bodies {
         WALL_ABOVE,
         /** ln of β, heat of the chocolate for each of the water. */
         WATER_COOLS,
+        /** ln of the water's own loss to the room, 1/s. */
+        WATER_LOSES,
         /** ln of the heat of the water that clings to the bowl from its entry on, for each of the chocolate. */
         FILM,
         /** How much later the bowl came into the water than is known, s. */
@@ -96,6 +98,7 @@ final class Bodies {
         double before = StrictMath.exp(of(p, Parameter.LOSS_BEFORE)) / 2;
         double lag = StrictMath.exp(of(p, Parameter.TIP_LAG));
         double cools = StrictMath.exp(of(p, Parameter.WATER_COOLS));
+        double loses = StrictMath.exp(of(p, Parameter.WATER_LOSES));
         double film = StrictMath.exp(of(p, Parameter.FILM));
         boolean entered = course.entrySeconds() <= 0;
         double[] chocolate = new double[steps];
@@ -132,7 +135,7 @@ final class Bodies {
             double det = a11 * a22 - a12 * a21;
             double cMid = (r1 * a22 - a12 * r2) / det;
             double wMid = (a11 * r2 - a21 * r1) / det;
-            b -= h * cools * push * (b - wMid);
+            if (entered) b -= h * (cools * push * (b - wMid) + loses * (b - roomCelsius));
             double follows = StrictMath.exp(-h / lag);
             t = cMid + (t - cMid) * follows;
             c = 2 * cMid - c;

@@ -25,10 +25,15 @@ record Prior(double[] middle, double[] spread) {
 
     private static final double SAID_BATH_SPREAD = 3;
 
-    /** From the curve alone an entry or a lift is noticed some seconds late, and by as many more or less, s. */
-    private static final double NOTICED_LATE_SECONDS = 8;
+    /** From the curve alone a lift is noticed some seconds late, and by as many more or less, s. */
+    private static final double LIFT_LATE_SECONDS = 8;
 
-    private static final double NOTICED_SPREAD_SECONDS = 8;
+    private static final double LIFT_SPREAD_SECONDS = 10;
+
+    /** An entry even later, as the wall must be warm first; over weak water by a minute and more, s. */
+    private static final double ENTRY_LATE_SECONDS = 20;
+
+    private static final double ENTRY_SPREAD_SECONDS = 30;
 
     /** A key comes with the hands, or a moment after. */
     private static final double KEY_SPREAD_SECONDS = 0.7;
@@ -61,9 +66,10 @@ record Prior(double[] middle, double[] spread) {
         boolean inWater = window.course().entrySeconds() <= 0;
         set.to(Parameter.WALL_ABOVE, inWater ? toWater(stay.place()) : 0, inWater ? 4 : 1);
         set.to(Parameter.WATER_COOLS, StrictMath.log(0.1 * kilos), 0.7);
+        set.to(Parameter.WATER_LOSES, StrictMath.log(2e-4), 0.7);
         set.to(Parameter.FILM, StrictMath.log(0.04 * size), 0.6);
-        moment(set, Parameter.ENTRY_LATER, stay);
-        moment(set, Parameter.LIFT_LATER, after);
+        moment(set, Parameter.ENTRY_LATER, stay, ENTRY_LATE_SECONDS, ENTRY_SPREAD_SECONDS);
+        moment(set, Parameter.LIFT_LATER, after, LIFT_LATE_SECONDS, LIFT_SPREAD_SECONDS);
         return new Prior(middle, spread);
     }
 
@@ -100,9 +106,9 @@ record Prior(double[] middle, double[] spread) {
         return place == Place.BATH ? 4 : -4;
     }
 
-    private static void moment(Setting set, Parameter which, Stay came) {
+    private static void moment(Setting set, Parameter which, Stay came, double late, double spread) {
         boolean told = came.came().evidence() == Evidence.TOLD;
-        double spread = told ? KEY_SPREAD_SECONDS + UNSURE * came.unsureSeconds() : NOTICED_SPREAD_SECONDS;
-        set.to(which, told ? 0 : -NOTICED_LATE_SECONDS, spread);
+        double keySpread = KEY_SPREAD_SECONDS + UNSURE * came.unsureSeconds();
+        set.to(which, told ? 0 : -late, told ? keySpread : spread);
     }
 }

@@ -34,7 +34,7 @@ final class Simulation {
     private static final double FLOOR_KELVIN = 0.07;
 
     /** What is not known of the difference that the change makes, as a share of it. Calibrated, see DEVELOPERS.md. */
-    private static final double SHARE_OF_CHANGE = 0.12;
+    private static final double SHARE_OF_CHANGE = 0.17;
 
     /** Over so long what was left over before the lift gives way to what was left over after it, s. */
     private static final double HANDED_OVER_SECONDS = 20;

@@ -72,7 +72,7 @@ public final class WhatIfBench {
     private static void print(Held h) {
         System.out.printf(
                 Locale.ROOT,
-                "  #%d %s stay %ds %s span %ds off %.2f of %.2f, fit %s%n",
+                "  #%d %s stay %ds %s span %ds off %.2f of %.2f, %s fit %s%n",
                 h.number(),
                 h.answer().change(),
                 Duration.between(h.answer().lift().enteredAt(), h.answer().lift().at()).toSeconds(),
@@ -80,6 +80,14 @@ public final class WhatIfBench {
                 Duration.between(h.answer().lift().at(), h.answer().until()).toSeconds(),
                 h.turnOffKelvin(),
                 h.turnHalfWidthKelvin(),
+                h.moments().stream()
+                        .map(c -> String.format(
+                                Locale.ROOT,
+                                "%ds %.2f/%.2f",
+                                c.afterSeconds(),
+                                c.celsius() - c.said().celsius(),
+                                c.said().upperCelsius() - c.said().celsius()))
+                        .toList(),
                 h.answer().fit());
     }
 
