@@ -1,5 +1,6 @@
 package fifthform.curves.review;
 
+import fifthform.curves.recipe.Phase;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
@@ -12,6 +13,7 @@ import java.util.OptionalDouble;
  * there; a figure that a kind has not is empty.
  *
  * @param kind what
+ * @param phase in which phase
  * @param at when it began, or when it was too late for it
  * @param lasted how long it lasted
  * @param celsius the temperature it came to, °C
@@ -21,6 +23,7 @@ import java.util.OptionalDouble;
  */
 public record Cause(
         Kind kind,
+        Phase phase,
         Instant at,
         Optional<Duration> lasted,
         OptionalDouble celsius,
@@ -29,6 +32,7 @@ public record Cause(
         Said said) {
     public Cause {
         Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(phase, "phase");
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(lasted, "lasted");
         Objects.requireNonNull(celsius, "celsius");
@@ -74,13 +78,13 @@ public record Cause(
         /** Fell below the working range and thickened while it was worked: {@code celsius} the coldest. */
         WORKED_TOO_COOL(Weight.FAULT),
         /** The probe was out of the chocolate: {@code lasted} how long. */
-        PROBE_OUT(Weight.FAULT),
+        PROBE_OUT(Weight.FAULT, true),
         /** Probe or wire faulty: {@code lasted} how long. */
-        PROBE_FAULTY(Weight.FAULT),
+        PROBE_FAULTY(Weight.FAULT, true),
         /** Readings that could not be trusted: {@code lasted} how long. */
-        READINGS_DOUBTFUL(Weight.FAULT),
+        READINGS_DOUBTFUL(Weight.FAULT, true),
         /** No readings: {@code lasted} how long. */
-        READINGS_MISSING(Weight.FAULT),
+        READINGS_MISSING(Weight.FAULT, true),
         /** A cue stood and nobody acted: {@code lasted} how long. */
         CUE_IGNORED(Weight.REMARK),
         /** The working range was never reached. */
@@ -89,13 +93,15 @@ public record Cause(
         NOT_PROVED(Weight.REMARK);
 
         private final Weight weight;
+        private final boolean ofInstrument;
 
         Kind(Weight weight) {
-            this.weight = weight;
+            this(weight, false);
         }
 
-        public Weight weight() {
-            return weight;
+        Kind(Weight weight, boolean ofInstrument) {
+            this.weight = weight;
+            this.ofInstrument = ofInstrument;
         }
 
         /** The word in files: {@code lifted-late}, … */
@@ -123,14 +129,41 @@ public record Cause(
         }
     }
 
-    static Cause of(Kind kind, Instant at) {
+    /** Whether it spoils a temper. While it melts there is none to spoil: an instrument's trouble there is a remark. */
+    public Weight weight() {
+        return kind.ofInstrument && phase == Phase.MELT ? Weight.REMARK : kind.weight;
+    }
+
+    /** A cause without figures yet. */
+    static Cause of(Kind kind, Phase phase, Instant at) {
         return new Cause(
                 kind,
+                phase,
                 at,
                 Optional.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Optional.empty(),
                 new Said.Nothing());
+    }
+
+    Cause lasting(Duration time) {
+        return new Cause(kind, phase, at, Optional.of(time), celsius, limitCelsius, off, said);
+    }
+
+    Cause reaching(double reachedCelsius) {
+        return new Cause(kind, phase, at, lasted, OptionalDouble.of(reachedCelsius), limitCelsius, off, said);
+    }
+
+    Cause against(double limit) {
+        return new Cause(kind, phase, at, lasted, celsius, OptionalDouble.of(limit), off, said);
+    }
+
+    Cause by(Duration howFarOff) {
+        return new Cause(kind, phase, at, lasted, celsius, limitCelsius, Optional.of(howFarOff), said);
+    }
+
+    Cause told(String word, Instant since) {
+        return new Cause(kind, phase, at, lasted, celsius, limitCelsius, off, new Said.Told(word, since));
     }
 }
