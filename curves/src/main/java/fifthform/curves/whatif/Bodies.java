@@ -1,12 +1,14 @@
 package fifthform.curves.whatif;
 
 /**
- * A bowl in numbers: chocolate, wall, the water it stands in and the tip, each of one temperature.
+ * A bowl in numbers: chocolate, wall, the water it stands in, what follows the chocolate slowly, and the tip, each of one
+ * temperature.
  *
  * <pre>
- *   dC/dt =  kc (W − C) − ½ a (C − R)
+ *   dC/dt =  kc (W − C) − ½ a (C − R) − κ (C − S) / σ
  *   dW/dt = [−kc (W − C) + kb (B − W) in water − ½ a (W − R) on the table] / ρ
  *   dB/dt = −β kb (B − W) while the bowl stands in it, and −l (B − R)
+ *   dS/dt =  (C − S) / σ
  *   dT/dt =  (C − T) / τ
  * </pre>
  *
@@ -44,6 +46,10 @@ final class Bodies {
         WATER_COOLS,
         /** ln of the water's own loss to the room, 1/s. */
         WATER_LOSES,
+        /** ln of κ, heat of what follows slowly for each of the chocolate: spoon, surface, crystals that melt or form. */
+        SLOW_SHARE,
+        /** ln of σ, s. */
+        SLOW_SECONDS,
         /** ln of the heat of the water that clings to the bowl from its entry on, for each of the chocolate. */
         FILM,
         /** How much later the bowl came into the water than is known, s. */
@@ -53,6 +59,9 @@ final class Bodies {
 
         static final int COUNT = values().length;
     }
+
+    /** At the beginning of a window nothing slow is further behind than by this rate, K/s. */
+    private static final double STEADY = 0.01;
 
     private final double roomCelsius;
 
@@ -99,6 +108,8 @@ final class Bodies {
         double lag = StrictMath.exp(of(p, Parameter.TIP_LAG));
         double cools = StrictMath.exp(of(p, Parameter.WATER_COOLS));
         double loses = StrictMath.exp(of(p, Parameter.WATER_LOSES));
+        double slowSeconds = StrictMath.exp(of(p, Parameter.SLOW_SECONDS));
+        double slow = StrictMath.exp(of(p, Parameter.SLOW_SHARE)) / slowSeconds;
         double film = StrictMath.exp(of(p, Parameter.FILM));
         boolean entered = course.entrySeconds() <= 0;
         double[] chocolate = new double[steps];
@@ -109,6 +120,7 @@ final class Bodies {
         double b = of(p, Parameter.WATER) + waterHotter;
         // The tip runs behind at the rate that chocolate and wall give it.
         double t = c - lag * kc * (w - c);
+        double s = c - slowSeconds * Math.max(-STEADY, Math.min(STEADY, kc * (w - c)));
         double h = STEP_SECONDS;
         for (int i = 0; i < steps; i++) {
             chocolate[i] = c;
@@ -126,17 +138,18 @@ final class Bodies {
             double top = 0.5 * Math.min(after, before) * wet + loss * (1 - wet);
             // Second order, implicit in the middle, as the wall may be quick: the 2 × 2 system of chocolate and wall.
             double half = h / 2;
-            double a11 = 1 + half * (kc + top);
+            double a11 = 1 + half * (kc + top + slow);
             double a12 = -half * kc;
             double a21 = -half * kc / share;
             double a22 = 1 + half * (kc + push + atWall) / share;
-            double r1 = c + half * top * roomCelsius;
+            double r1 = c + half * (top * roomCelsius + slow * s);
             double r2 = w + half * (push * b + atWall * roomCelsius) / share;
             double det = a11 * a22 - a12 * a21;
             double cMid = (r1 * a22 - a12 * r2) / det;
             double wMid = (a11 * r2 - a21 * r1) / det;
             if (entered) b -= h * (cools * push * (b - wMid) + loses * (b - roomCelsius));
             double follows = StrictMath.exp(-h / lag);
+            s = cMid + (s - cMid) * StrictMath.exp(-h / slowSeconds);
             t = cMid + (t - cMid) * follows;
             c = 2 * cMid - c;
             w = 2 * wMid - w;

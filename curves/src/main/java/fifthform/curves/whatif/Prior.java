@@ -67,6 +67,8 @@ record Prior(double[] middle, double[] spread) {
         set.to(Parameter.WALL_ABOVE, inWater ? toWater(stay.place()) : 0, inWater ? 4 : 1);
         set.to(Parameter.WATER_COOLS, StrictMath.log(0.1 * kilos), 0.7);
         set.to(Parameter.WATER_LOSES, StrictMath.log(2e-4), 0.7);
+        set.to(Parameter.SLOW_SHARE, StrictMath.log(0.25), 0.7);
+        set.to(Parameter.SLOW_SECONDS, StrictMath.log(120), 0.5);
         set.to(Parameter.FILM, StrictMath.log(0.04 * size), 0.6);
         moment(set, Parameter.ENTRY_LATER, stay, ENTRY_LATE_SECONDS, ENTRY_SPREAD_SECONDS);
         moment(set, Parameter.LIFT_LATER, after, LIFT_LATE_SECONDS, LIFT_SPREAD_SECONDS);

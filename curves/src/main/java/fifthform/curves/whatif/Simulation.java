@@ -33,8 +33,14 @@ final class Simulation {
     /** What is not known of any moment: reading, stirring, place of the tip; K. Calibrated, see DEVELOPERS.md. */
     private static final double FLOOR_KELVIN = 0.07;
 
-    /** What is not known of the difference that the change makes, as a share of it. Calibrated, see DEVELOPERS.md. */
-    private static final double SHARE_OF_CHANGE = 0.17;
+    /**
+     * What is not known of the difference that the change makes, as a share of it: at the lift, and how much more minutes
+     * later, when crystals that melt or form have answered it. Calibrated, see DEVELOPERS.md.
+     */
+    private static final double SHARE_OF_CHANGE = 0.16;
+
+    private static final double MORE_LATER = 0.25;
+    private static final double LATER_SECONDS = 90;
 
     /** Over so long what was left over before the lift gives way to what was left over after it, s. */
     private static final double HANDED_OVER_SECONDS = 20;
@@ -86,7 +92,7 @@ final class Simulation {
             walls[i] = Way.at(way.wall(), at[i]) - chocolate;
             double celsius = chocolate + leftOver(at[i]);
             double difference = chocolate - Way.at(fit.way().chocolate(), asMeasured(at[i]));
-            double share = SHARE_OF_CHANGE * difference;
+            double share = shareUnknown(at[i]) * difference;
             double band =
                     NINETY_PERCENT * Math.sqrt(spread[i] * spread[i] + FLOOR_KELVIN * FLOOR_KELVIN + share * share);
             curve.add(new Moment(instant(at[i]), celsius, celsius - band, celsius + band));
@@ -103,6 +109,11 @@ final class Simulation {
                 seed(curve, walls),
                 batch.wordAt(instant(window.course().endSeconds())),
                 new Fit(fit.residualKelvin(), fit.parameters()[Parameter.WATER.ordinal()], coastSeconds()));
+    }
+
+    private double shareUnknown(double seconds) {
+        double after = Math.max(0, seconds - newLift());
+        return SHARE_OF_CHANGE + MORE_LATER * -StrictMath.expm1(-after / LATER_SECONDS);
     }
 
     /** Once a second from the point of change to the end. */
