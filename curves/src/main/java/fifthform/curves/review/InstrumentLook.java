@@ -30,16 +30,21 @@ record InstrumentLook(Map<AlarmId, Since> open, List<Cause> past) {
     /** Less than this is a hiccup of the line. Own choice. */
     private static final Duration BRIEF = Duration.ofSeconds(8);
 
+    /** A tip that touches the wall, a stir: what is doubted for less cost nothing. Own choice. */
+    private static final Duration BRIEF_DOUBT = Duration.ofSeconds(30);
+
     record Since(Instant at, Phase phase) {}
 
     InstrumentLook with(Glimpse g) {
         InstrumentLook here = this;
         for (Map.Entry<AlarmId, Kind> each : KINDS.entrySet()) {
             AlarmId id = each.getKey();
-            boolean standing = g.after.alarms().of(id).state().isStanding();
-            boolean known = open.containsKey(id);
-            if (standing == known) continue;
-            here = standing ? here.begun(id, g) : here.over(id, each.getValue(), g.now);
+            boolean known = here.open.containsKey(id);
+            // Some alarms stand until they are seen; what they tell of is over with the next good reading.
+            boolean blind = id == AlarmId.PROBE_FAULT || id == AlarmId.NO_READING;
+            boolean over = !g.after.alarms().of(id).state().isStanding() || blind && g.celsius.isPresent();
+            if (!known && g.raised(id) && !over) here = here.begun(id, g);
+            else if (known && over) here = here.over(id, each.getValue(), g.now);
         }
         return here;
     }
@@ -57,12 +62,17 @@ record InstrumentLook(Map<AlarmId, Since> open, List<Cause> past) {
         fewer.putAll(open);
         Since since = fewer.remove(id);
         Cause cause = cause(id, kind, since, now);
-        if (past.size() >= MOST || cause.lasted().orElseThrow().compareTo(BRIEF) < 0) {
+        if (past.size() >= MOST || isBrief(cause)) {
             return new InstrumentLook(fewer, past);
         }
         List<Cause> all = new ArrayList<>(past);
         all.add(cause);
         return new InstrumentLook(fewer, List.copyOf(all));
+    }
+
+    private static boolean isBrief(Cause cause) {
+        Duration least = cause.kind() == Kind.READINGS_DOUBTFUL ? BRIEF_DOUBT : BRIEF;
+        return cause.lasted().orElseThrow().compareTo(least) < 0;
     }
 
     private static Cause cause(AlarmId id, Kind kind, Since since, Instant now) {
@@ -75,7 +85,7 @@ record InstrumentLook(Map<AlarmId, Since> open, List<Cause> past) {
         List<Cause> all = new ArrayList<>(past);
         open.forEach((id, since) -> {
             Cause cause = cause(id, KINDS.get(id), since, now);
-            if (cause.lasted().orElseThrow().compareTo(BRIEF) >= 0) all.add(cause);
+            if (!isBrief(cause)) all.add(cause);
         });
         return all;
     }
