@@ -22,6 +22,8 @@ import java.util.Optional;
  * @param bathHot when the bath was first too hot in the rewarm
  * @param bathHotCelsius how hot, °C
  * @param seedLost the first loss of the seed
+ * @param watched the latest lift, while what follows from it is still under way
+ * @param slow the first late lift that passed the working range, though perhaps not the warning temperature
  */
 record HeatLook(
         Optional<Cue> cued,
@@ -29,9 +31,18 @@ record HeatLook(
         Optional<Over> over,
         List<Over> past,
         Optional<Cause> bathHot,
-        Optional<Cause> seedLost) {
+        Optional<Cause> seedLost,
+        Optional<Off> watched,
+        Optional<Cause> slow) {
     static final HeatLook NONE = new HeatLook(
-            Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     private static final int MOST = 8;
 
@@ -43,6 +54,9 @@ record HeatLook(
 
     /** Above the limit for less than this is a flicker of the reading. */
     private static final Duration BRIEF = Duration.ofSeconds(5);
+
+    /** The working range was plainly passed, K: less is the probe's own doubt. Own choice. */
+    private static final double PLAINLY_OVER_KELVIN = 0.2;
 
     /** A cue, and since when it stands. */
     record Cue(CueId id, Instant at) {}
@@ -80,8 +94,7 @@ record HeatLook(
 
     HeatLook with(Glimpse g) {
         HeatLook here = moved(g);
-        here = here.warned(g);
-        return here.heated(g);
+        return here.warned(g).coasted(g).heated(g);
     }
 
     private HeatLook moved(Glimpse g) {
@@ -96,10 +109,11 @@ record HeatLook(
             double rate = g.before.estimate().map(e -> e.rateKelvinPerMinute()).orElse(0.0) / 60;
             Off off = new Off(g.after.batch().contact().since(), standing, rate, g.phaseBefore);
             Optional<Over> stillOver = over.map(o -> o.lift().isPresent() ? o : o.liftedBy(off));
-            return new HeatLook(Optional.empty(), Optional.of(off), stillOver, past, bathHot, seedLost);
+            return new HeatLook(
+                    Optional.empty(), Optional.of(off), stillOver, past, bathHot, seedLost, Optional.of(off), slow);
         }
         if (!onBath && cued.isPresent()) standing = Optional.empty();
-        return standing == cued ? this : new HeatLook(standing, lift, over, past, bathHot, seedLost);
+        return standing == cued ? this : new HeatLook(standing, lift, over, past, bathHot, seedLost, watched, slow);
     }
 
     private static Optional<Cue> openCue(Glimpse g) {
@@ -132,7 +146,43 @@ record HeatLook(
                         .lasting(Duration.ofMillis(Math.round(1000 * gone.aboveSeconds()))));
             }
         }
-        return bath == bathHot && lost == seedLost ? this : new HeatLook(cued, lift, over, past, bath, lost);
+        return bath == bathHot && lost == seedLost
+                ? this
+                : new HeatLook(cued, lift, over, past, bath, lost, watched, slow);
+    }
+
+    /** The way of the heat after a lift, up to its turn; what rises after that has another cause. */
+    private HeatLook coasted(Glimpse g) {
+        if (watched.isEmpty()) return this;
+        Off off = watched.get();
+        boolean turned = g.step.events().stream().anyMatch(Event.Turned.class::isInstance)
+                || Duration.between(off.at(), g.now).compareTo(COAST) > 0;
+        Optional<Cause> found = slow(off, g);
+        Optional<Off> still = turned ? Optional.empty() : watched;
+        Optional<Off> near = turned && over.isEmpty() ? Optional.empty() : lift;
+        if (found == slow && still == watched) return this;
+        return new HeatLook(cued, near, over, past, bathHot, seedLost, still, found);
+    }
+
+    private Optional<Cause> slow(Off off, Glimpse g) {
+        double high = g.recipe().work().range().highCelsius();
+        double celsius = g.celsius.orElse(Double.NEGATIVE_INFINITY);
+        if (off.cue().isEmpty() || celsius <= high + PLAINLY_OVER_KELVIN) return slow;
+        Instant onTime = off.cue().get().at().plus(g.setup.reactionTime());
+        boolean other = slow.filter(s -> !s.at().equals(onTime)).isPresent();
+        boolean cooler =
+                slow.filter(s -> celsius <= s.celsius().orElse(celsius)).isPresent();
+        Duration after = Duration.between(onTime, off.at());
+        if (other || cooler || after.compareTo(LATE) <= 0) return slow;
+        return Optional.of(byCue(off.cue().get(), off.phase(), after, celsius, high, onTime));
+    }
+
+    private static Cause byCue(Cue cue, Phase phase, Duration after, double celsius, double high, Instant at) {
+        return Cause.of(Kind.LIFTED_LATE, phase, at)
+                .reaching(celsius)
+                .against(high)
+                .by(after)
+                .told(cue.id().word(), cue.at());
     }
 
     private HeatLook heated(Glimpse g) {
@@ -160,7 +210,7 @@ record HeatLook(
     }
 
     private HeatLook with(Optional<Over> now, List<Over> before) {
-        return new HeatLook(cued, lift, now, before, bathHot, seedLost);
+        return new HeatLook(cued, lift, now, before, bathHot, seedLost, watched, slow);
     }
 
     List<Cause> causes(double workHigh, double warnCelsius, Duration reaction) {
@@ -175,9 +225,12 @@ record HeatLook(
                     .against(warnCelsius)
                     .lasting(Duration.between(o.since(), o.until())));
         }
+        slow.filter(s -> all.stream()
+                        .noneMatch(c -> c.kind() == Kind.LIFTED_LATE && c.said().equals(s.said())))
+                .ifPresent(all::add);
         // A hot bath from which nothing followed was a warning in time.
-        if (!overs.isEmpty()) {
-            Instant last = overs.get(overs.size() - 1).since();
+        if (!all.isEmpty()) {
+            Instant last = all.stream().map(Cause::at).max(Instant::compareTo).orElseThrow();
             bathHot.filter(b -> b.at().isBefore(last)).ifPresent(all::add);
         }
         seedLost.ifPresent(all::add);
@@ -192,12 +245,8 @@ record HeatLook(
         if (cue.isPresent()) {
             Duration after = Duration.between(cue.get().at().plus(reaction), lifted);
             if (after.compareTo(LATE) > 0) {
-                return Optional.of(
-                        Cause.of(Kind.LIFTED_LATE, o.phase(), cue.get().at().plus(reaction))
-                                .reaching(o.highestCelsius())
-                                .against(workHigh)
-                                .by(after)
-                                .told(cue.get().id().word(), cue.get().at()));
+                Instant at = cue.get().at().plus(reaction);
+                return Optional.of(byCue(cue.get(), o.phase(), after, o.highestCelsius(), workHigh, at));
             }
         }
         if (o.lift().isEmpty()) return Optional.empty();

@@ -51,7 +51,7 @@ record CauseTrial(
         LATE(
                 EnumSet.of(Kind.LIFTED_LATE, Kind.BATH_TOO_HOT),
                 "lift = one",
-                "interrupted = phone for 35 s, 0 s after lift-now") {
+                "interrupted = phone for 60 s, 0 s after lift-now") {
             @Override
             boolean shows(CauseTrial t) {
                 return t.isOver();
@@ -76,12 +76,12 @@ record CauseTrial(
         HOT(EnumSet.of(Kind.LIFTED_LATE, Kind.BATH_TOO_HOT), "maker = own-way", "hold = 8 min", "warm at = 32.3 C") {
             @Override
             boolean shows(CauseTrial t) {
-                return t.isOver();
+                return t.isOver() && t.coolestCelsius >= t.tooDeepCelsius() + 0.1;
             }
         },
         WIRE(EnumSet.of(Kind.PROBE_FAULTY), "fault = open-circuit for 40 s, 30 s after table"),
         PLUG(EnumSet.of(Kind.READINGS_MISSING), "fault = unplugged for 25 s, 60 s after cold-water"),
-        OUT(EnumSet.of(Kind.PROBE_OUT), "interrupted = probe-out for 240 s, 60 s after in-range"),
+        OUT(EnumSet.of(Kind.PROBE_OUT), "pour = 10 min", "interrupted = probe-out for 240 s, 60 s after in-range"),
         MILD_MELT(EnumSet.of(Kind.MELTED_TOO_COOL), "maker = own-way", "melted at = 39 C", "hold = 8 min") {
             @Override
             boolean shows(CauseTrial t) {
@@ -108,18 +108,27 @@ record CauseTrial(
         }
     }
 
+    /** A batch of this fleet in the hands of somebody who follows the cues. */
+    static CauseTrial followed(Fleet fleet, long number) {
+        return of(fleet, number, List.of(), "followed");
+    }
+
     /** A batch of this fleet in the hands of somebody who follows the cues, with a fault put in. */
     static CauseTrial of(Fleet fleet, long number, Fault fault) {
+        return of(fleet, number, fault.lines, fault.name());
+    }
+
+    private static CauseTrial of(Fleet fleet, long number, List<String> with, String what) {
         List<String> lines = new ArrayList<>();
         for (String line : fleet.text(number).split("\n")) {
             String key = line.substring(0, Math.max(0, line.indexOf('='))).strip();
-            boolean replaced = fault.lines.stream()
+            boolean replaced = with.stream()
                     .anyMatch(l -> l.substring(0, l.indexOf('=')).strip().equals(key));
             if (!replaced && !key.equals("maker")) lines.add(line);
         }
-        if (fault.lines.stream().noneMatch(l -> l.startsWith("maker"))) lines.add("maker = follows-cues");
-        lines.addAll(fault.lines);
-        String name = fleet.id() + "-" + number + "-" + fault;
+        if (with.stream().noneMatch(l -> l.startsWith("maker"))) lines.add("maker = follows-cues");
+        lines.addAll(with);
+        String name = fleet.id() + "-" + number + "-" + what;
         Scenario scenario = ScenarioText.parse(name, String.join("\n", lines)).fold(s -> s, problems -> {
             throw new IllegalStateException(
                     name + ": " + problems.stream().map(Problem::toString).toList());
@@ -176,7 +185,7 @@ record CauseTrial(
                 && coolestCelsius <= recipe.cool().range().highCelsius() + 0.5
                 && coolestCelsius >= tooDeepCelsius()
                 && hottestCelsius >= recipe.work().range().lowCelsius()
-                && hottestCelsius <= recipe.meltOut().warnCelsius()
+                && hottestCelsius <= recipe.work().range().highCelsius() + 0.2
                 && seedAtRewarm >= LEAST_SEED
                 && seedAtEnd >= LEAST_SEED
                 && seedAtEnd <= THICK_SEED;
