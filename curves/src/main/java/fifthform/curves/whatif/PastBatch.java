@@ -6,6 +6,7 @@ import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Setup;
 import java.time.Duration;
 import java.time.Instant;
@@ -104,6 +105,25 @@ public final class PastBatch {
     /** The lifts that a {@link Change} may be about, oldest first. */
     public List<PastLift> lifts() {
         return lifts;
+    }
+
+    /**
+     * The lift that most is asked about: the one that ended the longest stay over the bath after the cool step; where there
+     * is none, the last lift of all.
+     */
+    public Optional<PastLift> mainLift() {
+        Optional<PastLift> main = Optional.empty();
+        for (PastLift lift : lifts) {
+            boolean rewarm = lift.from() == Place.BATH && lift.phase() != Phase.MELT;
+            boolean longest =
+                    main.filter(m -> stay(m).compareTo(stay(lift)) >= 0).isEmpty();
+            if (rewarm && longest) main = Optional.of(lift);
+        }
+        return main.or(() -> lifts.isEmpty() ? Optional.empty() : Optional.of(lifts.get(lifts.size() - 1)));
+    }
+
+    private static Duration stay(PastLift lift) {
+        return Duration.between(lift.enteredAt(), lift.at());
     }
 
     Readings bowl() {

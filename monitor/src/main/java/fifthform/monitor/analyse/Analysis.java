@@ -6,6 +6,7 @@ import fifthform.curves.engine.Step;
 import fifthform.curves.forecast.Coast;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.Tick;
+import fifthform.curves.review.Causes;
 import fifthform.curves.review.Tally;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Setup;
@@ -30,6 +31,7 @@ public final class Analysis {
     private final Instant start;
     private State state;
     private Tally tally;
+    private Causes causes;
 
     /**
      * An analysis that has taken nothing yet.
@@ -43,12 +45,15 @@ public final class Analysis {
         this.start = Objects.requireNonNull(start, "start");
         this.state = Engine.start(setup, start);
         this.tally = Tally.start(state);
+        this.causes = Causes.start(setup, state);
     }
 
     /** Takes an input as it stands in a recording, which has its own ticks. */
     public void take(Input input) {
         Step step = Engine.step(setup, state, input);
-        tally = tally.with(step.after().setupInForce(setup).recipe(), state, step);
+        Setup inForce = step.after().setupInForce(setup);
+        tally = tally.with(inForce.recipe(), state, step);
+        causes = causes.with(inForce, state, input, step);
         state = step.after();
     }
 
@@ -76,6 +81,9 @@ public final class Analysis {
                 .text("session", session)
                 .object("summary", BatchFigures.of(inForce, tally, start))
                 .object("bowl", bowl(inForce.bowl()))
+                .objects(
+                        "causes",
+                        causes.all().stream().map(c -> CauseLine.of(c, start)).toList())
                 .end();
     }
 
@@ -95,6 +103,11 @@ public final class Analysis {
 
     public State state() {
         return state;
+    }
+
+    /** What went wrong, first the first. */
+    public Causes causes() {
+        return causes;
     }
 
     public Tally tally() {

@@ -1,10 +1,17 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.input.Recorded;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Setup;
+import fifthform.curves.whatif.Answer;
+import fifthform.curves.whatif.PastBatch;
+import fifthform.curves.whatif.PastLift;
+import fifthform.curves.whatif.Rerun;
+import fifthform.monitor.analyse.Analysis;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.intake.TapeInputs;
 import fifthform.monitor.model.BowlLine;
+import fifthform.monitor.model.CauseWords;
 import fifthform.monitor.model.ClosingLine;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.Look;
@@ -12,6 +19,7 @@ import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.model.WatchModel;
 import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.model.WhatIfWords;
 import fifthform.monitor.session.SessionLoop;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Settings;
@@ -42,9 +50,14 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         description = {
             "Shows a recorded session again and compares what was told then with what is computed now.",
-            "A replay cannot show what the bowl would have done after another act."
+            "At the end it says what went wrong first, and with --what-if what another act would have led to (simulated)."
         },
-        footer = {"", "Example: monitor/run replay --screen none last"})
+        footer = {
+            "",
+            "Examples:",
+            "  monitor/run replay --screen none last",
+            "  monitor/run replay last --what-if lift=-10s"
+        })
 final class ReplayCommand implements Callable<Integer> {
     private static final double USUAL_SPEED = 30;
 
@@ -73,6 +86,18 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "SECONDS", description = "stop here")
     private Double toSeconds;
 
+    @Option(
+            names = "--what-if",
+            paramLabel = "ACT=BY",
+            description = "show nothing, say what would have come of it: lift=-10s, lift=+10s, bath=-5")
+    private String whatIf;
+
+    @Option(
+            names = "--of-lift",
+            paramLabel = "N",
+            description = "of which lift: 1 for the first; otherwise the one that ended the longest stay of the rewarm")
+    private Integer ofLift;
+
     @Spec
     private CommandSpec spec;
 
@@ -85,6 +110,7 @@ final class ReplayCommand implements Callable<Integer> {
         Settings settings =
                 new SettingsFile(common.folders().settingsFile()).load().settings();
         Units units = common.units().orElse(settings.units());
+        if (whatIf != null) return whatIf(session, units).code();
         Told told = new Told(session);
         SessionSnapshot last = show(session, told, settings, units);
         PrintWriter out = spec.commandLine().getOut();
@@ -96,9 +122,39 @@ final class ReplayCommand implements Callable<Integer> {
                         .orElseGet(() -> BowlLine.of(bowl, last.state().coasting(), units))
                 + ".");
         told.crystals().forEach(out::println);
+        if (toSeconds == null) causes(session, units).forEach(out::println);
         if (toSeconds == null) told.report(out);
         boolean damaged = !session.problems().isEmpty();
         return (damaged || (toSeconds == null && told.differs()) ? Exit.ANSWER_IS_NO : Exit.DONE).code();
+    }
+
+    private Exit whatIf(Session session, Units units) throws Refusal {
+        WhatIfQuestion question = WhatIfQuestion.parse(whatIf, units);
+        if (ofLift != null && ofLift < 1) {
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD, "--of-lift was " + ofLift + ". Nothing was done. Give 1 for the first lift.");
+        }
+        PastBatch batch = PastBatch.of(
+                session.header().setup(),
+                session.header().start(),
+                session.inputs().map(Recorded::input).toList());
+        int lift =
+                ofLift != null ? ofLift : batch.mainLift().map(PastLift::number).orElse(1);
+        Answer answer = Rerun.of(batch, question.of(lift));
+        new WhatIfWords(units, session.header().zone(), batch.setup().recipe())
+                .lines(answer)
+                .forEach(spec.commandLine().getOut()::println);
+        return answer instanceof Answer.Refused ? Exit.ANSWER_IS_NO : Exit.DONE;
+    }
+
+    /** Once more through the engine: what is told of a batch must not hang on how it was shown. */
+    private static List<String> causes(Session session, Units units) {
+        Analysis analysis = new Analysis(
+                session.header().session(),
+                session.header().setup(),
+                session.header().start());
+        session.inputs().map(Recorded::input).forEach(analysis::take);
+        return new CauseWords(units, session.header().zone()).lines(analysis.causes());
     }
 
     private void checkSpan() throws Refusal {
