@@ -3,6 +3,7 @@ package fifthform.curves.review;
 import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.crystal.StirWatch;
 import fifthform.curves.crystal.Temper;
+import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
 import fifthform.curves.phase.Evidence;
 import fifthform.curves.recipe.Phase;
@@ -60,19 +61,40 @@ record CoolLook(
     /** A hold this many times the recipe's is long. Own choice, as the cue's own fence. */
     private static final double LONG_TIMES = 2.5;
 
+    /** A tip that hangs in the air is noticed within this. Own choice. */
+    private static final Duration RAN_OFF_WITHIN = Duration.ofMinutes(3);
+
     /** Seen at rest in the water for so long, and hardly ever stirred. */
     private static final double SEEN_SECONDS = 90;
 
     private static final double MOSTLY = 3;
 
     CoolLook with(Glimpse g) {
-        CoolLook here = this;
+        CoolLook here = g.raised(AlarmId.READING_DOUBTFUL) ? doubted(g) : this;
         boolean coolsAgain = Glimpse.isCool(g.phase) && (g.phaseBefore == Phase.MELT || warmedAt.isPresent());
         // A second cool step mends what the first left undone; what it did too much of stays.
         if (coolsAgain && !Glimpse.isCool(g.phaseBefore)) here = here.begun(g.phaseBefore == Phase.MELT);
         if (Glimpse.isCool(g.phase)) return here.cooling(g);
         if (Glimpse.isCool(g.phaseBefore) && Glimpse.isHot(g.phase)) here = here.warmed(g);
         return here.warmedAt.isPresent() && here.judged.isEmpty() ? here.judging(g) : here;
+    }
+
+    /** What ran off to the cold just before it was doubted was the tip, not the chocolate. */
+    private CoolLook doubted(Glimpse g) {
+        boolean lately = deepSince
+                .filter(d -> Duration.between(d, g.now).compareTo(RAN_OFF_WITHIN) < 0)
+                .isPresent();
+        if (!lately) return this;
+        return new CoolLook(
+                lowestCelsius,
+                cold,
+                warmedAt,
+                judged,
+                Optional.empty(),
+                Duration.ZERO,
+                Double.POSITIVE_INFINITY,
+                thick,
+                unstirred);
     }
 
     private CoolLook begun(boolean anew) {
@@ -156,13 +178,13 @@ record CoolLook(
         boolean plainlyWarm = lowestCelsius > high + PLAINLY_WARM_KELVIN;
         boolean tooFew = word.filter(w -> w == SeedWord.TOO_FEW).isPresent();
         boolean enough = word.filter(w -> w == SeedWord.ENOUGH).isPresent();
-        boolean shortly = cold.toMillis() < g.recipe().cool().dwell().toMillis() / 3.0;
+        boolean shortly = cold.toMillis() < g.recipe().cool().dwell().toMillis() / 2.0;
         Optional<Cause> cause = Optional.empty();
         if (!enough && (plainlyWarm || warm && (tooFew || shortly))) {
             cause = Optional.of(Cause.of(Kind.COOLED_TOO_LITTLE, Phase.COOL, warmedAt.orElseThrow())
                     .reaching(lowestCelsius)
                     .against(high));
-        } else if (tooFew || word.isEmpty() && shortly) {
+        } else if (tooFew || !enough && shortly) {
             cause = Optional.of(Cause.of(Kind.HELD_TOO_SHORT, Phase.SEED, warmedAt.orElseThrow())
                     .reaching(lowestCelsius)
                     .by(cold));

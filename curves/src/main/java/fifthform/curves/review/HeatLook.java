@@ -55,8 +55,8 @@ record HeatLook(
     /** Above the limit for less than this is a flicker of the reading. */
     private static final Duration BRIEF = Duration.ofSeconds(5);
 
-    /** The working range was plainly passed, K: less is the probe's own doubt. Own choice. */
-    private static final double PLAINLY_OVER_KELVIN = 0.2;
+    /** So late by its cue a lift is named wherever the working range was passed, be it by a little. Own choice. */
+    private static final Duration PLAINLY_LATE = Duration.ofSeconds(8);
 
     /** A cue, and since when it stands. */
     record Cue(CueId id, Instant at) {}
@@ -167,13 +167,13 @@ record HeatLook(
     private Optional<Cause> slow(Off off, Glimpse g) {
         double high = g.recipe().work().range().highCelsius();
         double celsius = g.celsius.orElse(Double.NEGATIVE_INFINITY);
-        if (off.cue().isEmpty() || celsius <= high + PLAINLY_OVER_KELVIN) return slow;
+        if (off.cue().isEmpty() || celsius <= high) return slow;
         Instant onTime = off.cue().get().at().plus(g.setup.reactionTime());
         boolean other = slow.filter(s -> !s.at().equals(onTime)).isPresent();
         boolean cooler =
                 slow.filter(s -> celsius <= s.celsius().orElse(celsius)).isPresent();
         Duration after = Duration.between(onTime, off.at());
-        if (other || cooler || after.compareTo(LATE) <= 0) return slow;
+        if (other || cooler || after.compareTo(PLAINLY_LATE) <= 0) return slow;
         return Optional.of(byCue(off.cue().get(), off.phase(), after, celsius, high, onTime));
     }
 
@@ -219,7 +219,10 @@ record HeatLook(
         over.ifPresent(overs::add);
         overs.removeIf(o -> Duration.between(o.since(), o.until()).compareTo(BRIEF) < 0);
         for (Over o : overs) {
-            late(o, workHigh, reaction).ifPresent(all::add);
+            late(o, workHigh, reaction)
+                    // One lift may lead to two stays above: it was late once.
+                    .filter(l -> all.stream().noneMatch(c -> c.kind() == l.kind() && c.at().equals(l.at())))
+                    .ifPresent(all::add);
             all.add(Cause.of(Kind.OVERSHOT, o.phase(), o.since())
                     .reaching(o.highestCelsius())
                     .against(warnCelsius)

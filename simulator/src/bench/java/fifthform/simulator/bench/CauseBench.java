@@ -55,7 +55,7 @@ public final class CauseBench {
         List<CauseTrial> shown = LongStream.range(1000, 1000 + batches)
                 .parallel()
                 .mapToObj(n -> CauseTrial.of(fleet, n, fault))
-                .filter(fault::shows)
+                .filter(t -> fault.shows(t) && (fault == Fault.MILD_MELT || t.isMelted()))
                 .toList();
         long right = shown.stream()
                 .filter(t -> t.causes().first().filter(c -> fault.right().contains(c.kind())).isPresent())
@@ -80,8 +80,8 @@ public final class CauseBench {
     private static void scenario(String id) {
         Scenario scenario = BatchRunTest.scenario(id);
         CauseTrial trial = CauseTrial.of(scenario, scenario.seed());
-        System.out.println(id + ": "
-                + trial.causes().all().stream()
+        System.out.printf(Locale.ROOT, "%s (%.1f, %.1f): ", id, trial.coolestCelsius(), trial.hottestCelsius());
+        System.out.println(trial.causes().all().stream()
                         .map(c -> c.kind().word() + (c.weight() == Cause.Weight.REMARK ? "(remark)" : "")
                                 + c.off().map(o -> " by " + o.toSeconds() + "s").orElse("")
                                 + c.lasted().map(o -> " for " + o.toSeconds() + "s").orElse(""))

@@ -6,6 +6,8 @@ import fifthform.curves.engine.Event;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
 import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction.ProbePutBack;
+import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.review.Cause;
 import fifthform.curves.review.Cause.Kind;
@@ -16,6 +18,8 @@ import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.device.Truth;
 import fifthform.simulator.scenario.Scenario;
 import fifthform.simulator.scenario.ScenarioText;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -32,6 +36,7 @@ import java.util.function.Function;
  * @param hottestCelsius the hottest from there on
  * @param seedAtRewarm true stable seed of the bowl at the first warm bath, kg for each kg of fat
  * @param seedAtEnd the same in the end
+ * @param probeOutSeconds how long the maker said that the probe was out, at once, in the cool step or later
  */
 record CauseTrial(
         Causes causes,
@@ -40,7 +45,8 @@ record CauseTrial(
         double coolestCelsius,
         double hottestCelsius,
         double seedAtRewarm,
-        double seedAtEnd) {
+        double seedAtEnd,
+        double probeOutSeconds) {
     /** Less stable seed is no temper; more is thick. As the reference has them. */
     private static final double LEAST_SEED = 0.005;
 
@@ -51,6 +57,7 @@ record CauseTrial(
         LATE(
                 EnumSet.of(Kind.LIFTED_LATE, Kind.BATH_TOO_HOT),
                 "lift = one",
+                "warm bath = 58 C",
                 "interrupted = phone for 60 s, 0 s after lift-now") {
             @Override
             boolean shows(CauseTrial t) {
@@ -81,7 +88,12 @@ record CauseTrial(
         },
         WIRE(EnumSet.of(Kind.PROBE_FAULTY), "fault = open-circuit for 40 s, 30 s after table"),
         PLUG(EnumSet.of(Kind.READINGS_MISSING), "fault = unplugged for 25 s, 60 s after cold-water"),
-        OUT(EnumSet.of(Kind.PROBE_OUT), "pour = 10 min", "interrupted = probe-out for 240 s, 60 s after in-range"),
+        OUT(EnumSet.of(Kind.PROBE_OUT), "pour = 10 min", "interrupted = probe-out for 240 s, 60 s after in-range") {
+            @Override
+            boolean shows(CauseTrial t) {
+                return t.probeOutSeconds > 190;
+            }
+        },
         MILD_MELT(EnumSet.of(Kind.MELTED_TOO_COOL), "maker = own-way", "melted at = 39 C", "hold = 8 min") {
             @Override
             boolean shows(CauseTrial t) {
@@ -168,7 +180,24 @@ record CauseTrial(
                 coolest,
                 hottest,
                 seedAtRewarm,
-                last.forms().orElseThrow().stableFraction());
+                last.forms().orElseThrow().stableFraction(),
+                probeOutSeconds(batch));
+    }
+
+    private static double probeOutSeconds(BatchRecord batch) {
+        Instant since = null;
+        double longest = 0;
+        Instant end = batch.inputs().get(batch.inputs().size() - 1).at();
+        for (Input input : batch.inputs()) {
+            if (input instanceof ProbeTakenOut) since = input.at();
+            if (input instanceof ProbePutBack && since != null) {
+                longest = Math.max(longest, Duration.between(since, input.at()).toSeconds());
+                since = null;
+            }
+        }
+        return since == null
+                ? longest
+                : Math.max(longest, Duration.between(since, end).toSeconds());
     }
 
     private boolean isOver() {
@@ -179,9 +208,14 @@ record CauseTrial(
         return recipe.cool().range().lowCelsius() - 1;
     }
 
+    /** Whether the melt, in which most kitchens are alike, was as it should be. */
+    boolean isMelted() {
+        return meltedCelsius >= recipe.melt().range().lowCelsius() - 1.5;
+    }
+
     /** Whether nothing at all was wrong with it. */
     boolean isSound() {
-        return meltedCelsius >= recipe.melt().range().lowCelsius() - 1.5
+        return isMelted()
                 && coolestCelsius <= recipe.cool().range().highCelsius() + 0.5
                 && coolestCelsius >= tooDeepCelsius()
                 && hottestCelsius >= recipe.work().range().lowCelsius()
