@@ -55,7 +55,10 @@ record HeatLook(
     /** Above the limit for less than this is a flicker of the reading. */
     private static final Duration BRIEF = Duration.ofSeconds(5);
 
-    /** So late by its cue a lift is named wherever the working range was passed, be it by a little. Own choice. */
+    /** An estimate that comes so near to the end of the range cannot tell whether it was passed, K. */
+    private static final double AT_THE_END_KELVIN = 0.1;
+
+    /** So late by its cue a lift is named wherever it came to the end of the working range. Own choice. */
     private static final Duration PLAINLY_LATE = Duration.ofSeconds(8);
 
     /** A cue, and since when it stands. */
@@ -167,7 +170,7 @@ record HeatLook(
     private Optional<Cause> slow(Off off, Glimpse g) {
         double high = g.recipe().work().range().highCelsius();
         double celsius = g.celsius.orElse(Double.NEGATIVE_INFINITY);
-        if (off.cue().isEmpty() || celsius <= high) return slow;
+        if (off.cue().isEmpty() || celsius <= high - AT_THE_END_KELVIN) return slow;
         Instant onTime = off.cue().get().at().plus(g.setup.reactionTime());
         boolean other = slow.filter(s -> !s.at().equals(onTime)).isPresent();
         boolean cooler =

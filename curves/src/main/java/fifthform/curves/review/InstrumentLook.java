@@ -17,13 +17,16 @@ import java.util.Map;
  * @param past what is over, oldest first
  */
 record InstrumentLook(Map<AlarmId, Since> open, List<Cause> past) {
-    static final InstrumentLook NONE = new InstrumentLook(Map.of(), List.of());
+    static final InstrumentLook NONE = new InstrumentLook(new EnumMap<>(AlarmId.class), List.of());
 
-    private static final Map<AlarmId, Kind> KINDS = new EnumMap<>(Map.of(
-            AlarmId.PROBE_OUT, Kind.PROBE_OUT,
-            AlarmId.PROBE_FAULT, Kind.PROBE_FAULTY,
-            AlarmId.NO_READING, Kind.READINGS_MISSING,
-            AlarmId.READING_DOUBTFUL, Kind.READINGS_DOUBTFUL));
+    private static final Map<AlarmId, Kind> KINDS = new EnumMap<>(AlarmId.class);
+
+    static {
+        KINDS.put(AlarmId.PROBE_OUT, Kind.PROBE_OUT);
+        KINDS.put(AlarmId.PROBE_FAULT, Kind.PROBE_FAULTY);
+        KINDS.put(AlarmId.NO_READING, Kind.READINGS_MISSING);
+        KINDS.put(AlarmId.READING_DOUBTFUL, Kind.READINGS_DOUBTFUL);
+    }
 
     private static final int MOST = 24;
 

@@ -38,7 +38,7 @@ record WorkLook(
             Optional.empty(),
             Double.POSITIVE_INFINITY,
             Optional.empty(),
-            Map.of(),
+            new EnumMap<>(CueId.class),
             List.of(),
             Optional.empty());
 

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 /** Goes through a past batch again with one thing changed. A pure function; takes some hundredths of a second. */
 public final class Rerun {
     /** A kitchen that is further from its readings than this is no kitchen that we know, K. */
-    private static final double WORST_FIT_KELVIN = 0.35;
+    static final double WORST_FIT_KELVIN = 0.35;
 
     /** So long the bowl must have been in the water at a lift that was moved, s. */
     private static final double SHORTEST_STAY_SECONDS = 2;

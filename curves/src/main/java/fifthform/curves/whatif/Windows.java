@@ -137,6 +137,8 @@ final class Windows {
             tip[n++] = bowl.celsius(i);
             if (t <= liftSeconds) beforeLift++;
         }
+        boolean hidden = until - last > LONGEST_HOLE_SECONDS && last < liftSeconds + WHOLE_AFTER_SECONDS;
+        if (hidden && why == End.NEXT_ACT) return Cut.refused(Why.PROBE_NOT_IN_CHOCOLATE, until - last);
         if (until - last > LONGEST_HOLE_SECONDS / 2) {
             ends = End.RECORDING_ENDS;
             until = last;
