@@ -45,7 +45,7 @@ class GoldenSessionTest {
         return tape("demo-unplugged");
     }
 
-    private static Path tape(String name) {
+    static Path tape(String name) {
         return TAPES.resolve(name + SessionFiles.ENDING);
     }
 
