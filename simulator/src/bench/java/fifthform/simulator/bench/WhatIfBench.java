@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 
 /**
- * How often a what-if's band holds what really comes of the changed act: {@code java … WhatIfBench FLEET BATCHES SEED}. The
+ * How often a what-if's band holds what really comes of the changed act: {@code java … WhatIfBench FLEET BATCHES SEED}, and
+ * a fourth word for every answer by itself; {@code -Dwhatif.told=MUCH} for one of the two set-ups only. The
  * same kitchen and hands are gone through again in the simulator with the change.
  */
 public final class WhatIfBench {

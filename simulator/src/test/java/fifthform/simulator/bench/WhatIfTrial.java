@@ -157,16 +157,8 @@ final class WhatIfTrial {
         }
         if (seen == null) {
             missed++;
-            if (System.getProperty("whatif.print") != null)
-                System.out.println("missed " + number + " " + at + " stay " + done.stay(lift) + " of " + batch.lifts());
             return;
         }
-        if (System.getProperty("whatif.print") != null)
-            System.out.println("seen " + number + " " + seen.evidence() + " lift "
-                    + Duration.between(at, seen.at()).toMillis() / 1000.0 + " entry "
-                    + Duration.between(at.minus(done.stay(lift)), seen.enteredAt())
-                                    .toMillis()
-                            / 1000.0 + " stay " + done.stay(lift).toSeconds());
         Scale scale = Scale.of(scenario);
         int n = seen.number();
         for (int later : new int[] {-20, -8, 10, 25}) {
