@@ -1,6 +1,7 @@
 package fifthform.curves.whatif;
 
 import fifthform.curves.crystal.CrystalWatch;
+import fifthform.curves.crystal.StirWatch;
 import java.time.Instant;
 import java.util.Objects;
 
@@ -9,11 +10,12 @@ import java.util.Objects;
  *
  * @param at when
  * @param watch the crystals
- * @param shearPerSecond how it was stirred, 1/s
+ * @param stir how it was stirred
  */
-record Kept(Instant at, CrystalWatch watch, double shearPerSecond) {
+record Kept(Instant at, CrystalWatch watch, StirWatch stir) {
     Kept {
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(watch, "watch");
+        Objects.requireNonNull(stir, "stir");
     }
 }

@@ -240,7 +240,10 @@ final class Simulation {
             Moment m = curve.get(i);
             if (!m.at().isAfter(from.at())) continue;
             double layer = Math.max(-MOST_LAYER_KELVIN, Math.min(MOST_LAYER_KELVIN, LAYER_SECONDS * kc * walls[i]));
-            Circumstances round = new Circumstances(OptionalDouble.of(layer), from.shearPerSecond());
+            Circumstances round = new Circumstances(
+                    OptionalDouble.of(layer),
+                    from.stir().shearPerSecond(),
+                    from.stir().isAssumed());
             watch = watch.read(batch.setup().recipe(), m.at(), reading.of(m), round, true);
         }
         return watch.spoken().word();

@@ -138,7 +138,7 @@ public final class Trail {
         Kept last = kept.peekLast();
         boolean due = last == null || Duration.between(last.at(), now).compareTo(KEPT_EVERY) >= 0;
         if (!due) return;
-        Kept next = new Kept(now, temper.get().watch(), temper.get().stir().shearPerSecond());
+        Kept next = new Kept(now, temper.get().watch(), temper.get().stir());
         kept.addLast(next);
         while (Duration.between(kept.peekFirst().at(), now).compareTo(KEPT_FOR) > 0) kept.removeFirst();
     }

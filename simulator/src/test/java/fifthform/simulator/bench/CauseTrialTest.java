@@ -94,7 +94,7 @@ class CauseTrialTest {
     @Test
     void soundHomeBatchesAreLeftAlone() {
         Fleet fleet = Fleet.builtIn(Fleet.HOME).withSeed(53);
-        List<CauseTrial> sound = LongStream.range(0, 14)
+        List<CauseTrial> sound = LongStream.range(0, 40)
                 .mapToObj(n -> CauseTrial.followed(fleet, n))
                 .filter(CauseTrial::isSound)
                 .toList();
