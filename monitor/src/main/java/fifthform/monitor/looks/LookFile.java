@@ -4,15 +4,12 @@ import fifthform.curves.check.Problem;
 import fifthform.curves.learning.BarLook;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.store.SessionFiles;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,7 +105,7 @@ public final class LookFile {
      */
     public KeptLook add(Instant at, BarLook look, List<String> photos, Optional<String> note) throws IOException {
         int[] number = new int[1];
-        append(lines -> {
+        AddedLines.append(file, lines -> {
             number[0] = lines + 1;
             return LookText.line(session, new KeptLook(number[0], at, look, photos, note))
                     .end();
@@ -122,7 +119,7 @@ public final class LookFile {
      * @throws IOException it cannot be written; the look stands
      */
     public void takeBack(KeptLook look, Instant at) throws IOException {
-        append(lines -> LookText.undo(session, lines + 1, look.number(), at));
+        AddedLines.append(file, lines -> LookText.undo(session, lines + 1, look.number(), at));
     }
 
     private Loaded read(String text) {
@@ -154,41 +151,5 @@ public final class LookFile {
             case LookText.UNDO -> takenBack.add(LookText.whole(line, "of"));
             default -> throw new UnreadableJson("its kind \"" + kind + "\" is of a newer program");
         }
-    }
-
-    /**
-     * In one write and on the disk when it returns. Another program that looks at the same bars waits; so the lines are
-     * counted only here, or two looks would bear one number and {@code --undo} could not tell them apart.
-     */
-    private void append(IntFunction<String> lineAfter) throws IOException {
-        try (FileChannel channel = FileChannel.open(
-                        file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
-                FileLock lock = channel.lock()) {
-            long size = channel.size();
-            String line = lineAfter.apply(linesIn(channel));
-            String text = (lock.isValid() && endsOpen(channel, size) ? "\n" : "") + line + "\n";
-            ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
-            channel.position(size);
-            while (bytes.hasRemaining()) channel.write(bytes);
-            channel.force(true);
-        }
-    }
-
-    /** As {@link #load} counts them, through the channel that holds the lock: on some systems no other may read now. */
-    private static int linesIn(FileChannel channel) throws IOException {
-        ByteBuffer bytes = ByteBuffer.allocate((int) Math.min(channel.size(), Integer.MAX_VALUE - 8L));
-        while (bytes.hasRemaining() && channel.read(bytes, bytes.position()) > 0) {
-            // A read may bring less than it was asked for.
-        }
-        String text = new String(bytes.array(), 0, bytes.position(), StandardCharsets.UTF_8);
-        return (int) text.lines().filter(line -> !line.isBlank()).count();
-    }
-
-    /** A write that was cut off leaves its line open; ours must not run into it. */
-    private static boolean endsOpen(FileChannel channel, long size) throws IOException {
-        if (size == 0) return false;
-        ByteBuffer last = ByteBuffer.allocate(1);
-        channel.read(last, size - 1);
-        return last.get(0) != '\n';
     }
 }

@@ -108,11 +108,7 @@ public final class JournalReader {
         try {
             long format = JsonObject.parse(first.text()).whole("format");
             if (format <= SessionHeader.FORMAT) return;
-            problems.add(new Problem(
-                    "line 1",
-                    "This session was written by a newer program (format " + format + "). Some of it may be shown"
-                            + " wrongly or not at all.",
-                    "Read it with a newer program."));
+            problems.add(JournalProblems.newerFormat(format));
         } catch (UnreadableJson e) {
             problems.add(new Problem("line 1", e.getMessage() + ".", "The session is read as well as can be."));
         }
@@ -132,7 +128,10 @@ public final class JournalReader {
             else keepUnknown(letter, line);
         } catch (UnreadableJson e) {
             sum.count(line.bytes());
-            problems.add(line.isBroken() ? torn(line) : damaged(line, e.getMessage()));
+            problems.add(
+                    line.isBroken()
+                            ? JournalProblems.torn(line)
+                            : JournalProblems.damaged(line.toString(), e.getMessage()));
         }
     }
 
@@ -145,22 +144,14 @@ public final class JournalReader {
                 entries.add(new Entry.Closing(json.object("summary")));
                 tellWall(json);
             }
-            case HEADER -> problems.add(damaged(line, "a second header"));
+            case HEADER -> problems.add(JournalProblems.damaged(line.toString(), "a second header"));
             case CHECK -> throw new IllegalStateException("checks are not kept");
         }
     }
 
     private void keepInput(RawLine line, Recorded recorded) {
-        long missing = recorded.sequence() - lastSequence - 1;
-        if (missing != 0) {
-            problems.add(new Problem(
-                    line.toString(),
-                    missing > 0
-                            ? missing + (missing == 1 ? " input is" : " inputs are") + " missing before it."
-                            : "Its number " + recorded.sequence() + " is not above the one before (" + lastSequence
-                                    + ").",
-                    "What is there is used; a replay may differ from what was seen then."));
-        }
+        if (recorded.sequence() != lastSequence + 1)
+            problems.add(JournalProblems.outOfOrder(line.toString(), recorded.sequence(), lastSequence));
         lastSequence = Math.max(lastSequence, recorded.sequence());
         entries.add(new Entry.Given(recorded));
     }
@@ -174,10 +165,7 @@ public final class JournalReader {
     private void check(RawLine line, JsonObject json) throws UnreadableJson {
         boolean agrees = json.text("crc").equals(sum.sum()) && json.whole("lines") == sum.unchecked();
         if (!agrees) {
-            problems.add(new Problem(
-                    "lines " + (checkedTo + 1) + " to " + (line.number() - 1),
-                    "They are not as they were written: something was changed, lost or added there.",
-                    "What can be read is used; trust it less, or restore the file from a backup."));
+            problems.add(JournalProblems.changed(checkedTo + 1, line.number() - 1));
         }
         checkedTo = line.number();
         sum.startAnew();
@@ -192,26 +180,9 @@ public final class JournalReader {
         }
     }
 
-    private static Problem torn(RawLine line) {
-        return new Problem(
-                line.toString(),
-                "The file ends in the middle of this line; " + line.bytes().length
-                        + " bytes of a last entry were dropped, all before it is there.",
-                "Nothing needs to be done.");
-    }
-
-    private static Problem damaged(RawLine line, String why) {
-        return new Problem(
-                line.toString(), "It is damaged (" + why + ") and left out.", "The rest of the session is used.");
-    }
-
     private Session session(Path file) {
         if (unknownLines > 0) {
-            problems.add(new Problem(
-                    file.toString(),
-                    unknownLines + " lines of unknown kind (" + String.join(", ", unknownKinds)
-                            + ") were written by a newer program and are kept aside.",
-                    "Read the session with a newer program to see them."));
+            problems.add(JournalProblems.newerLines(file, unknownLines, unknownKinds));
         }
         return new Session(file, header, entries, lastWall, problems);
     }

@@ -1,0 +1,176 @@
+package fifthform.monitor.replay;
+
+import fifthform.curves.check.Problem;
+import fifthform.monitor.json.Decimal;
+import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.json.JsonObject;
+import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.store.AddedLines;
+import fifthform.monitor.store.SessionFiles;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+
+/**
+ * Notes and marks that were made at the desk, in a file beside the session, which itself is never written again. Lines
+ * are only ever added: a changed note is a later line that speaks of the first, and so is one that was taken back. A
+ * line that cannot be read stays where it is, is passed over and said.
+ */
+public final class NoteFile {
+    /** Ending of the file; what stands before it is the session's. */
+    public static final String ENDING = ".notes.jsonl";
+
+    private static final String KIND = "k";
+    private static final String NOTE = "note";
+    private static final String CHANGE = "change";
+    private static final String UNDO = "undo";
+    private static final int NANO_PLACES = 9;
+
+    private final Path file;
+    private final String session;
+
+    private NoteFile(Path file, String session) {
+        this.file = file;
+        this.session = session;
+    }
+
+    /** The notes of a session, whether there are any or not. */
+    public static NoteFile beside(Path sessionFile, String session) {
+        Objects.requireNonNull(session, "session");
+        return new NoteFile(sessionFile.resolveSibling(SessionFiles.name(sessionFile) + ENDING), session);
+    }
+
+    public Path path() {
+        return file;
+    }
+
+    /**
+     * What the file holds.
+     *
+     * @param notes those that stand, as they stand now, in the order of the batch
+     * @param lines how many lines there are, readable or not
+     * @param problems what had to be passed over
+     */
+    public record Loaded(List<Note> notes, int lines, List<Problem> problems) {
+        public Loaded {
+            notes = List.copyOf(notes);
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Reads all; never fails, but says what could not be read. */
+    public Loaded load() {
+        if (!Files.exists(file)) return new Loaded(List.of(), 0, List.of());
+        try {
+            // A byte that is no UTF-8 costs its line and not the file.
+            return read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            String why = Files.isDirectory(file) ? "it is a folder" : e.getMessage();
+            Problem problem = new Problem(
+                    file.toString(),
+                    "The notes of this session cannot be read (" + why + "), so none are shown.",
+                    "Check that this is a file and that you may read it.");
+            return new Loaded(List.of(), 0, List.of(problem));
+        }
+    }
+
+    /**
+     * Adds a note, or a mark where the text is empty.
+     *
+     * @throws IOException it cannot be written; what was kept before stands
+     */
+    public Note add(long nanos, String text, Instant writtenAt) throws IOException {
+        Note note = new Note(load().lines() + 1, nanos, text, writtenAt);
+        AddedLines.append(
+                file,
+                begun(NOTE, note.number(), writtenAt)
+                        .raw("t", Decimal.scaled(nanos, NANO_PLACES))
+                        .text("text", text)
+                        .end());
+        return note;
+    }
+
+    /**
+     * Gives a note other words; its line stays.
+     *
+     * @throws IOException it cannot be written; the note stands as it was
+     */
+    public void change(Note note, String text, Instant writtenAt) throws IOException {
+        JsonLine line = begun(CHANGE, load().lines() + 1, writtenAt);
+        AddedLines.append(
+                file, line.whole("of", note.number()).text("text", text).end());
+    }
+
+    /**
+     * Takes a note back; its line stays.
+     *
+     * @throws IOException it cannot be written; the note stands
+     */
+    public void takeBack(Note note, Instant writtenAt) throws IOException {
+        AddedLines.append(
+                file,
+                begun(UNDO, load().lines() + 1, writtenAt)
+                        .whole("of", note.number())
+                        .end());
+    }
+
+    private JsonLine begun(String kind, int number, Instant writtenAt) {
+        return new JsonLine()
+                .text(KIND, kind)
+                .whole("n", number)
+                .text("session", session)
+                .text("at", writtenAt.toString());
+    }
+
+    private Loaded read(String text) {
+        List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
+        Map<Integer, Note> notes = new TreeMap<>();
+        List<Problem> problems = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            try {
+                take(JsonObject.parse(lines.get(i)), notes);
+            } catch (UnreadableJson | DateTimeException | ArithmeticException e) {
+                problems.add(new Problem(
+                        file + ", line " + (i + 1),
+                        "This note cannot be read (" + e.getMessage() + ") and is passed over.",
+                        "The line stays as it is. Mend it in a text editor, or write the note again."));
+            }
+        }
+        List<Note> inOrder = new ArrayList<>(notes.values());
+        inOrder.sort(Comparator.comparingLong(Note::nanos));
+        return new Loaded(inOrder, lines.size(), problems);
+    }
+
+    private void take(JsonObject line, Map<Integer, Note> notes) throws UnreadableJson {
+        String kind = line.text(KIND);
+        if (!line.text("session").equals(session))
+            throw new UnreadableJson("it is of another session, " + line.text("session"));
+        Instant at = Instant.parse(line.text("at"));
+        switch (kind) {
+            case NOTE -> {
+                int number = number(line, "n");
+                long nanos = line.exact("t").movePointRight(NANO_PLACES).longValueExact();
+                notes.put(number, new Note(number, nanos, line.text("text"), at));
+            }
+            case CHANGE -> {
+                String text = line.text("text");
+                notes.computeIfPresent(number(line, "of"), (n, old) -> new Note(n, old.nanos(), text, at));
+            }
+            case UNDO -> notes.remove(number(line, "of"));
+            default -> throw new UnreadableJson("its kind \"" + kind + "\" is of a newer program");
+        }
+    }
+
+    private static int number(JsonObject line, String key) throws UnreadableJson {
+        return Math.toIntExact(line.whole(key));
+    }
+}
