@@ -49,8 +49,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Shows a recorded session again and compares what was told then with what is computed now.",
-            "At the end it says what went wrong first, and with --what-if what another act would have led to (simulated)."
+            "Lays a recorded session out at a desk: what went wrong first, the curve with what was done and told, and"
+                    + " what was told then beside what is computed now. Without a window it is played and compared.",
+            "With --what-if it says what another act would have led to (simulated)."
         },
         footer = {
             "",
@@ -98,6 +99,9 @@ final class ReplayCommand implements Callable<Integer> {
             description = "of which lift: 1 for the first; otherwise the one that ended the longest stay of the rewarm")
     private Integer ofLift;
 
+    @Option(names = "--as-watched", description = "play it on the Watch screen, as it was seen then")
+    private boolean asWatched;
+
     @Spec
     private CommandSpec spec;
 
@@ -105,11 +109,17 @@ final class ReplayCommand implements Callable<Integer> {
     public Integer call() throws Refusal, InterruptedException {
         checkSpan();
         Path file = SessionNames.find(name, common.folders().sessions());
-        Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
-        session.problems().forEach(spec.commandLine().getErr()::println);
         Settings settings =
                 new SettingsFile(common.folders().settingsFile()).load().settings();
         Units units = common.units().orElse(settings.units());
+        boolean onDesk = whatIf == null && !asWatched;
+        if (onDesk && Optional.ofNullable(screen).orElseGet(Screens::best) == ScreenChoice.WINDOW) {
+            Optional<Integer> shown = onDesk(settings, units).show(file, wish());
+            if (shown.isPresent()) return shown.get();
+            screen = Screens.hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
+        }
+        Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
+        session.problems().forEach(spec.commandLine().getErr()::println);
         if (whatIf != null) return whatIf(session, units).code();
         Told told = new Told(session);
         SessionSnapshot last = show(session, told, settings, units);
@@ -155,6 +165,15 @@ final class ReplayCommand implements Callable<Integer> {
                 session.header().start());
         session.inputs().map(Recorded::input).forEach(analysis::take);
         return new CauseWords(units, session.header().zone()).lines(analysis.causes());
+    }
+
+    private ReplayOnDesk onDesk(Settings settings, Units units) {
+        return new ReplayOnDesk(spec.commandLine().getOut(), spec.commandLine().getErr(), settings, units);
+    }
+
+    private ReplayOnDesk.Wish wish() throws Refusal {
+        Optional<WatchSpeed> pace = speed == null ? Optional.empty() : Optional.of(WatchSpeed.parse(speed));
+        return new ReplayOnDesk.Wish(fromSeconds, Optional.ofNullable(toSeconds), pace);
     }
 
     private void checkSpan() throws Refusal {

@@ -13,6 +13,7 @@ import javafx.scene.paint.Color;
  * @param hatch strokes of a hatched range
  * @param limit limits
  * @param forecast what has not happened yet
+ * @param compared another batch laid beside
  * @param prompt fill of what needs action soon
  * @param promptText on {@code prompt}
  */
@@ -24,6 +25,7 @@ public record Palette(
         Color hatch,
         Color limit,
         Color forecast,
+        Color compared,
         Color prompt,
         Color promptText) {
     public static final Palette BRIGHT = new Palette(
@@ -34,6 +36,7 @@ public record Palette(
             Color.web("#B9BBB6"),
             Color.web("#A3280A"),
             Color.web("#0B5C8F"),
+            Color.web("#A07C00"),
             Color.web("#F2B705"),
             Color.web("#000000"));
 
@@ -45,6 +48,7 @@ public record Palette(
             Color.web("#4A5157"),
             Color.web("#E8542A"),
             Color.web("#4FA8DD"),
+            Color.web("#E9D27A"),
             Color.web("#FFD23F"),
             Color.web("#000000"));
 }

@@ -17,7 +17,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.IntFunction;
 
 /**
  * The looks at the bars of one session, in a file beside it. Lines are only ever added: a second look stands behind the

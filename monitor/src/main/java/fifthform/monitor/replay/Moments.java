@@ -32,6 +32,7 @@ final class Moments implements Runnable {
     private long wished = -1;
     private boolean isNew;
     private boolean stopped;
+    private boolean inline;
     private volatile Answer answer = new Answer(-1, Optional.empty(), "");
 
     Moments(Seeker seeker) {
@@ -42,8 +43,18 @@ final class Moments implements Runnable {
     synchronized void wish(long nanos) {
         if (nanos == wished && answer.nanos() == nanos && answer.isComputed()) return;
         wished = nanos;
+        if (inline) {
+            answer = look(nanos);
+            return;
+        }
         isNew = true;
         notifyAll();
+    }
+
+    /** From now on each moment is worked out by whoever asks for it. */
+    synchronized void inline() {
+        inline = true;
+        answer = look(Math.max(0, wished));
     }
 
     /** The newest answer there is. */

@@ -1,5 +1,7 @@
 package fifthform.monitor.replay;
 
+import java.util.OptionalDouble;
+
 /** Where in the batch we are, and how fast that goes on. No clock: the time that passed is handed in. */
 public final class Player {
     /** Seconds of the batch in a second of ours; the last stands for as fast as the computer can. */
@@ -51,6 +53,12 @@ public final class Player {
 
     void faster() {
         speed = Math.min(SPEEDS.length, speed + 1);
+    }
+
+    /** The nearest pace that is not faster; empty for as fast as it can. */
+    void pace(OptionalDouble timesLife) {
+        speed = timesLife.isEmpty() ? SPEEDS.length : 0;
+        while (speed + 1 < SPEEDS.length && SPEEDS[speed + 1] <= timesLife.orElse(0)) speed++;
     }
 
     void slower() {

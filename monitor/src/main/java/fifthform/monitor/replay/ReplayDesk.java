@@ -111,10 +111,50 @@ public final class ReplayDesk implements AutoCloseable {
         moments.wish(0);
     }
 
+    /**
+     * Begins at a moment and shows a part.
+     *
+     * @param nanos where to begin, since the session's start
+     * @param to where the part ends; empty for the whole batch
+     */
+    public void startAt(long nanos, Optional<Long> to) {
+        if (to.isPresent()) {
+            long end = Math.min(recording.endNanos(), Math.max(to.get(), nanos + Span.SHORTEST));
+            span = new Span(Math.max(0, Math.min(nanos, end - Span.SHORTEST)), Math.max(Span.SHORTEST, end));
+        }
+        at(nanos);
+    }
+
+    /** Begins at this pace: times life, empty for as fast as it can. */
+    public void startPace(OptionalDouble timesLife) {
+        player.pace(timesLife);
+    }
+
+    /** What is found of the batch, as far as it is known. */
+    public List<Finding> findings() {
+        return pass.whole().map(SecondPass.Whole::findings).orElse(toldThen);
+    }
+
+    /** Whether all that was told then is told now, in words. */
+    public String agreement() {
+        return agreed.words(clock);
+    }
+
+    /** Whether something was found that is told otherwise now. */
+    public boolean differs() {
+        return agreed.differs();
+    }
+
     /** Starts computing behind the scenes, on two threads that end with the program or with {@link #close}. */
     public void begin() {
         start(pass, "replay-through");
         start(moments, "replay-seek");
+    }
+
+    /** Computes all before it returns, and each moment when it is asked for: for drawings, and for who has no threads. */
+    void computeAll() {
+        pass.run();
+        moments.inline();
     }
 
     private static void start(Runnable what, String name) {
@@ -430,8 +470,8 @@ public final class ReplayDesk implements AutoCloseable {
         if (pass.computedSize() != eventsNow.size())
             eventsNow = pass.computed().stream().map(SecondPass.Computed::event).toList();
         long moment = fits ? answer.nanos() : nanos;
-        List<Finding> findings = pass.whole().map(SecondPass.Whole::findings).orElse(toldThen);
-        String agreement = agreed.words(clock);
+        List<Finding> findings = findings();
+        String agreement = agreement();
         return new ReplayPicture(
                 ReplayText.TITLE.say(clock.day(), recording.header().session()),
                 subject(),

@@ -189,5 +189,60 @@ public enum ReplayText implements Text {
     /** {0} where. */
     LAID_UNMATCHED,
     /** {0} its number. */
-    LAID_NAME
+    LAID_NAME,
+    BUTTON_PLAY,
+    BUTTON_PAUSE,
+    BUTTON_EARLIER,
+    BUTTON_LATER,
+    BUTTON_SLOWER,
+    BUTTON_FASTER,
+    BUTTON_WHOLE,
+    PANE_WHY,
+    PANE_WHAT_IF,
+    PANE_ALARMS,
+    PANE_NOTES,
+    PANE_BESIDE,
+    PANE_KEYS,
+    HEADING_THEN,
+    HEADING_NOW,
+    /** {0} where. */
+    SLIDER,
+    /** {0} the headline, {1} the span, {2} cursors. */
+    CHART_SPOKEN,
+    NOTE_PROMPT,
+    NOTE_CHANGE_PROMPT,
+    NOTES_NONE,
+    ALARMS_NONE,
+    WHAT_IF_NONE,
+    WHAT_IF_SIMULATED,
+    BESIDE_NONE,
+    BESIDE_CHOOSE,
+    /** {0} the file. */
+    SAID_WRITTEN,
+    /** {0} the file, {1} why. */
+    SAID_NOT_WRITTEN,
+    /** {0} percent. */
+    SAID_SIZE,
+    /** {0} the fault. */
+    SAID_FAULT,
+    KEY_SPACE,
+    KEY_ARROWS,
+    KEY_PAGES,
+    KEY_ENDS,
+    KEY_PACE,
+    KEY_ZOOM,
+    KEY_WHOLE,
+    KEY_HEIGHT,
+    KEY_CURSORS,
+    KEY_DROP,
+    KEY_MARK,
+    KEY_NOTE,
+    KEY_NOTE_LIST,
+    KEY_BESIDE,
+    KEY_EXPORT,
+    KEY_PANES,
+    KEY_THEME,
+    KEY_SIZE,
+    KEY_FULL,
+    KEY_QUIT
 }

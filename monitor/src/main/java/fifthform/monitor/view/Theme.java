@@ -35,6 +35,11 @@ public enum Theme {
         return List.of(address("desk.css"), address(sheet));
     }
 
+    /** A further sheet of one screen. */
+    static String sheet(String name) {
+        return address(name);
+    }
+
     private static String address(String name) {
         return Objects.requireNonNull(Theme.class.getResource(name), name).toExternalForm();
     }

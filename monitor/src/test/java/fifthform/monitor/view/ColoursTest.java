@@ -33,6 +33,7 @@ class ColoursTest {
                 "hatch", palette.hatch(),
                 "limit", palette.limit(),
                 "forecast", palette.forecast(),
+                "compared", palette.compared(),
                 "prompt", palette.prompt(),
                 "prompt-text", palette.promptText()));
         sheet.keySet().retainAll(canvas.keySet());
@@ -64,7 +65,8 @@ class ColoursTest {
         // Large text only: quiet words on the base are never below 18 pt at the design's own size.
         atLeast(3.0, sheet, "quiet", "base");
         atLeast(4.5, sheet, "quiet", "panel");
-        for (String line : new String[] {"ink", "limit", "forecast", "advise"}) atLeast(3.0, sheet, line, "panel");
+        for (String line : new String[] {"ink", "limit", "forecast", "compared", "advise"})
+            atLeast(3.0, sheet, line, "panel");
     }
 
     private static void atLeast(double wanted, Map<String, Color> sheet, String one, String other) {

@@ -1,0 +1,261 @@
+package fifthform.monitor.view;
+
+import fifthform.monitor.replay.ReplayDesk;
+import fifthform.monitor.replay.ReplayPicture;
+import fifthform.monitor.texts.ReplayText;
+import fifthform.monitor.view.ListsPane.Tab;
+import javafx.geometry.Bounds;
+import javafx.geometry.Orientation;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/**
+ * The Replay screen: the finding first, the batch on its scale of time, and under it what was told then beside what is
+ * computed now, and the lists. All sizes follow the letters; where they leave too little room the page scrolls.
+ */
+final class ReplayScreen extends ScrollPane {
+    private static final double USUAL_LETTERS = 13;
+
+    /** Narrower than this many letters, the lists stand under the comparison and not beside it. */
+    private static final double WIDE = 75;
+
+    private static final double LOWER = 17;
+
+    private final ReplayDesk desk;
+    private final TimePane time;
+    private final ComparePane compare = new ComparePane();
+    private final ListsPane lists;
+    private final VBox page = new VBox();
+    private final Pane lower = new Lower();
+    private final Label title = new Label();
+    private final Label subject = new Label();
+    private final FlowPane marks = new FlowPane();
+    private final Label headline = new Label();
+    private final Label aside = new Label();
+    private final Label clock = new Label();
+    private final Label pace = new Label();
+    private final Label span = new Label();
+    private final Label said = new Label();
+    private final Button play = button("play", ReplayText.BUTTON_PLAY, () -> desk().playOrPause());
+    private Theme theme = Theme.BRIGHT;
+    private int percent = 100;
+
+    ReplayScreen(ReplayFeed feed) {
+        desk = feed.desk();
+        time = new TimePane(desk);
+        lists = new ListsPane(desk, feed.others());
+        lists.whenFinished(this::focusTime);
+        page.getStyleClass().addAll("desk", "replay");
+        getStyleClass().add("desk-scroll");
+        title.getStyleClass().add("title");
+        title.setId("title");
+        headline.getStyleClass().add("finding");
+        headline.setId("headline");
+        headline.setWrapText(true);
+        headline.setMinHeight(Region.USE_PREF_SIZE);
+        clock.getStyleClass().add("clock");
+        clock.setId("clock");
+        pace.setId("pace");
+        span.setId("span");
+        said.setId("said");
+        said.setWrapText(true);
+        said.setMinHeight(Region.USE_PREF_SIZE);
+        said.setAccessibleRole(AccessibleRole.TEXT);
+        FlowPane head = bar(title, subject, marks);
+        FlowPane finding = bar(headline, aside);
+        FlowPane controls = bar(
+                play,
+                button("earlier", ReplayText.BUTTON_EARLIER, desk::previousEvent),
+                button("later", ReplayText.BUTTON_LATER, desk::nextEvent),
+                button("slower", ReplayText.BUTTON_SLOWER, desk::slower),
+                pace,
+                button("faster", ReplayText.BUTTON_FASTER, desk::faster),
+                button("whole", ReplayText.BUTTON_WHOLE, desk::showWhole),
+                clock,
+                span);
+        marks.getStyleClass().add("bar");
+        lower.getStyleClass().add("lower");
+        VBox.setVgrow(time, Priority.ALWAYS);
+        VBox.setVgrow(lower, Priority.SOMETIMES);
+        page.getChildren().addAll(head, finding, time, controls, said, lower);
+        setContent(page);
+        setFitToWidth(true);
+        setFitToHeight(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        setFocusTraversable(false);
+        sceneProperty().addListener((property, before, scene) -> {
+            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> reveal(has));
+        });
+        letters();
+    }
+
+    private ReplayDesk desk() {
+        return desk;
+    }
+
+    private static FlowPane bar(Node... nodes) {
+        FlowPane bar = new FlowPane(nodes);
+        bar.getStyleClass().add("bar");
+        bar.setMinHeight(Region.USE_PREF_SIZE);
+        return bar;
+    }
+
+    private Button button(String id, ReplayText words, Runnable act) {
+        Button button = new Button(words.say());
+        button.setId(id);
+        button.setOnAction(event -> {
+            act.run();
+            // After a click Space is play again; who came by Tab stays where they are.
+            if (!button.isFocusVisible()) focusTime();
+        });
+        return button;
+    }
+
+    /** Gives the slider the focus: from there every key is the batch's. */
+    void focusTime() {
+        time.slider().requestFocus();
+    }
+
+    ListsPane lists() {
+        return lists;
+    }
+
+    Theme theme() {
+        return theme;
+    }
+
+    /** Takes a theme. */
+    void wear(Theme other) {
+        theme = other;
+        getStylesheets().setAll(other.deskSheets());
+        getStylesheets().add(Theme.sheet("replay.css"));
+        time.wear(other);
+    }
+
+    /** Letters so much larger than usual, 100 to 300 %. */
+    void scale(int wishedPercent) {
+        percent = Math.max(100, Math.min(300, wishedPercent));
+        letters();
+        desk.say(ReplayText.SAID_SIZE.say(Integer.toString(percent)));
+    }
+
+    int percent() {
+        return percent;
+    }
+
+    private void letters() {
+        double em = USUAL_LETTERS * percent / 100.0;
+        setStyle("-fx-font-size: " + em + "px;");
+        time.letters(em);
+        requestLayout();
+    }
+
+    private double em() {
+        return USUAL_LETTERS * percent / 100.0;
+    }
+
+    int columns() {
+        return time.columns();
+    }
+
+    void show(ReplayPicture picture) {
+        set(title, picture.title());
+        set(subject, picture.subject());
+        set(headline, picture.headline());
+        set(aside, picture.headlineAside());
+        set(clock, picture.clock());
+        set(pace, picture.pace());
+        set(span, picture.span());
+        set(said, picture.said().isEmpty() ? " " : picture.said());
+        set(play, picture.playing() ? ReplayText.BUTTON_PAUSE.say() : ReplayText.BUTTON_PLAY.say());
+        if (marks.getChildren().size() != picture.marks().size()) {
+            marks.getChildren().clear();
+            for (String mark : picture.marks()) {
+                Label label = new Label(mark);
+                label.getStyleClass().add("mark");
+                marks.getChildren().add(label);
+            }
+        }
+        time.show(picture);
+        compare.show(picture);
+        lists.show(picture);
+    }
+
+    private static void set(Labeled label, String words) {
+        if (!words.equals(label.getText())) label.setText(words);
+    }
+
+    /** Opens a list and goes there. */
+    void enter(Tab tab) {
+        lists.enter(tab);
+    }
+
+    /** Scrolls to what has the focus, where large letters have pushed it out of sight. */
+    private void reveal(Node focused) {
+        if (focused == null || !isWithin(focused)) return;
+        double high = page.getHeight() - getViewportBounds().getHeight();
+        if (high <= 0) return;
+        Bounds at = page.sceneToLocal(focused.localToScene(focused.getBoundsInLocal()));
+        double top = getVvalue() * high;
+        double bottom = top + getViewportBounds().getHeight();
+        if (at.getMinY() < top) setVvalue(at.getMinY() / high);
+        else if (at.getMaxY() > bottom)
+            setVvalue(Math.min(1, (at.getMaxY() - getViewportBounds().getHeight()) / high));
+    }
+
+    private boolean isWithin(Node node) {
+        for (Node each = node; each != null; each = each.getParent()) if (each == page) return true;
+        return false;
+    }
+
+    /** Comparison and lists side by side, or one under the other where there is no room for both. */
+    private final class Lower extends Pane {
+        Lower() {
+            getChildren().addAll(compare, lists);
+        }
+
+        private boolean isWide(double width) {
+            return width >= WIDE * em();
+        }
+
+        @Override
+        protected double computeMinHeight(double width) {
+            double wide = width < 0 ? getWidth() : width;
+            if (isWide(wide)) return Math.max(LOWER * em(), compare.prefHeight((wide - 2 * em()) / 2));
+            return compare.prefHeight(wide) + em() + LOWER * em();
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return computeMinHeight(width);
+        }
+
+        @Override
+        public Orientation getContentBias() {
+            return Orientation.HORIZONTAL;
+        }
+
+        @Override
+        protected void layoutChildren() {
+            double gap = 2 * em();
+            if (isWide(getWidth())) {
+                double half = (getWidth() - gap) / 2;
+                compare.resizeRelocate(0, 0, half, getHeight());
+                lists.resizeRelocate(half + gap, 0, half, getHeight());
+            } else {
+                double first = compare.prefHeight(getWidth());
+                compare.resizeRelocate(0, 0, getWidth(), first);
+                lists.resizeRelocate(0, first + em(), getWidth(), Math.max(0, getHeight() - first - em()));
+            }
+        }
+    }
+}
