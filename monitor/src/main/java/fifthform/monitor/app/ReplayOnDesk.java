@@ -47,7 +47,8 @@ final class ReplayOnDesk {
         // The one place that chooses what is found and what is asked: other rooms bring better ones.
         ReplayDesk desk = new ReplayDesk(recording, units, new KnownWords(units), WhatIfs.NONE, InstantSource.system());
         desk.startAt(nanos(wish.fromSeconds()), wish.toSeconds().map(ReplayOnDesk::nanos));
-        wish.speed().ifPresent(speed -> desk.startPace(speed.asFastAsPossible() ? OptionalDouble.empty() : speed.factor()));
+        wish.speed()
+                .ifPresent(speed -> desk.startPace(speed.asFastAsPossible() ? OptionalDouble.empty() : speed.factor()));
         desk.begin();
         Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
         Optional<String> refused = ReplayWindow.open(new ReplayFeed(desk, () -> others(file)), theme);

@@ -5,7 +5,6 @@ import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.texts.ReplayText;
 import fifthform.monitor.view.ListsPane.Tab;
 import javafx.geometry.Bounds;
-import javafx.geometry.Orientation;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -13,7 +12,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -25,17 +23,12 @@ import javafx.scene.layout.VBox;
 final class ReplayScreen extends ScrollPane {
     private static final double USUAL_LETTERS = 13;
 
-    /** Narrower than this many letters, the lists stand under the comparison and not beside it. */
-    private static final double WIDE = 75;
-
-    private static final double LOWER = 17;
-
     private final ReplayDesk desk;
     private final TimePane time;
     private final ComparePane compare = new ComparePane();
     private final ListsPane lists;
     private final VBox page = new VBox();
-    private final Pane lower = new Lower();
+    private final LowerPane lower;
     private final Label title = new Label();
     private final Label subject = new Label();
     private final FlowPane marks = new FlowPane();
@@ -54,6 +47,7 @@ final class ReplayScreen extends ScrollPane {
         time = new TimePane(desk);
         lists = new ListsPane(desk, feed.others());
         lists.whenFinished(this::focusTime);
+        lower = new LowerPane(compare, lists, this::em);
         page.getStyleClass().addAll("desk", "replay");
         getStyleClass().add("desk-scroll");
         title.getStyleClass().add("title");
@@ -83,7 +77,6 @@ final class ReplayScreen extends ScrollPane {
                 clock,
                 span);
         marks.getStyleClass().add("bar");
-        lower.getStyleClass().add("lower");
         VBox.setVgrow(time, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.SOMETIMES);
         page.getChildren().addAll(head, finding, time, controls, said, lower);
@@ -215,47 +208,5 @@ final class ReplayScreen extends ScrollPane {
     private boolean isWithin(Node node) {
         for (Node each = node; each != null; each = each.getParent()) if (each == page) return true;
         return false;
-    }
-
-    /** Comparison and lists side by side, or one under the other where there is no room for both. */
-    private final class Lower extends Pane {
-        Lower() {
-            getChildren().addAll(compare, lists);
-        }
-
-        private boolean isWide(double width) {
-            return width >= WIDE * em();
-        }
-
-        @Override
-        protected double computeMinHeight(double width) {
-            double wide = width < 0 ? getWidth() : width;
-            if (isWide(wide)) return Math.max(LOWER * em(), compare.prefHeight((wide - 2 * em()) / 2));
-            return compare.prefHeight(wide) + em() + LOWER * em();
-        }
-
-        @Override
-        protected double computePrefHeight(double width) {
-            return computeMinHeight(width);
-        }
-
-        @Override
-        public Orientation getContentBias() {
-            return Orientation.HORIZONTAL;
-        }
-
-        @Override
-        protected void layoutChildren() {
-            double gap = 2 * em();
-            if (isWide(getWidth())) {
-                double half = (getWidth() - gap) / 2;
-                compare.resizeRelocate(0, 0, half, getHeight());
-                lists.resizeRelocate(half + gap, 0, half, getHeight());
-            } else {
-                double first = compare.prefHeight(getWidth());
-                compare.resizeRelocate(0, 0, getWidth(), first);
-                lists.resizeRelocate(0, first + em(), getWidth(), Math.max(0, getHeight() - first - em()));
-            }
-        }
     }
 }
