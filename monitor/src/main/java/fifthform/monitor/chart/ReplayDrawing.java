@@ -22,14 +22,24 @@ import javafx.scene.text.TextAlignment;
 final class ReplayDrawing {
     private static final double[] SOLID = {};
 
+    /** Where it is seen. */
+    enum Purpose {
+        /** Words about the cursors stand beside it. */
+        SCREEN,
+        /** It has to say everything itself. */
+        FILE
+    }
+
     private final Pen pen;
+    private final Purpose purpose;
     private final ReplayPlot plot;
     private final Palette palette;
     private final ReplayChart chart;
     private final double em;
 
-    ReplayDrawing(Pen pen, ReplayPlot plot, Palette palette, ReplayChart chart) {
+    ReplayDrawing(Pen pen, ReplayPlot plot, Palette palette, ReplayChart chart, Purpose purpose) {
         this.pen = pen;
+        this.purpose = purpose;
         this.plot = plot;
         this.palette = palette;
         this.chart = chart;
@@ -99,6 +109,7 @@ final class ReplayDrawing {
     }
 
     private void heights() {
+        words(chart.unit(), plot.left() - em * 0.6, plot.top() - em * 0.85, TextAlignment.RIGHT, palette.ink());
         for (Mark mark : chart.heights()) {
             double y = y(mark.at());
             if (y < plot.top() + em * 0.4 || y > plot.bottom() - em * 0.4) continue;
@@ -163,7 +174,7 @@ final class ReplayDrawing {
             pen.line(from, plot.top() - em * 0.9, from, plot.top(), palette.ink(), 1);
             double at = Math.max(from + em * 0.35, free);
             double wide = width(phase.words());
-            if (at + wide > Math.max(to, from + em) + em * 0.1 && at + wide > to) continue;
+            if (at + wide > to - em * 0.2 && to < plot.right()) continue;
             words(phase.words(), at, plot.top() - em * 0.85, TextAlignment.LEFT, palette.ink());
             free = at + wide + em * 0.4;
         }
@@ -188,7 +199,7 @@ final class ReplayDrawing {
     private void row(Row row, ReplayText name) {
         double y = plot.row(row.ordinal());
         pen.line(plot.left(), y, plot.right(), y, palette.hatch(), 1);
-        words(name.say(), plot.left() - em * 0.6, y, TextAlignment.RIGHT, palette.ink());
+        words(name.say(), plot.left() - em, y, TextAlignment.RIGHT, palette.ink());
     }
 
     /** An alarm stood for a while: a bar behind its mark. */
@@ -201,7 +212,7 @@ final class ReplayDrawing {
     }
 
     private void chosen(double x, double y) {
-        double r = em * 0.75;
+        double r = em * 0.65;
         pen.path(
                 new double[] {x - r, x + r, x + r, x - r, x - r},
                 new double[] {y - r, y - r, y + r, y + r, y - r},
@@ -212,12 +223,7 @@ final class ReplayDrawing {
     private void crystals() {
         double top = plot.strip();
         double high = plot.stripHeight();
-        words(
-                ReplayText.ROW_CRYSTALS.say(),
-                plot.left() - em * 0.6,
-                top + high / 2,
-                TextAlignment.RIGHT,
-                palette.ink());
+        words(ReplayText.ROW_CRYSTALS.say(), plot.left() - em, top + high / 2, TextAlignment.RIGHT, palette.ink());
         pen.line(plot.left(), top + high / 2, plot.right(), top + high / 2, palette.hatch(), 1);
         for (CrystalStretch stretch : chart.crystals()) stretch(stretch, top, high);
     }
@@ -277,7 +283,7 @@ final class ReplayDrawing {
             double x = x(chart.nowSeconds());
             pen.line(x, plot.top(), x, plot.under(), palette.ink(), em / 7);
         }
-        if (chart.cursorWords().isEmpty()) return;
+        if (purpose == Purpose.SCREEN || chart.cursorWords().isEmpty()) return;
         double wide = width(chart.cursorWords());
         double middle = plot.bottom() - em * 0.9;
         double anchor = chart.cursorA().orElse(chart.cursorB().orElse(chart.nowSeconds()));

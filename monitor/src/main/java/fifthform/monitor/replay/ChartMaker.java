@@ -90,9 +90,8 @@ final class ChartMaker {
                 Double.isNaN(read[1]) ? high : Math.max(high, read[1]));
     }
 
-    /** What is read in this span. */
-    double[] scaleOf(Span span) {
-        double[] read = recording.bowl().range(span.from(), span.to());
+    /** What was read, °C, with a little room. */
+    double[] scaleOf(double[] read) {
         return Double.isNaN(read[0]) ? wholeScale() : scale(read[0], read[1]);
     }
 

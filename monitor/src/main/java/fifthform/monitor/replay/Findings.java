@@ -3,6 +3,7 @@ package fifthform.monitor.replay;
 import fifthform.curves.engine.Event;
 import fifthform.curves.input.Recorded;
 import fifthform.monitor.session.SessionSnapshot;
+import fifthform.monitor.texts.ReplayText;
 import java.util.List;
 
 /**
@@ -18,6 +19,11 @@ public interface Findings {
      * @param events what it led to
      */
     default void follow(Recorded input, SessionSnapshot now, List<Event> events) {}
+
+    /** What the first of them is, beside the headline. */
+    default String about() {
+        return ReplayText.HEADLINE_FIRST.say();
+    }
 
     /**
      * What is to be said of the batch, the first thing that went wrong first; never empty, for a batch in which nothing

@@ -4,6 +4,7 @@ import fifthform.curves.alarm.Priority;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmRaised;
 import fifthform.curves.input.AlarmId;
+import fifthform.curves.input.Recorded;
 import fifthform.monitor.model.ClosingLine;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.model.SurvivedWords;
@@ -26,8 +27,13 @@ public final class KnownWords implements Findings {
     }
 
     @Override
-    public void follow(fifthform.curves.input.Recorded input, SessionSnapshot now, List<Event> events) {
+    public void follow(Recorded input, SessionSnapshot now, List<Event> events) {
         for (Event event : events) if (event instanceof AlarmRaised alarm) raised.add(alarm);
+    }
+
+    @Override
+    public String about() {
+        return ReplayText.HEADLINE_WORST.say();
     }
 
     @Override
@@ -91,9 +97,20 @@ public final class KnownWords implements Findings {
                 : "";
         return new Finding(
                 Optional.of(raised.at()),
-                AlarmNames.of(raised.alarm()),
+                headline(raised, recording, units),
                 ReplayText.FINDING_ALARM.say(
                         raised.priority().word(), phrases.headline(raised.alarm(), raised.figureCelsius()), figure));
+    }
+
+    /** What it was, and where it is about heat how far that went. */
+    private static String headline(AlarmRaised raised, Recording recording, Units units) {
+        boolean heat = switch (raised.alarm()) {
+            case MELT_OUT, NEAR_MELT_OUT, OVER_RANGE, HEADING_OVER -> true;
+            default -> false;
+        };
+        double highest = recording.bowl().range(recording.nanos(raised.at()), Long.MAX_VALUE)[1];
+        String name = AlarmNames.of(raised.alarm());
+        return heat && !Double.isNaN(highest) ? ReplayText.FINDING_AT_MOST.say(name, units.withUnit(highest)) : name;
     }
 
     private static Finding calm() {

@@ -94,6 +94,14 @@ public final class Readings {
         return new double[] {low, high};
     }
 
+    /** Two such ranges as one; NaN where neither has any. */
+    static double[] joined(double[] one, double[] other) {
+        // Math.min of a NaN is NaN; here the other one counts then.
+        double low = Double.isNaN(one[0]) || other[0] < one[0] ? other[0] : one[0];
+        double high = Double.isNaN(one[1]) || other[1] > one[1] ? other[1] : one[1];
+        return new double[] {low, high};
+    }
+
     /** Where the lowest reading of a span is; -1 where it has none. */
     public int lowest(long fromNanos, long toNanos) {
         int lowest = -1;

@@ -28,6 +28,7 @@ import java.util.OptionalDouble;
  * @param cursorA the first cursor
  * @param cursorB the second cursor
  * @param cursorWords what lies between the two
+ * @param unit of the temperatures
  */
 public record ReplayChart(
         double fromSeconds,
@@ -50,7 +51,8 @@ public record ReplayChart(
         double nowSeconds,
         OptionalDouble cursorA,
         OptionalDouble cursorB,
-        String cursorWords) {
+        String cursorWords,
+        String unit) {
     public ReplayChart {
         heights = List.copyOf(heights);
         times = List.copyOf(times);

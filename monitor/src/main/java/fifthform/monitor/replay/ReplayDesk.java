@@ -46,6 +46,7 @@ public final class ReplayDesk implements AutoCloseable {
     private final Recording recording;
     private final Units units;
     private final InstantSource wall;
+    private final Findings findings;
     private final SecondPass pass;
     private final Moments moments;
     private final Clock clock;
@@ -86,6 +87,7 @@ public final class ReplayDesk implements AutoCloseable {
         this.recording = Objects.requireNonNull(recording, "recording");
         this.units = Objects.requireNonNull(units, "units");
         this.wall = Objects.requireNonNull(wall, "wall");
+        this.findings = Objects.requireNonNull(findings, "findings");
         pass = new SecondPass(recording, findings, whatIfs);
         moments = new Moments(new Seeker(recording, pass));
         clock = new Clock(recording.start(), recording.header().zone());
@@ -255,22 +257,22 @@ public final class ReplayDesk implements AutoCloseable {
         moments.wish(player.nanos());
     }
 
-    /** To the next thing that was done, told or wrong. */
+    /** To the next thing that was done, told or wrong; of several at one moment to each in turn. */
     public void nextEvent() {
-        int next = chosen >= 0 && happenings.get(chosen).nanos() == player.nanos() ? chosen + 1 : 0;
-        while (next < happenings.size()
-                && next != chosen + 1
-                && happenings.get(next).nanos() <= player.nanos()) next++;
+        int next = isAtChosen() ? chosen + 1 : 0;
+        while (!isAtChosen() && next < happenings.size() && happenings.get(next).nanos() <= player.nanos()) next++;
         choose(next);
     }
 
     /** To the one before. */
     public void previousEvent() {
-        int before =
-                chosen >= 0 && happenings.get(chosen).nanos() == player.nanos() ? chosen - 1 : happenings.size() - 1;
-        boolean stepped = chosen >= 0 && before == chosen - 1;
-        while (!stepped && before >= 0 && happenings.get(before).nanos() >= player.nanos()) before--;
+        int before = isAtChosen() ? chosen - 1 : happenings.size() - 1;
+        while (!isAtChosen() && before >= 0 && happenings.get(before).nanos() >= player.nanos()) before--;
         choose(before);
+    }
+
+    private boolean isAtChosen() {
+        return chosen >= 0 && happenings.get(chosen).nanos() == player.nanos();
     }
 
     private void choose(int index) {
@@ -317,8 +319,19 @@ public final class ReplayDesk implements AutoCloseable {
     /** Fits the temperatures to what is on the screen, or shows all of them again. */
     public void fitHeight() {
         boolean fitted = scale != wholeScale;
-        scale = fitted ? wholeScale : charts.scaleOf(span);
+        scale = fitted ? wholeScale : fitted();
         say(fitted ? ReplayText.SAID_SCALE_WHOLE.say() : ReplayText.SAID_SCALE_FITTED.say());
+    }
+
+    /** What is read in this span, of this batch and of those laid beside it. */
+    private double[] fitted() {
+        double[] read = recording.bowl().range(span.from(), span.to());
+        for (Laid other : laid) {
+            long shift = other.shift(recording, match).orElse(0);
+            double[] theirs = other.recording().bowl().range(span.from() - shift, span.to() - shift);
+            read = Readings.joined(read, theirs);
+        }
+        return charts.scaleOf(read);
     }
 
     // ---- cursors
@@ -470,14 +483,14 @@ public final class ReplayDesk implements AutoCloseable {
         if (pass.computedSize() != eventsNow.size())
             eventsNow = pass.computed().stream().map(SecondPass.Computed::event).toList();
         long moment = fits ? answer.nanos() : nanos;
-        List<Finding> findings = findings();
+        List<Finding> found = findings();
         String agreement = agreement();
         return new ReplayPicture(
                 ReplayText.TITLE.say(clock.day(), recording.header().session()),
                 subject(),
                 marks(),
-                findings.get(0).words(),
-                findings.get(0).at().isPresent() ? ReplayText.HEADLINE_ASIDE.say() : "",
+                found.get(0).words(),
+                found.get(0).at().isPresent() ? aside() : "",
                 chart(columns, state),
                 ReplayText.CLOCK.say(Clock.elapsed(nanos), Clock.elapsed(recording.endNanos()), clock.time(nanos)),
                 pace(),
@@ -486,12 +499,16 @@ public final class ReplayDesk implements AutoCloseable {
                 ReplayText.MOMENT.say(Clock.elapsed(moment)),
                 thenAndNow.at(moment, eventsNow, state),
                 agreement,
-                findings(findings),
+                rows(found),
                 whatIfs(),
                 alarms,
                 noteRows(),
                 laidRows(),
                 said);
+    }
+
+    private String aside() {
+        return pass.whole().isPresent() ? findings.about() : ReplayText.HEADLINE_WORST.say();
     }
 
     private String pace() {
@@ -528,8 +545,8 @@ public final class ReplayDesk implements AutoCloseable {
         return marks;
     }
 
-    private List<ListRow> findings(List<Finding> findings) {
-        return findings.stream()
+    private List<ListRow> rows(List<Finding> found) {
+        return found.stream()
                 .map(f -> new ListRow(
                         f.at().map(recording::nanos),
                         f.at().map(at -> clock.time(recording.nanos(at))).orElse(""),
@@ -617,7 +634,8 @@ public final class ReplayDesk implements AutoCloseable {
                 player.nanos() / NANOS,
                 seconds(a),
                 seconds(b),
-                cursorWords());
+                cursorWords(),
+                units.symbol());
     }
 
     private static OptionalDouble seconds(OptionalLong nanos) {

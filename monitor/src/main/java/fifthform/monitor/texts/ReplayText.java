@@ -10,7 +10,8 @@ public enum ReplayText implements Text {
     MARK_SIMULATED,
     MARK_CUT_OFF,
     MARK_DAMAGED,
-    HEADLINE_ASIDE,
+    HEADLINE_FIRST,
+    HEADLINE_WORST,
     /** {0} since the start, {1} of how much, {2} time of day. */
     CLOCK,
     /** {0} how many times life. */
@@ -30,6 +31,8 @@ public enum ReplayText implements Text {
     FINDING_CALM,
     /** {0} priority, {1} what was said, {2} the figure. */
     FINDING_ALARM,
+    /** {0} what, {1} the highest reading. */
+    FINDING_AT_MOST,
     WAS_HEADING_OVER,
     WAS_OVER_RANGE,
     WAS_NEAR_MELT_OUT,

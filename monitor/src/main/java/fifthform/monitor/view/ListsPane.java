@@ -12,16 +12,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -58,6 +57,7 @@ final class ListsPane extends VBox {
     private final RowList notes = list(Tab.NOTES);
     private final RowList laid;
     private final RowList sessions;
+    private final RowList keys = new RowList("list-keys", ReplayText.PANE_KEYS.say(), place -> {});
     private final TextField words = new TextField();
     private final Label noNotes = hint(ReplayText.NOTES_NONE);
     private final Label noAlarms = hint(ReplayText.ALARMS_NONE);
@@ -89,7 +89,8 @@ final class ListsPane extends VBox {
         panes.put(Tab.ALARMS, filled(noAlarms, alarms));
         panes.put(Tab.NOTES, filled(words, noNotes, notes));
         panes.put(Tab.BESIDE, filled(hint(ReplayText.BESIDE_CHOOSE), sessions, laid));
-        panes.put(Tab.KEYS, keys());
+        keys.show(keys());
+        panes.put(Tab.KEYS, filled(keys));
         FlowPane tabs = new FlowPane();
         tabs.getStyleClass().add("bar");
         ToggleGroup group = new ToggleGroup();
@@ -138,26 +139,10 @@ final class ListsPane extends VBox {
         return box;
     }
 
-    private static Node keys() {
-        GridPane grid = new GridPane();
-        grid.getStyleClass().add("keys");
-        int half = (ReplayKey.values().length + 1) / 2;
-        for (ReplayKey key : ReplayKey.values()) {
-            Label cap = new Label(key.cap());
-            cap.getStyleClass().add("key");
-            cap.setMinWidth(USE_PREF_SIZE);
-            Label does = new Label(key.does());
-            does.setWrapText(true);
-            int column = 2 * (key.ordinal() / half);
-            grid.add(cap, column, key.ordinal() % half);
-            grid.add(does, column + 1, key.ordinal() % half);
-        }
-        ScrollPane scroll = new ScrollPane(grid);
-        scroll.setFitToWidth(true);
-        scroll.getStyleClass().add("desk-scroll");
-        scroll.setId("list-keys");
-        scroll.setPrefHeight(0);
-        return scroll;
+    private static List<ListRow> keys() {
+        return Stream.of(ReplayKey.values())
+                .map(key -> new ListRow(Optional.empty(), key.cap(), key.does(), "", Optional.empty()))
+                .toList();
     }
 
     /** Shows a list. */
@@ -176,12 +161,8 @@ final class ListsPane extends VBox {
             case ALARMS -> alarms;
             case NOTES -> notes;
             case BESIDE -> sessions;
-            case KEYS -> null;
+            case KEYS -> keys;
         };
-        if (list == null) {
-            panes.get(Tab.KEYS).requestFocus();
-            return;
-        }
         list.requestFocus();
         if (list.chosen() < 0 && !list.getItems().isEmpty())
             list.getSelectionModel().select(0);

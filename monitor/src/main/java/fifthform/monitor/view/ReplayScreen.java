@@ -1,5 +1,6 @@
 package fifthform.monitor.view;
 
+import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.replay.ReplayDesk;
 import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.texts.ReplayText;
@@ -38,12 +39,15 @@ final class ReplayScreen extends ScrollPane {
     private final Label pace = new Label();
     private final Label span = new Label();
     private final Label said = new Label();
+    private final Label cursors = new Label();
     private final Button play = button("play", ReplayText.BUTTON_PLAY, () -> desk().playOrPause());
     private Theme theme = Theme.BRIGHT;
     private int percent = 100;
 
     ReplayScreen(ReplayFeed feed) {
         desk = feed.desk();
+        // Style sheets name the typeface; both faces must have been read by then.
+        for (Typeface face : Typeface.values()) face.at(USUAL_LETTERS);
         time = new TimePane(desk);
         lists = new ListsPane(desk, feed.others());
         lists.whenFinished(this::focusTime);
@@ -64,6 +68,10 @@ final class ReplayScreen extends ScrollPane {
         said.setWrapText(true);
         said.setMinHeight(Region.USE_PREF_SIZE);
         said.setAccessibleRole(AccessibleRole.TEXT);
+        cursors.setId("cursors");
+        cursors.getStyleClass().add("strong");
+        cursors.setWrapText(true);
+        FlowPane lines = bar(said, cursors);
         FlowPane head = bar(title, subject, marks);
         FlowPane finding = bar(headline, aside);
         FlowPane controls = bar(
@@ -79,7 +87,7 @@ final class ReplayScreen extends ScrollPane {
         marks.getStyleClass().add("bar");
         VBox.setVgrow(time, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.SOMETIMES);
-        page.getChildren().addAll(head, finding, time, controls, said, lower);
+        page.getChildren().addAll(head, finding, time, controls, lines, lower);
         setContent(page);
         setFitToWidth(true);
         setFitToHeight(true);
@@ -169,6 +177,7 @@ final class ReplayScreen extends ScrollPane {
         set(pace, picture.pace());
         set(span, picture.span());
         set(said, picture.said().isEmpty() ? " " : picture.said());
+        set(cursors, picture.chart().cursorWords());
         set(play, picture.playing() ? ReplayText.BUTTON_PAUSE.say() : ReplayText.BUTTON_PLAY.say());
         if (marks.getChildren().size() != picture.marks().size()) {
             marks.getChildren().clear();
