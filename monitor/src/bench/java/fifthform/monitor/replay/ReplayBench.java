@@ -8,6 +8,7 @@ import fifthform.monitor.store.Session;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,7 +67,13 @@ public final class ReplayBench {
         ReplayDesk desk = desk(recording);
         ReplayPicture picture = desk.picture(COLUMNS);
         long end = System.nanoTime();
-        say("%d %d %d", (read - begin) / 1000, (end - read) / 1000, picture.chart().measured().seconds().length);
+        long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        say(
+                "%d %d %d %d",
+                (read - begin) / 1000,
+                (end - read) / 1000,
+                cpu / 1000,
+                picture.chart().measured().seconds().length);
     }
 
     private static ReplayDesk desk(Recording recording) {
@@ -77,6 +84,7 @@ public final class ReplayBench {
     private static void cold(Path day) throws IOException, InterruptedException {
         double[] read = new double[COLD_RUNS];
         double[] all = new double[COLD_RUNS];
+        double[] cpu = new double[COLD_RUNS];
         for (int i = 0; i < COLD_RUNS; i++) {
             Process process = new ProcessBuilder(
                             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -93,12 +101,16 @@ public final class ReplayBench {
             process.waitFor();
             read[i] = Long.parseLong(said[0]) / 1e6;
             all[i] = read[i] + Long.parseLong(said[1]) / 1e6;
+            cpu[i] = Long.parseLong(said[2]) / 1e6;
         }
         Arrays.sort(read);
         Arrays.sort(all);
+        Arrays.sort(cpu);
         say(
                 "opened cold, %d runs: file read %.2f s, with the first picture %.2f s in the middle, %.2f s at worst",
                 COLD_RUNS, read[COLD_RUNS / 2], all[COLD_RUNS / 2], all[COLD_RUNS - 1]);
+        say("of that on the processor, the program's own thread: %.2f s in the middle", cpu[COLD_RUNS / 2]);
+        say("load of this computer: %.1f", ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
     }
 
     private static void warm(Path day) throws IOException {

@@ -68,7 +68,7 @@ final class SpanCsv {
                 next[first]++;
             }
         }
-        to.flush();
+        csv.flush();
     }
 
     private record Told(long nanos, String row, String words) {}

@@ -14,6 +14,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -292,7 +293,7 @@ public final class JournalPass implements AutoCloseable {
             String letter = json.text(LineKind.KEY);
             Optional<LineKind> known = LineKind.of(letter);
             if (known.isPresent() && known.get() == LineKind.CHECK) {
-                check(begin, Long.parseLong(json.text("crc"), 16), json.whole("lines"));
+                checkSlowly(json, begin);
                 return false;
             }
             uncheckedLines++;
@@ -300,7 +301,7 @@ public final class JournalPass implements AutoCloseable {
             unknownKinds.add(letter);
             unknownLines++;
             return false;
-        } catch (UnreadableJson | NumberFormatException e) {
+        } catch (UnreadableJson e) {
             uncheckedLines++;
             if (whole) problems.add(end == filled ? torn(begin, end) : JournalProblems.damaged(line(), e.getMessage()));
             return false;
@@ -334,6 +335,7 @@ public final class JournalPass implements AutoCloseable {
             case CLOSING -> {
                 kind = Kind.CLOSING;
                 summary = Optional.of(json.object("summary"));
+                closingWall(json);
             }
             case HEADER, CHECK -> {
                 if (whole) problems.add(JournalProblems.damaged(line(), "a second header"));
@@ -343,11 +345,45 @@ public final class JournalPass implements AutoCloseable {
         return true;
     }
 
+    /** The summary is kept where only the time of day cannot be read. */
+    private void closingWall(JsonObject json) {
+        try {
+            readWall(json);
+        } catch (UnreadableJson e) {
+            uncheckedLines++;
+            if (whole) problems.add(JournalProblems.damaged(line(), e.getMessage()));
+        }
+    }
+
     private void check(int begin, long told, long lines) {
         sum(begin);
+        checked(told == crc.getValue() && lines == uncheckedLines);
+    }
+
+    /** In the reader's order: what does not agree is said even where the rest of the line cannot be read. */
+    private void checkSlowly(JsonObject json, int begin) throws UnreadableJson {
+        sum(begin);
+        String sum = String.format("%08x", crc.getValue());
+        checked(json.text("crc").equals(sum) && json.whole("lines") == uncheckedLines);
+        try {
+            readWall(json);
+        } catch (UnreadableJson e) {
+            unsummed = begin;
+            throw e;
+        }
+    }
+
+    private static void readWall(JsonObject json) throws UnreadableJson {
+        try {
+            Instant.parse(json.text("wall"));
+        } catch (DateTimeException e) {
+            throw new UnreadableJson("\"wall\" is no time of day");
+        }
+    }
+
+    private void checked(boolean agrees) {
+        if (whole && !agrees) problems.add(JournalProblems.changed(checkedTo + 1, number - 1));
         unsummed = next;
-        if (whole && (told != crc.getValue() || lines != uncheckedLines))
-            problems.add(JournalProblems.changed(checkedTo + 1, number - 1));
         checkedTo = number;
         crc.reset();
         uncheckedLines = 0;

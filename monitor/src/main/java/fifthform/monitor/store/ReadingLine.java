@@ -23,6 +23,10 @@ final class ReadingLine {
     private static final byte[] EMF = bytes(",\"mv\":");
     private static final byte[] LINES = bytes("\",\"lines\":");
 
+    private static final byte[] WALL = bytes(",\"wall\":\"");
+    private static final String WALL_SHAPE = "0000-00-00T00:00:00";
+    private static final int[] DAYS = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+
     private final PlainNumber number = new PlainNumber();
     private final List<ProbeId> probes = new ArrayList<>();
     private final List<byte[]> names = new ArrayList<>();
@@ -97,7 +101,41 @@ final class ReadingLine {
         at = number(past(LINES, at + 8));
         if (at < 0 || !number.isWhole()) return false;
         lines = number.whole();
-        return at < end && text[at] == ',' && text[end - 1] == '}';
+        return isWall(past(WALL, at));
+    }
+
+    /** A time of day as an instant is written; an unusual one is left to the grammar. */
+    private boolean isWall(int at) {
+        if (at < 0 || at + WALL_SHAPE.length() > end) return false;
+        for (int i = 0; i < WALL_SHAPE.length(); i++) {
+            int wanted = WALL_SHAPE.charAt(i);
+            int is = text[at + i];
+            if (wanted == '0' ? !isDigit(is) : is != wanted) return false;
+        }
+        int month = two(at + 5);
+        boolean possible = month >= 1
+                && month <= 12
+                && two(at + 8) >= 1
+                && two(at + 8) <= DAYS[month - 1]
+                && two(at + 11) < 24
+                && two(at + 14) < 60
+                && two(at + 17) < 60;
+        int next = at + WALL_SHAPE.length();
+        if (next < end && text[next] == '.') {
+            int first = next + 1;
+            next = first;
+            while (next < end && isDigit(text[next])) next++;
+            possible &= next > first && next - first <= 9;
+        }
+        return possible && next + 3 == end && text[next] == 'Z' && text[next + 1] == '"' && text[next + 2] == '}';
+    }
+
+    private static boolean isDigit(int c) {
+        return c >= '0' && c <= '9';
+    }
+
+    private int two(int at) {
+        return 10 * (text[at] - '0') + text[at + 1] - '0';
     }
 
     private int take(byte[] bytes, int from, int to) {
