@@ -67,7 +67,11 @@ public final class KnownWords implements Findings {
         List<AlarmId> named = new ArrayList<>();
         Stream<Finding> others = Stream.concat(worst.stream(), needed.stream())
                 .filter(a -> named.contains(a.alarm()) ? false : named.add(a.alarm()))
-                .map(a -> alarm(a, recording, units));
+                .map(a -> alarm(
+                        a,
+                        worst.equals(Optional.of(a)) ? headline(a, recording, units) : AlarmNames.of(a.alarm()),
+                        recording,
+                        units));
         return Stream.concat(lost, others).toList();
     }
 
@@ -90,14 +94,14 @@ public final class KnownWords implements Findings {
                         SurvivedWords.percentOfFat(lost.left().middle())));
     }
 
-    private static Finding alarm(AlarmRaised raised, Recording recording, Units units) {
+    private static Finding alarm(AlarmRaised raised, String name, Recording recording, Units units) {
         Phrases phrases = new Phrases(units, recording.setup().recipe());
         String figure = raised.figureCelsius().isPresent()
                 ? units.withUnit(raised.figureCelsius().getAsDouble())
                 : "";
         return new Finding(
                 Optional.of(raised.at()),
-                headline(raised, recording, units),
+                name,
                 ReplayText.FINDING_ALARM.say(
                         raised.priority().word(), phrases.headline(raised.alarm(), raised.figureCelsius()), figure));
     }

@@ -123,8 +123,8 @@ public enum ReplayText implements Text {
     AGREEMENT_UNDER_WAY,
     /** {0} how many. */
     AGREEMENT_SAME,
+    /** {0} what is computed now. */
     DIFFERS,
-    SAME,
     /** {0} how long. */
     STOOD,
     STOOD_TO_END,

@@ -31,10 +31,8 @@ final class ComparePane extends VBox {
         label.setMinWidth(USE_PREF_SIZE);
         ColumnConstraints words = new ColumnConstraints();
         words.setHgrow(Priority.ALWAYS);
-        words.setPercentWidth(40);
-        ColumnConstraints word = new ColumnConstraints();
-        word.setMinWidth(USE_PREF_SIZE);
-        grid.getColumnConstraints().addAll(label, words, words, word);
+        words.setPercentWidth(43);
+        grid.getColumnConstraints().addAll(label, words, words);
         Label then = new Label(ReplayText.HEADING_THEN.say());
         Label now = new Label(ReplayText.HEADING_NOW.say());
         then.getStyleClass().add("head");
@@ -58,8 +56,7 @@ final class ComparePane extends VBox {
         boolean differs = line.agreement() == Agreement.DIFFERS;
         set(labels[0], line.label());
         set(labels[1], line.then());
-        set(labels[2], line.now());
-        set(labels[3], differs ? "≠ " + ReplayText.DIFFERS.say() : "");
+        set(labels[2], differs ? ReplayText.DIFFERS.say(line.now()) : line.now());
         labels[2].getStyleClass().removeAll("differs");
         if (differs) labels[2].getStyleClass().add("differs");
     }
@@ -69,13 +66,12 @@ final class ComparePane extends VBox {
     }
 
     private void add() {
-        Label[] labels = {new Label(), new Label(), new Label(), new Label()};
+        Label[] labels = {new Label(), new Label(), new Label()};
         for (int column = 0; column < labels.length; column++) {
-            labels[column].setWrapText(column == 1 || column == 2);
+            labels[column].setWrapText(column > 0);
             GridPane.setValignment(labels[column], VPos.TOP);
             grid.add(labels[column], column, lines.size() + 1);
         }
-        labels[3].getStyleClass().add("differs");
         lines.add(labels);
     }
 }

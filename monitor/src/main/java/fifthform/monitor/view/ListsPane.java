@@ -62,6 +62,7 @@ final class ListsPane extends VBox {
     private final Label noNotes = hint(ReplayText.NOTES_NONE);
     private final Label noAlarms = hint(ReplayText.ALARMS_NONE);
     private final Label noWhatIfs = hint(ReplayText.WHAT_IF_NONE);
+    private final Label simulated = hint(ReplayText.WHAT_IF_SIMULATED);
     private List<Path> files = List.of();
     private int changing = -1;
     private Runnable finished = () -> {};
@@ -85,7 +86,7 @@ final class ListsPane extends VBox {
             if (event.getCode() == KeyCode.DELETE) desk.takeNoteBack(notes.chosen());
         });
         panes.put(Tab.WHY, filled(why));
-        panes.put(Tab.WHAT_IF, filled(noWhatIfs, hint(ReplayText.WHAT_IF_SIMULATED), whatIf));
+        panes.put(Tab.WHAT_IF, filled(noWhatIfs, simulated, whatIf));
         panes.put(Tab.ALARMS, filled(noAlarms, alarms));
         panes.put(Tab.NOTES, filled(words, noNotes, notes));
         panes.put(Tab.BESIDE, filled(hint(ReplayText.BESIDE_CHOOSE), sessions, laid));
@@ -221,6 +222,7 @@ final class ListsPane extends VBox {
         hide(noNotes, !picture.notes().isEmpty());
         hide(noAlarms, !picture.alarms().isEmpty());
         hide(noWhatIfs, !picture.whatIfs().isEmpty());
+        hide(simulated, picture.whatIfs().isEmpty());
         hide(laid, picture.laid().isEmpty());
     }
 

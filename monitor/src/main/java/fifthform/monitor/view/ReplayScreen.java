@@ -5,6 +5,7 @@ import fifthform.monitor.replay.ReplayDesk;
 import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.texts.ReplayText;
 import fifthform.monitor.view.ListsPane.Tab;
+import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -23,6 +24,9 @@ import javafx.scene.layout.VBox;
  */
 final class ReplayScreen extends ScrollPane {
     private static final double USUAL_LETTERS = 13;
+
+    /** What the page leaves free at both sides, in letters of the largest size; see the style sheet. */
+    private static final double PADDING_LETTERS = 2.4;
 
     private final ReplayDesk desk;
     private final TimePane time;
@@ -84,6 +88,11 @@ final class ReplayScreen extends ScrollPane {
                 button("whole", ReplayText.BUTTON_WHOLE, desk::showWhole),
                 clock,
                 span);
+        // Words that are longer than the page is wide wrap; a bar by itself would let them run out of it.
+        for (Label words : List.of(title, subject, headline, aside, clock, span, said, cursors)) {
+            words.setWrapText(true);
+            words.maxWidthProperty().bind(page.widthProperty().subtract(PADDING_LETTERS * USUAL_LETTERS * 3));
+        }
         marks.getStyleClass().add("bar");
         VBox.setVgrow(time, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.SOMETIMES);

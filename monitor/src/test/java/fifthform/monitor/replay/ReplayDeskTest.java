@@ -150,12 +150,13 @@ class ReplayDeskTest {
 
     @Test
     void asFastAsPossibleWaitsForWhatIsComputedAndComesToTheEnd() {
-        ReplayDesk waiting = Desks.desk(file());
+        Path file = file();
+        ReplayDesk waiting = Desks.desk(file);
         waiting.startPace(OptionalDouble.empty());
         waiting.playOrPause();
         for (int i = 0; i < 100; i++) waiting.pulse(1);
         assertEquals(0, waiting.nanos());
-        ReplayDesk desk = Desks.computed(file());
+        ReplayDesk desk = Desks.computed(file);
         desk.startPace(OptionalDouble.empty());
         desk.playOrPause();
         int pulses = 0;
