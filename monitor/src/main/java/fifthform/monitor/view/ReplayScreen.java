@@ -25,8 +25,8 @@ import javafx.scene.layout.VBox;
 final class ReplayScreen extends ScrollPane {
     private static final double USUAL_LETTERS = 13;
 
-    /** What the page leaves free at both sides, in letters of the largest size; see the style sheet. */
-    private static final double PADDING_LETTERS = 2.4;
+    /** What the page leaves free at both sides, in letters; see the style sheet. */
+    private static final double PADDING_LETTERS = 2.6;
 
     private final ReplayDesk desk;
     private final TimePane time;
@@ -88,11 +88,7 @@ final class ReplayScreen extends ScrollPane {
                 button("whole", ReplayText.BUTTON_WHOLE, desk::showWhole),
                 clock,
                 span);
-        // Words that are longer than the page is wide wrap; a bar by itself would let them run out of it.
-        for (Label words : List.of(title, subject, headline, aside, clock, span, said, cursors)) {
-            words.setWrapText(true);
-            words.maxWidthProperty().bind(page.widthProperty().subtract(PADDING_LETTERS * USUAL_LETTERS * 3));
-        }
+        viewportBoundsProperty().addListener((bounds, before, now) -> fitWords());
         marks.getStyleClass().add("bar");
         VBox.setVgrow(time, Priority.ALWAYS);
         VBox.setVgrow(lower, Priority.SOMETIMES);
@@ -166,7 +162,17 @@ final class ReplayScreen extends ScrollPane {
         double em = USUAL_LETTERS * percent / 100.0;
         setStyle("-fx-font-size: " + em + "px;");
         time.letters(em);
+        fitWords();
         requestLayout();
+    }
+
+    /** Words that are longer than the page is wide wrap; a bar by itself would let them run out of it. */
+    private void fitWords() {
+        double wide = Math.max(1, getViewportBounds().getWidth() - PADDING_LETTERS * em());
+        for (Label words : List.of(title, subject, headline, aside, clock, span, said, cursors)) {
+            words.setWrapText(true);
+            words.setMaxWidth(wide);
+        }
     }
 
     private double em() {
