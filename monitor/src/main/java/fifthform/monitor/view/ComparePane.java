@@ -31,7 +31,9 @@ final class ComparePane extends VBox {
         label.setMinWidth(USE_PREF_SIZE);
         ColumnConstraints words = new ColumnConstraints();
         words.setHgrow(Priority.ALWAYS);
-        words.setPercentWidth(43);
+        // Both alike and as wide as there is room, whatever stands in them.
+        words.setMinWidth(0);
+        words.setPrefWidth(10);
         grid.getColumnConstraints().addAll(label, words, words);
         Label then = new Label(ReplayText.HEADING_THEN.say());
         Label now = new Label(ReplayText.HEADING_NOW.say());

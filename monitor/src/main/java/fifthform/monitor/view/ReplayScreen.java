@@ -112,6 +112,8 @@ final class ReplayScreen extends ScrollPane {
         FlowPane bar = new FlowPane(nodes);
         bar.getStyleClass().add("bar");
         bar.setMinHeight(Region.USE_PREF_SIZE);
+        // Else its longest words would make the page wider than the window.
+        bar.setMinWidth(0);
         return bar;
     }
 
