@@ -57,7 +57,8 @@ final class ReplayOnDesk {
             err.println("No window: " + refused.get() + ". Going on without it.");
             return Optional.empty();
         }
-        for (Finding finding : desk.findings()) out.println(finding.words() + ".");
+        for (Finding finding : desk.findings())
+            out.println(finding.words() + (finding.words().endsWith(".") ? "" : "."));
         out.println(desk.agreement());
         boolean no = !recording.problems().isEmpty() || desk.differs();
         return Optional.of((no ? Exit.ANSWER_IS_NO : Exit.DONE).code());

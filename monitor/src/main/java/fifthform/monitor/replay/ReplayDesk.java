@@ -181,8 +181,12 @@ public final class ReplayDesk implements AutoCloseable {
         long before = player.nanos();
         boolean there = moments.answer().nanos() == before;
         player.pass(passedNanos, there ? UNPACED_NANOS : 0);
-        if (player.nanos() != before) at(player.nanos());
-        else moments.wish(before);
+        if (player.nanos() != before) {
+            chosen = -1;
+            at(player.nanos());
+        } else {
+            moments.wish(before);
+        }
         return player.isPlaying() || !there;
     }
 

@@ -57,7 +57,7 @@ final class ListsPane extends VBox {
     private final RowList notes = list(Tab.NOTES);
     private final RowList laid;
     private final RowList sessions;
-    private final RowList keys = new RowList("list-keys", ReplayText.PANE_KEYS.say(), place -> {});
+    private final RowList keys = new RowList("list-keys", ReplayText.PANE_KEYS.say(), place -> {}).headed(11);
     private final TextField words = new TextField();
     private final Label noNotes = hint(ReplayText.NOTES_NONE);
     private final Label noAlarms = hint(ReplayText.ALARMS_NONE);

@@ -17,6 +17,7 @@ import javafx.scene.layout.VBox;
 /** A list for the desk: time, what, and its figures under it; Enter or a click takes a row. */
 final class RowList extends ListView<ListRow> {
     private List<ListRow> shown = List.of();
+    private double letters;
 
     RowList(String id, String name, IntConsumer taken) {
         setId(id);
@@ -35,6 +36,12 @@ final class RowList extends ListView<ListRow> {
         });
         setMinHeight(0);
         setPrefHeight(0);
+    }
+
+    /** Gives the first words of each row a column of this width, in letters, and their weight. */
+    RowList headed(double wide) {
+        letters = wide;
+        return this;
     }
 
     /** Shows these rows; nothing happens where they are shown already, so that what is chosen stays chosen. */
@@ -57,12 +64,16 @@ final class RowList extends ListView<ListRow> {
         private final Label detail = new Label();
         private final HBox line;
 
-        Cell(ListView<ListRow> list) {
+        Cell(RowList list) {
             VBox text = new VBox(words, detail);
-            words.getStyleClass().add("strong");
+            (list.letters > 0 ? time : words).getStyleClass().add("strong");
             words.setWrapText(true);
             detail.setWrapText(true);
-            time.setMinWidth(USE_PREF_SIZE);
+            if (list.letters == 0) time.setMinWidth(USE_PREF_SIZE);
+            else
+                time.minWidthProperty()
+                        .bind(Bindings.createDoubleBinding(
+                                () -> list.letters * time.getFont().getSize(), time.fontProperty()));
             HBox.setHgrow(text, Priority.ALWAYS);
             text.setMinWidth(0);
             line = new HBox(time, text);
