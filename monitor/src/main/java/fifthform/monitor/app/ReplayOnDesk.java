@@ -1,10 +1,9 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.replay.CauseFindings;
 import fifthform.monitor.replay.Finding;
-import fifthform.monitor.replay.KnownWords;
 import fifthform.monitor.replay.Recording;
 import fifthform.monitor.replay.ReplayDesk;
-import fifthform.monitor.replay.WhatIfs;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.SessionFiles;
@@ -44,8 +43,8 @@ final class ReplayOnDesk {
     Optional<Integer> show(Path file, Wish wish) throws Refusal {
         Recording recording = Answers.orRefuse(Recording.read(file), Exit.FILE);
         recording.problems().forEach(err::println);
-        // The one place that chooses what is found and what is asked: other rooms bring better ones.
-        ReplayDesk desk = new ReplayDesk(recording, units, new KnownWords(units), WhatIfs.NONE, InstantSource.system());
+        CauseFindings causes = new CauseFindings(recording, units);
+        ReplayDesk desk = new ReplayDesk(recording, units, causes, causes, InstantSource.system());
         desk.startAt(nanos(wish.fromSeconds()), wish.toSeconds().map(ReplayOnDesk::nanos));
         wish.speed()
                 .ifPresent(speed -> desk.startPace(speed.asFastAsPossible() ? OptionalDouble.empty() : speed.factor()));

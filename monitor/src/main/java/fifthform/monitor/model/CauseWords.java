@@ -40,7 +40,12 @@ public final class CauseWords {
 
     /** One cause with its time, for example {@code 14:01:20, lifted 18 s late: …}. */
     public String line(Cause cause) {
-        return clock(cause.at()) + ", " + what(cause) + said(cause);
+        return clock(cause.at()) + ", " + whatAndSaid(cause);
+    }
+
+    /** The same without its time. */
+    public String whatAndSaid(Cause cause) {
+        return what(cause) + said(cause);
     }
 
     /** The same without its time and without what the screen had said. */

@@ -11,6 +11,7 @@ public enum ReplayText implements Text {
     MARK_CUT_OFF,
     MARK_DAMAGED,
     HEADLINE_FIRST,
+    HEADLINE_NOTHING,
     HEADLINE_WORST,
     /** {0} since the start, {1} of how much, {2} time of day. */
     CLOCK,

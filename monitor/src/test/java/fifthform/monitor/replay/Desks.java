@@ -48,4 +48,13 @@ public final class Desks {
         desk.computeAll();
         return desk;
     }
+
+    /** The same with causes and what-ifs, as the command shows it. */
+    public static ReplayDesk withCauses(Path file) {
+        Recording recording = read(file);
+        CauseFindings causes = new CauseFindings(recording, Units.CELSIUS);
+        ReplayDesk desk = new ReplayDesk(recording, Units.CELSIUS, causes, causes, () -> WRITTEN);
+        desk.computeAll();
+        return desk;
+    }
 }

@@ -61,7 +61,7 @@ class ReplayPicturesTest {
     private WritableImage picture(String name, Theme theme, int width, int height, int percent) throws Exception {
         Path session = Desks.tape("demo-own-way", folder);
         Path other = Desks.tape("demo-unplugged", folder);
-        ReplayDesk desk = Desks.computed(session);
+        ReplayDesk desk = Desks.withCauses(session);
         CompletableFuture<WritableImage> answer = new CompletableFuture<>();
         Platform.runLater(() -> {
             try {
