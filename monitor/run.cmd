@@ -16,8 +16,9 @@ type nul > "%BUILT%"
 :start
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
-rem One file is gone through before the optimising compiler and a collector of several threads have paid for themselves.
+rem One file, or one index, is gone through before the optimising compiler and a collector of several threads have paid for themselves.
 set "PACE="
 if /i "%~1"=="analyse" set "PACE=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
+if /i "%~1"=="notebook" set "PACE=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
 "%JAVA%" %PACE% -XX:+IgnoreUnrecognizedVMOptions --sun-misc-unsafe-memory-access=allow -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

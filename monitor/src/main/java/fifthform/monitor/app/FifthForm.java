@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
             RecipesCommand.class,
             BowlsCommand.class,
             LookCommand.class,
-            LearnCommand.class
+            LearnCommand.class,
+            NotebookCommand.class
         },
         footer = {"", "Example: monitor/run watch --probe practice"})
 final class FifthForm implements Runnable {

@@ -4,6 +4,7 @@ import fifthform.curves.learning.OwnRecipe;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.monitor.catalogue.Recipes;
+import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;

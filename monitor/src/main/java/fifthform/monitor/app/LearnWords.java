@@ -10,6 +10,7 @@ import fifthform.curves.learning.OwnRecipe;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Units;
 import java.nio.file.Path;
 import java.time.LocalDate;

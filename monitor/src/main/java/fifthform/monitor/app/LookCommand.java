@@ -10,6 +10,7 @@ import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.looks.KeptLook;
 import fifthform.monitor.looks.LookFile;
 import fifthform.monitor.looks.LookText;
+import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import java.io.BufferedReader;

@@ -8,6 +8,7 @@ import fifthform.curves.learning.Gloss;
 import fifthform.curves.learning.Kept;
 import fifthform.curves.learning.Release;
 import fifthform.curves.learning.Snap;
+import fifthform.monitor.looks.LookWords;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;

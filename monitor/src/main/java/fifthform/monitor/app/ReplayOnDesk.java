@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.check.Problem;
 import fifthform.monitor.replay.CauseFindings;
 import fifthform.monitor.replay.Finding;
 import fifthform.monitor.replay.Recording;
@@ -17,6 +18,7 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** A recorded session in the Replay window. */
 final class ReplayOnDesk {
@@ -49,8 +51,7 @@ final class ReplayOnDesk {
         wish.speed()
                 .ifPresent(speed -> desk.startPace(speed.asFastAsPossible() ? OptionalDouble.empty() : speed.factor()));
         desk.begin();
-        Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
-        Optional<String> refused = ReplayWindow.open(new ReplayFeed(desk, () -> others(file)), theme);
+        Optional<String> refused = ReplayWindow.open(new ReplayFeed(desk, () -> others(file)), theme());
         desk.close();
         if (refused.isPresent()) {
             err.println("No window: " + refused.get() + ". Going on without it.");
@@ -61,6 +62,29 @@ final class ReplayOnDesk {
         out.println(desk.agreement());
         boolean no = !recording.problems().isEmpty() || desk.differs();
         return Optional.of((no ? Exit.ANSWER_IS_NO : Exit.DONE).code());
+    }
+
+    /**
+     * Shows it in a further window, from within one that is open; the caller is on the FX thread.
+     *
+     * @return why it cannot be shown; empty where it is
+     */
+    Optional<String> showFurther(Path file) {
+        return Recording.read(file)
+                .fold(
+                        recording -> {
+                            CauseFindings causes = new CauseFindings(recording, units);
+                            ReplayDesk desk = new ReplayDesk(recording, units, causes, causes, InstantSource.system());
+                            desk.begin();
+                            ReplayWindow.openFurther(new ReplayFeed(desk, () -> others(file)), theme());
+                            return Optional.empty();
+                        },
+                        problems -> Optional.of(
+                                problems.stream().map(Problem::toString).collect(Collectors.joining(" "))));
+    }
+
+    private Theme theme() {
+        return settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
     }
 
     private static long nanos(double seconds) {

@@ -7,6 +7,7 @@ import fifthform.curves.setup.Role;
 import fifthform.monitor.intake.LiveSource.Ticking;
 import fifthform.monitor.intake.PacedSource;
 import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.notebook.BatchKind;
 import fifthform.probe.Spoken;
 import fifthform.probe.link.LinkSource;
 import fifthform.probe.link.TapeSource;
@@ -21,7 +22,7 @@ import java.util.function.Consumer;
 /** Bytes recorded earlier, in their own time. */
 final class TapeProbe implements ProbeChoice {
     /** How the place of recorded bytes begins in a set-up. */
-    static final String PLACE = "file: ";
+    static final String PLACE = BatchKind.RECORDED_PLACE;
 
     private static final double FASTEST = 60;
 

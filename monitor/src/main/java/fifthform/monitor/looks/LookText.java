@@ -63,7 +63,8 @@ public final class LookText {
                 .end();
     }
 
-    static KeptLook look(JsonObject line) throws UnreadableJson {
+    /** The look that a line tells. */
+    public static KeptLook look(JsonObject line) throws UnreadableJson {
         try {
             BarLook look = new BarLook(
                     line.number("age_h"),

@@ -78,6 +78,16 @@ public record Folders(Path data, Path sessions, Path config, Path state) {
         return data.resolve("cups");
     }
 
+    /** What the notebook keeps to be quick; may be deleted at any time. */
+    public Path notebookIndex() {
+        return data.resolve("notebook.index");
+    }
+
+    /** Batches that were put away; restorable until the bin is emptied. */
+    public Path bin() {
+        return data.resolve("bin");
+    }
+
     public Path settingsFile() {
         return config.resolve("settings.json");
     }

@@ -137,7 +137,8 @@ public final class SessionFiles {
         }
     }
 
-    private static boolean isHeld(Path file) {
+    /** Whether a running program writes this session. */
+    public static boolean isHeld(Path file) {
         try {
             SessionLock.take(file).close();
             return false;

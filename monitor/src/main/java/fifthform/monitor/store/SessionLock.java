@@ -13,7 +13,7 @@ import java.nio.file.StandardOpenOption;
  * on some platforms that would keep readers out, and on others a reader closing the file would end the lock. It goes with
  * the process, however that ends.
  */
-final class SessionLock implements AutoCloseable {
+public final class SessionLock implements AutoCloseable {
     private final Path file;
     private final FileChannel channel;
 
@@ -22,7 +22,12 @@ final class SessionLock implements AutoCloseable {
         this.channel = channel;
     }
 
-    static SessionLock take(Path session) throws StoreException {
+    /**
+     * Takes the lock of a session.
+     *
+     * @throws StoreException another program holds it, or the lock's file cannot be made
+     */
+    public static SessionLock take(Path session) throws StoreException {
         Path file = session.resolveSibling(session.getFileName() + ".lock");
         try {
             FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);

@@ -71,6 +71,11 @@ public final class ReplayWindow {
         return FxStart.open(stage -> in(stage, feed, theme));
     }
 
+    /** Opens a further window beside those that are open; the caller is on the FX thread. */
+    public static void openFurther(ReplayFeed feed, Theme theme) {
+        in(new Stage(), feed, theme);
+    }
+
     /** Fills and shows a window; the caller is on the FX thread. */
     static ReplayWindow in(Stage stage, ReplayFeed feed, Theme theme) {
         ReplayWindow window = new ReplayWindow(stage, feed, theme);

@@ -1,4 +1,4 @@
-package fifthform.monitor.app;
+package fifthform.monitor.looks;
 
 import fifthform.curves.learning.BarLook;
 import fifthform.curves.learning.BarLook.Sureness;
@@ -10,24 +10,25 @@ import fifthform.curves.learning.Release;
 import fifthform.curves.learning.Sign;
 import fifthform.curves.learning.Snap;
 import fifthform.monitor.json.Decimal;
-import fifthform.monitor.looks.KeptLook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What is said of looks at the bars. */
-final class LookWords {
+public final class LookWords {
     private static final double DAY_HOURS = 24;
 
     /** By then the look after a day has been had. */
-    private static final double DAY_IS_OVER_HOURS = 18;
+    public static final double DAY_IS_OVER_HOURS = 18;
 
-    private static final double WEEK_IS_OVER_HOURS = 6 * DAY_HOURS;
+    /** By then the look after a week has been had. */
+    public static final double WEEK_IS_OVER_HOURS = 6 * DAY_HOURS;
 
     private LookWords() {}
 
-    static String of(Bloom bloom) {
+    /** How it is said. */
+    public static String of(Bloom bloom) {
         return switch (bloom) {
             case NONE -> "no bloom";
             case VEIL -> "a grey or white veil";
@@ -39,7 +40,8 @@ final class LookWords {
         };
     }
 
-    static String of(BarPlace place) {
+    /** How it is said. */
+    public static String of(BarPlace place) {
         return switch (place) {
             case ALL_OVER -> "all over";
             case THICK_PART -> "the thick part";
@@ -51,7 +53,8 @@ final class LookWords {
         };
     }
 
-    static String of(Snap snap) {
+    /** How it is said. */
+    public static String of(Snap snap) {
         return switch (snap) {
             case CLEAN -> "breaks with a clean snap";
             case SOFT -> "breaks softly";
@@ -59,7 +62,8 @@ final class LookWords {
         };
     }
 
-    static String of(Gloss gloss) {
+    /** How it is said. */
+    public static String of(Gloss gloss) {
         return switch (gloss) {
             case BRIGHT -> "bright";
             case SATIN -> "satin";
@@ -67,7 +71,8 @@ final class LookWords {
         };
     }
 
-    static String of(Release release) {
+    /** How it is said. */
+    public static String of(Release release) {
         return switch (release) {
             case BY_ITSELF -> "came out by itself";
             case TAPPED -> "came out with a tap";
@@ -76,7 +81,8 @@ final class LookWords {
         };
     }
 
-    static String of(Kept kept) {
+    /** How it is said. */
+    public static String of(Kept kept) {
         return switch (kept) {
             case COOL -> "kept cool, 15 to 20 °C";
             case FRIDGE -> "kept in the fridge";
@@ -86,14 +92,14 @@ final class LookWords {
     }
 
     /** An age as people say it: {@code 6 h}, {@code 2.5 days}. */
-    static String age(double hours) {
+    public static String age(double hours) {
         if (hours < 1) return Math.round(60 * hours) + " min";
         if (hours < 2 * DAY_HOURS) return Decimal.of(hours, hours < 10 ? 1 : 0) + " h";
         return Decimal.of(hours / DAY_HOURS, hours < 10 * DAY_HOURS ? 1 : 0) + " days";
     }
 
     /** What was seen, on one line. */
-    static String seen(BarLook look) {
+    public static String seen(BarLook look) {
         List<String> parts = new ArrayList<>();
         if (!look.bloom().isEmpty()) {
             String where = look.places().stream().map(LookWords::of).collect(Collectors.joining(", "));
@@ -109,7 +115,7 @@ final class LookWords {
     }
 
     /** A kept look, on one line. */
-    static String line(KeptLook kept) {
+    public static String line(KeptLook kept) {
         String photos = kept.photos().isEmpty() ? "" : "; photos " + String.join(", ", kept.photos());
         String note = kept.note().map(n -> "; \"" + n + "\"").orElse("");
         return plain("look " + kept.number() + ", " + age(kept.look().ageHours()) + " after the batch: "
@@ -117,7 +123,7 @@ final class LookWords {
     }
 
     /** What the look counts as. */
-    static String sign(BarLook look) {
+    public static String sign(BarLook look) {
         return switch (look.sign()) {
             case CLEAN -> look.ageHours() < DAY_IS_OVER_HOURS ? "Fine so far." : "It counts as fine.";
             case LOST_TEMPER -> "It counts as marks of lost temper.";
@@ -133,7 +139,7 @@ final class LookWords {
     }
 
     /** What to do with these bars now, where anything. */
-    static Optional<String> toDo(Sign sign) {
+    public static Optional<String> toDo(Sign sign) {
         return switch (sign) {
             case FUZZY ->
                 Optional.of(
@@ -147,7 +153,7 @@ final class LookWords {
     }
 
     /** When the next look is due; empty once a week has passed. */
-    static Optional<String> next(double ageHours) {
+    public static Optional<String> next(double ageHours) {
         if (ageHours < DAY_IS_OVER_HOURS)
             return Optional.of("Too early to say much. Look again a day after the batch, and after 7 days.");
         if (ageHours < WEEK_IS_OVER_HOURS) return Optional.of("Look again after 7 days: some marks come late.");
@@ -155,7 +161,7 @@ final class LookWords {
     }
 
     /** What people wrote must not command the terminal. */
-    static String plain(String text) {
+    public static String plain(String text) {
         return text.codePoints()
                 .map(c -> Character.isISOControl(c) ? '?' : c)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)

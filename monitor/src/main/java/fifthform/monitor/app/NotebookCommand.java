@@ -1,0 +1,235 @@
+package fifthform.monitor.app;
+
+import fifthform.monitor.notebook.BatchKind;
+import fifthform.monitor.notebook.BatchRow;
+import fifthform.monitor.notebook.Bin;
+import fifthform.monitor.notebook.Condition;
+import fifthform.monitor.notebook.Ended;
+import fifthform.monitor.notebook.Notebook;
+import fifthform.monitor.notebook.NotebookDesk;
+import fifthform.monitor.notebook.NotebookLines;
+import fifthform.monitor.notebook.Reminders;
+import fifthform.monitor.notebook.RowFilter;
+import fifthform.monitor.notebook.RowFilter.Kinds;
+import fifthform.monitor.notebook.RowFilter.Looks;
+import fifthform.monitor.notebook.RowOrder;
+import fifthform.monitor.notebook.Together;
+import fifthform.monitor.settings.Folders;
+import fifthform.monitor.settings.Settings;
+import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.NotebookText;
+import fifthform.monitor.view.NotebookWindow;
+import fifthform.monitor.view.Theme;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** All batches, as rows. */
+@Command(
+        name = "notebook",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        subcommands = {NotebookBinCommand.class, NotebookRestoreCommand.class, NotebookEmptyBinCommand.class},
+        description = {
+            "All your batches: what they were, how they ended, how the bars looked, which look is due, and what they say"
+                    + " together.",
+            "In a window where there is a display, else as lines."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  monitor/run notebook",
+            "  monitor/run notebook --screen lines --chocolate dark --sort peak",
+            "  monitor/run notebook --practice --json"
+        })
+final class NotebookCommand implements Callable<Integer> {
+    /** Fewer are read before a line about it could be read. */
+    private static final int WORTH_SAYING = 50;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Option(names = "--screen", description = "window or lines; otherwise the best there is")
+    private ScreenChoice screen;
+
+    @Option(names = "--chocolate", paramLabel = "ID", description = "only batches of this chocolate")
+    private String chocolate;
+
+    @Option(names = "--bowl", paramLabel = "NAME", description = "only batches in this bowl")
+    private String bowl;
+
+    @Option(names = "--practice", description = "practice batches instead of real ones")
+    private boolean practice;
+
+    @Option(
+            names = "--end",
+            paramLabel = "WORD",
+            description =
+                    "only batches that ended so: in-range, over-range, melt-out, seed-lost, not-cooled, unfinished,"
+                            + " unreadable")
+    private String end;
+
+    @Option(
+            names = "--looks",
+            paramLabel = "WHICH",
+            description =
+                    "only batches whose bars were looked at (yes), were not (no), or are to be looked at now (due)")
+    private String looks;
+
+    @Option(names = "--search", paramLabel = "WORDS", description = "only batches in which all these words stand")
+    private String search;
+
+    @Option(
+            names = "--sort",
+            paramLabel = "BY",
+            description = "when (newest first; else smallest first), chocolate, bowl, amount, length, peak, end (worst"
+                    + " first) or looks")
+    private String sort;
+
+    @Option(names = "--reverse", description = "the other way round")
+    private boolean reverse;
+
+    @Option(names = "--json", description = "answer as JSON lines")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal {
+        Folders folders = common.folders();
+        SettingsFile.Loaded settings = new SettingsFile(folders.settingsFile()).load();
+        settings.problems().forEach(err()::println);
+        Units units = common.units().orElse(settings.settings().units());
+        RowFilter filter = filter();
+        Comparator<BatchRow> order = order();
+        Notebook notebook = new Notebook(folders.sessions(), folders.notebookIndex());
+        ScreenChoice choice = Optional.ofNullable(screen).orElseGet(Screens::best);
+        if (!json && choice == ScreenChoice.WINDOW) {
+            Bin bin = new Bin(folders.bin(), folders.sessions());
+            NotebookDesk desk = new NotebookDesk(notebook, bin, units, Instant::now);
+            desk.ask(filter);
+            Theme theme = settings.settings().theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
+            ReplayOnDesk replays = new ReplayOnDesk(out(), err(), settings.settings(), units);
+            Optional<String> refused = NotebookWindow.open(
+                    desk, theme, Optional.of(file -> replays.showFurther(file).ifPresent(desk::say)));
+            if (refused.isEmpty()) return Exit.DONE.code();
+            err().println("No window: " + refused.get() + ". Going on without it.");
+        }
+        return lines(notebook, filter, order, units).code();
+    }
+
+    private Exit lines(Notebook notebook, RowFilter filter, Comparator<BatchRow> order, Units units) throws Refusal {
+        List<BatchRow> all = all(notebook);
+        Instant now = Instant.now();
+        List<BatchRow> rows = filter.of(all, units, now).stream().sorted(order).toList();
+        if (json) rows.stream().map(NotebookLines::json).forEach(out()::println);
+        else tell(all, rows, filter, units, now);
+        boolean damaged = rows.stream()
+                .anyMatch(row -> row.condition() == Condition.UNREADABLE || row.condition() == Condition.IN_PART);
+        return damaged ? Exit.ANSWER_IS_NO : Exit.DONE;
+    }
+
+    private List<BatchRow> all(Notebook notebook) throws Refusal {
+        try {
+            notebook.open();
+            int unread = notebook.unread();
+            if (unread >= WORTH_SAYING) err().println("Reading " + unread + " batches; the next time this is quick.");
+            notebook.readOn(row -> {}, () -> false).ifPresent(why -> err().println(NotebookText.SAID_INDEX.say(why)));
+            return notebook.open();
+        } catch (IOException e) {
+            throw new Refusal(
+                    Exit.FILE,
+                    "The batches cannot be listed (" + e.getMessage() + "). Nothing is shown. Check that you may read"
+                            + " the folder of the sessions, or name another one with --data.");
+        }
+    }
+
+    private void tell(List<BatchRow> all, List<BatchRow> rows, RowFilter filter, Units units, Instant now) {
+        if (all.isEmpty()) {
+            out().println(NotebookText.EMPTY_TITLE.say() + " " + NotebookText.EMPTY_WHAT_TO_DO.say());
+            return;
+        }
+        if (!rows.isEmpty()) NotebookLines.table(rows, units).forEach(out()::println);
+        out().println(
+                        rows.size() == all.size()
+                                ? NotebookText.COUNT_ALL.say(Integer.toString(all.size()))
+                                : NotebookText.COUNT.say(Integer.toString(rows.size()), Integer.toString(all.size())));
+        long practised = filter.kinds() == Kinds.REAL
+                ? filter.withKinds(Kinds.PRACTICE).of(all, units, now).stream()
+                        .filter(row -> row.kind() == BatchKind.PRACTICE)
+                        .count()
+                : 0;
+        if (practised > 0)
+            out().println(NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised)) + " Show them with --practice.");
+        if (rows.isEmpty()) return;
+        Reminders.lines(rows, now).forEach(out()::println);
+        Together.sentences(rows).forEach(out()::println);
+        for (BatchRow row : rows) if (!row.trouble().isEmpty()) err().println(row.name() + ": " + row.trouble());
+    }
+
+    private RowFilter filter() throws Refusal {
+        return new RowFilter(
+                Optional.ofNullable(chocolate),
+                Optional.ofNullable(bowl),
+                practice ? Kinds.PRACTICE : Kinds.REAL,
+                end == null ? Optional.empty() : Optional.of(choice("--end", end, Ended.values(), Ended::word)),
+                looks == null ? Looks.ANY : looks(),
+                Optional.ofNullable(search).orElse(""));
+    }
+
+    private Looks looks() throws Refusal {
+        return switch (looks) {
+            case "yes" -> Looks.LOOKED;
+            case "no" -> Looks.NOT_LOOKED;
+            case "due" -> Looks.DUE;
+            default -> throw notKnown("--looks", looks, List.of("yes", "no", "due"));
+        };
+    }
+
+    private Comparator<BatchRow> order() throws Refusal {
+        RowOrder by = sort == null ? RowOrder.WHEN : choice("--sort", sort, RowOrder.values(), RowOrder::word);
+        Comparator<BatchRow> order = by == RowOrder.WHEN ? by.comparator().reversed() : by.comparator();
+        return reverse ? order.reversed() : order;
+    }
+
+    private static <T> T choice(String option, String said, T[] choices, Function<T, String> word) throws Refusal {
+        for (T choice : choices) if (word.apply(choice).equals(said)) return choice;
+        throw notKnown(option, said, Stream.of(choices).map(word).toList());
+    }
+
+    private static Refusal notKnown(String option, String said, List<String> words) {
+        return new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                option + " was \"" + said + "\". Nothing was done. Say one of: " + String.join(", ", words) + ".");
+    }
+
+    Bin bin() {
+        Folders folders = common.folders();
+        return new Bin(folders.bin(), folders.sessions());
+    }
+
+    Folders folders() {
+        return common.folders();
+    }
+
+    PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

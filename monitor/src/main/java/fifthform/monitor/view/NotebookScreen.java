@@ -1,0 +1,336 @@
+package fifthform.monitor.view;
+
+import fifthform.monitor.chart.Typeface;
+import fifthform.monitor.notebook.BatchRow;
+import fifthform.monitor.notebook.NotebookDesk;
+import fifthform.monitor.texts.DeskText;
+import fifthform.monitor.texts.NotebookText;
+import java.util.List;
+import javafx.geometry.Bounds;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/**
+ * The Notebook screen: what is due, what is asked for, the batches as rows, one of them or several beside them, and what
+ * they say together. All sizes follow the letters; where they leave too little room the side goes under the rows, and the
+ * page scrolls.
+ */
+final class NotebookScreen extends ScrollPane {
+    private static final double USUAL_LETTERS = 13;
+
+    /** With fewer letters across than this the side stands under the rows. */
+    private static final double SIDE_BY_SIDE_EMS = 88;
+
+    private static final double SIDE_EMS = 27;
+
+    /** Three columns of figures want more than one. */
+    private static final double COMPARED_EMS = 46;
+
+    /** What stands at the side. */
+    enum Side {
+        BATCH,
+        COMPARED,
+        LOOK,
+        BIN
+    }
+
+    private final NotebookDesk desk;
+    private final VBox page = new VBox();
+    private final FilterRow filter;
+    private final BatchTable table;
+    private final BatchPane batch;
+    private final ComparedPane compared;
+    private final LookPane look;
+    private final BinPane bin;
+    private final SplitPane middle = new SplitPane();
+    private final ScrollPane side = new ScrollPane();
+    private final VBox none = new VBox();
+    private final Label count = label("count");
+    private final Label due = label("due");
+    private final Label together = label("together");
+    private final Label said = label("said");
+    private final FlowPane acts = new FlowPane();
+    private final boolean opensReplay;
+    private Side shownSide = Side.BATCH;
+    private Theme theme = Theme.BRIGHT;
+    private int percent = 100;
+
+    /** What the window does for a button. */
+    interface Acts {
+        void replay();
+
+        void compare();
+
+        void look();
+
+        void putAway();
+
+        void bin();
+
+        void filtered();
+    }
+
+    NotebookScreen(NotebookDesk desk, Acts act, boolean opensReplay) {
+        this.desk = desk;
+        this.opensReplay = opensReplay;
+        // Style sheets name the typeface; both faces must have been read by then.
+        for (Typeface face : Typeface.values()) face.at(USUAL_LETTERS);
+        filter = new FilterRow(desk, act::filtered);
+        table = new BatchTable(desk, () -> theme);
+        batch = new BatchPane(desk);
+        compared = new ComparedPane(desk);
+        look = new LookPane(desk, this::lookKept, () -> open(Side.BATCH));
+        bin = new BinPane(desk, this::show);
+        page.getStyleClass().addAll("desk", "notebook");
+        getStyleClass().add("desk-scroll");
+        side.getStyleClass().add("desk-scroll");
+        Label title = new Label(DeskText.NOTEBOOK.say());
+        title.getStyleClass().add("heading");
+        FlowPane head = bar(title, count);
+        due.getStyleClass().add("strong");
+        acts.getStyleClass().add("bar");
+        acts.setMinHeight(Region.USE_PREF_SIZE);
+        acts.getChildren()
+                .addAll(
+                        button("act-replay", NotebookText.BUTTON_REPLAY, act::replay),
+                        button("act-compare", NotebookText.BUTTON_COMPARE, act::compare),
+                        button("act-look", NotebookText.BUTTON_LOOK, act::look),
+                        button("act-put-away", NotebookText.BUTTON_PUT_AWAY, act::putAway),
+                        button("act-bin", NotebookText.BUTTON_BIN, act::bin));
+        none.getStyleClass().add("none");
+        Label emptyTitle = label("empty");
+        emptyTitle.setText(NotebookText.EMPTY_TITLE.say());
+        emptyTitle.getStyleClass().add("finding");
+        Label emptyWords = label("empty-words");
+        emptyWords.setText(NotebookText.EMPTY_WHAT_TO_DO.say());
+        none.getChildren().addAll(emptyTitle, emptyWords);
+        side.setFitToWidth(true);
+        side.setHbarPolicy(ScrollBarPolicy.NEVER);
+        side.setFocusTraversable(false);
+        SplitPane.setResizableWithParent(side, false);
+        middle.getItems().addAll(table.node(), side);
+        VBox.setVgrow(middle, Priority.ALWAYS);
+        VBox.setVgrow(none, Priority.ALWAYS);
+        Label keys = label("keys");
+        keys.setText(NotebookText.KEYS.say());
+        page.getChildren().addAll(head, due, filter, middle, none, acts, said, together, keys);
+        setContent(page);
+        setFitToWidth(true);
+        setFitToHeight(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        setFocusTraversable(false);
+        sceneProperty().addListener((property, before, scene) -> {
+            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> reveal(has));
+        });
+        table.node().getSelectionModel().selectedItemProperty().addListener((property, was, is) -> chosenChanged());
+        table.node().widthProperty().addListener((property, was, is) -> table.fit());
+        widthProperty().addListener((property, was, is) -> arrange());
+        letters();
+    }
+
+    private static Label label(String id) {
+        Label label = new Label();
+        label.setId(id);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    private static FlowPane bar(Node... nodes) {
+        FlowPane bar = new FlowPane(nodes);
+        bar.getStyleClass().add("bar");
+        bar.setMinHeight(Region.USE_PREF_SIZE);
+        return bar;
+    }
+
+    private static Button button(String id, NotebookText words, Runnable act) {
+        Button button = new Button(words.say());
+        button.setId(id);
+        button.setOnAction(event -> act.run());
+        return button;
+    }
+
+    FilterRow filter() {
+        return filter;
+    }
+
+    BatchTable table() {
+        return table;
+    }
+
+    Side side() {
+        return shownSide;
+    }
+
+    Theme theme() {
+        return theme;
+    }
+
+    int percent() {
+        return percent;
+    }
+
+    /** Goes to the rows. */
+    void focusRows() {
+        table.node().requestFocus();
+    }
+
+    /** Shows something else at the side. */
+    void open(Side wanted) {
+        shownSide = wanted;
+        if (wanted == Side.LOOK) table.chosen().ifPresent(look::begin);
+        if (wanted == Side.BIN) bin.show();
+        side.setContent(
+                switch (wanted) {
+                    case BATCH -> batch;
+                    case COMPARED -> compared;
+                    case LOOK -> look;
+                    case BIN -> bin;
+                });
+        side.setVvalue(0);
+        arrange();
+        show();
+        if (wanted == Side.BIN) bin.list().requestFocus();
+        else if (wanted == Side.LOOK) table.chosen().ifPresent(look::begin);
+        else focusRows();
+    }
+
+    /** Brings back the batch that is chosen in the bin. */
+    void restoreBinned() {
+        bin.restore();
+    }
+
+    private void lookKept() {
+        if (look.isDone()) open(Side.BATCH);
+        else show();
+    }
+
+    private void chosenChanged() {
+        if (shownSide == Side.BATCH) batch.show(table.chosen(), theme, em(), opensReplay);
+    }
+
+    /** Takes a theme. */
+    void wear(Theme other) {
+        theme = other;
+        getStylesheets().setAll(other.deskSheets());
+        getStylesheets().add(Theme.sheet("notebook.css"));
+        table.node().refresh();
+        showSide();
+    }
+
+    /** Letters so much larger than usual, 100 to 300 %. */
+    void scale(int wishedPercent) {
+        percent = Math.max(100, Math.min(300, wishedPercent));
+        letters();
+        desk.say(NotebookText.SAID_SIZE.say(Integer.toString(percent)));
+        show();
+    }
+
+    private void letters() {
+        setStyle("-fx-font-size: " + em() + "px;");
+        table.letters(em());
+        table.node().setMinHeight(13 * em());
+        side.setMinHeight(10 * em());
+        arrange();
+        requestLayout();
+    }
+
+    private void arrange() {
+        boolean beside = getWidth() >= SIDE_BY_SIDE_EMS * em();
+        Orientation wanted = beside ? Orientation.HORIZONTAL : Orientation.VERTICAL;
+        double sideEms = shownSide == Side.COMPARED ? COMPARED_EMS : SIDE_EMS;
+        side.setMinWidth(beside ? 20 * em() : 0);
+        side.setPrefWidth(sideEms * em());
+        side.setPrefHeight(20 * em());
+        middle.setMinHeight(beside ? 22 * em() : 40 * em());
+        if (middle.getOrientation() != wanted) middle.setOrientation(wanted);
+        middle.setDividerPositions(beside ? 1 - sideEms * em() / Math.max(1, getWidth()) : 0.5);
+    }
+
+    private double em() {
+        return USUAL_LETTERS * percent / 100.0;
+    }
+
+    /** Shows the desk as it is now. */
+    void show() {
+        List<BatchRow> rows = desk.shown();
+        boolean empty = desk.isEmpty();
+        set(middle, !empty || shownSide == Side.BIN);
+        set(none, empty && shownSide != Side.BIN);
+        set(filter, !empty);
+        for (Node act : acts.getChildren())
+            if (act instanceof Button button)
+                set(button, !empty || button.getId().equals("act-bin"));
+        filter.fill();
+        table.show(rows);
+        count.setText(counted(rows));
+        String reminders = String.join("  ", desk.reminders());
+        due.setText(reminders);
+        set(due, !reminders.isEmpty());
+        String sentences = empty ? "" : String.join(" ", desk.together());
+        together.setText(empty ? "" : NotebookText.TOGETHER_TITLE.say() + ": " + sentences);
+        set(together, !empty);
+        said.setText(desk.said().isEmpty() ? " " : desk.said());
+        table.node().refresh();
+        showSide();
+    }
+
+    private String counted(List<BatchRow> rows) {
+        String shown = Integer.toString(rows.size());
+        StringBuilder words = new StringBuilder(
+                rows.size() == desk.count()
+                        ? NotebookText.COUNT_ALL.say(shown)
+                        : NotebookText.COUNT.say(shown, Integer.toString(desk.count())));
+        if (desk.practiceLeftOut() > 0)
+            words.append(". ").append(NotebookText.PRACTICE_LEFT_OUT.say(Integer.toString(desk.practiceLeftOut())));
+        if (desk.unread() > 0) words.append(" ").append(NotebookText.READING_ON.say(Integer.toString(desk.unread())));
+        return words.toString();
+    }
+
+    private void showSide() {
+        if (side.getContent() == null) side.setContent(batch);
+        switch (shownSide) {
+            case BATCH -> batch.show(table.chosen(), theme, em(), opensReplay);
+            case COMPARED -> compared.show(theme, em());
+            case LOOK, BIN -> {}
+        }
+    }
+
+    private static void set(Region node, boolean shown) {
+        node.setVisible(shown);
+        node.setManaged(shown);
+    }
+
+    /** Scrolls to what has the focus, where large letters have pushed it out of sight. */
+    private void reveal(Node focused) {
+        if (focused == null) return;
+        reveal(focused, side);
+        reveal(focused, this);
+    }
+
+    private static void reveal(Node focused, ScrollPane pane) {
+        if (!(pane.getContent() instanceof Region content) || !isWithin(focused, content)) return;
+        double shown = pane.getViewportBounds().getHeight();
+        double high = content.getHeight() - shown;
+        if (high <= 0) return;
+        Bounds at = content.sceneToLocal(focused.localToScene(focused.getBoundsInLocal()));
+        double top = pane.getVvalue() * high;
+        boolean tall = at.getHeight() > shown;
+        boolean begins = at.getMinY() >= top && at.getMinY() < top + shown / 2;
+        if (at.getMinY() < top || tall && !begins) pane.setVvalue(Math.min(1, at.getMinY() / high));
+        else if (!tall && at.getMaxY() > top + shown) pane.setVvalue(Math.min(1, (at.getMaxY() - shown) / high));
+    }
+
+    private static boolean isWithin(Node node, Node whole) {
+        for (Node each = node; each != null; each = each.getParent()) if (each == whole) return true;
+        return false;
+    }
+}
