@@ -62,6 +62,7 @@ final class ReplayDrawing {
         phases();
         rows();
         crystals();
+        losses();
         notes();
         cursors();
         times();
@@ -272,6 +273,24 @@ final class ReplayDrawing {
             if (shown.isBlank() || from < free || from + wide > plot.right()) continue;
             pen.box(from - em * 0.2, y - em * 0.6, wide + em * 0.4, em * 1.2, palette.panel());
             words(shown, from, y, TextAlignment.LEFT, palette.ink());
+            free = from + wide + em;
+        }
+    }
+
+    /** The moment when the seed was lost goes through curve and strip, its words at the top of the panel. */
+    private void losses() {
+        double free = Double.NEGATIVE_INFINITY;
+        for (Mark loss : chart.losses()) {
+            if (!isShown(loss.at())) continue;
+            double x = x(loss.at());
+            pen.line(x, plot.top(), x, plot.under(), palette.limit(), em / 6, em * 0.7, em * 0.4);
+            double wide = width(loss.words());
+            boolean right = x + em * 0.5 + wide <= plot.right();
+            double from = right ? x + em * 0.5 : x - em * 0.5 - wide;
+            if (from < free) continue;
+            double middle = plot.top() + em * 0.9;
+            pen.box(from - em * 0.2, middle - em * 0.65, wide + em * 0.4, em * 1.3, palette.panel());
+            words(loss.words(), from, middle, TextAlignment.LEFT, palette.ink());
             free = from + wide + em;
         }
     }

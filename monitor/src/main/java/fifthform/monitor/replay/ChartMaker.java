@@ -39,6 +39,7 @@ final class ChartMaker {
     private final Recipe recipe;
     private final List<Stretch> phases;
     private final List<CrystalStretch> crystals;
+    private final List<Mark> losses;
     private final List<Band> bands;
     private final List<Mark> limits;
 
@@ -48,6 +49,7 @@ final class ChartMaker {
         this.recipe = recording.setup().recipe();
         phases = makePhases();
         crystals = makeCrystals();
+        losses = makeLosses();
         bands = List.of(
                 band(ReplayText.BAND_MELT, recipe.melt().range()),
                 band(ReplayText.BAND_COOL, recipe.cool().range()),
@@ -63,6 +65,10 @@ final class ChartMaker {
 
     List<CrystalStretch> crystals() {
         return crystals;
+    }
+
+    List<Mark> losses() {
+        return losses;
     }
 
     List<Band> bands() {
@@ -124,6 +130,16 @@ final class ChartMaker {
             from = at;
         }
         made.add(new Stretch(from, recording.endNanos() / NANOS, phase.word()));
+        return made;
+    }
+
+    private List<Mark> makeLosses() {
+        List<Mark> made = new ArrayList<>();
+        for (Recording.Told told : recording.told()) {
+            if (!(told.event() instanceof Event.SeedLost lost)) continue;
+            String words = ReplayText.FINDING_SEED_LOST.say(units.withUnit(lost.highestCelsius()));
+            made.add(new Mark(recording.nanos(lost.at()) / NANOS, words));
+        }
         return made;
     }
 

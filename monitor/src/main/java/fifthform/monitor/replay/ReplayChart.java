@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
  * @param forecast where it was going from the moment that is looked at; may be empty
  * @param simulated the chosen what-if; may be empty
  * @param crystals what was told of the crystals
+ * @param losses moments when the seed was likely lost, with their words
  * @param rows what was done, told and wrong, all of it
  * @param chosen place in {@code rows} of the one stepped to; -1 for none
  * @param notes moments of notes made afterwards, with their words
@@ -45,6 +46,7 @@ public record ReplayChart(
         List<FanPoint> forecast,
         List<FanPoint> simulated,
         List<CrystalStretch> crystals,
+        List<Mark> losses,
         List<Happening> rows,
         int chosen,
         List<Mark> notes,
@@ -63,6 +65,7 @@ public record ReplayChart(
         forecast = List.copyOf(forecast);
         simulated = List.copyOf(simulated);
         crystals = List.copyOf(crystals);
+        losses = List.copyOf(losses);
         rows = List.copyOf(rows);
         notes = List.copyOf(notes);
     }

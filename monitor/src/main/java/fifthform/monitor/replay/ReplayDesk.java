@@ -632,6 +632,7 @@ public final class ReplayDesk implements AutoCloseable {
                 charts.fan(state),
                 simulates ? charts.fan(answers.get(chosenWhatIf)) : List.of(),
                 charts.crystals(),
+                charts.losses(),
                 happenings,
                 chosen,
                 notes.stream().map(n -> new Mark(n.nanos() / NANOS, n.text())).toList(),

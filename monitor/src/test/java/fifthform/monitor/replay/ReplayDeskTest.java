@@ -9,6 +9,7 @@ import fifthform.monitor.replay.Compared.Agreement;
 import fifthform.monitor.replay.ReplayDesk.Step;
 import fifthform.monitor.settings.Units;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -59,6 +61,20 @@ class ReplayDeskTest {
         assertEquals("not computed yet", line(picture, "temperature").now());
         assertTrue(picture.agreement().contains("Being computed again"), picture.agreement());
         assertEquals(List.of("simulated"), picture.marks());
+    }
+
+    /** The demo session of the file format has an event of every kind. */
+    @Test
+    void theMomentWhenTheSeedWasLostIsMarkedInTheCurve() throws IOException {
+        Path session = folder.resolve("demo.tempering.jsonl");
+        try (InputStream bytes = ReplayDeskTest.class.getResourceAsStream("/sessions/demo.tempering.jsonl")) {
+            Files.copy(Objects.requireNonNull(bytes), session);
+        }
+        List<ReplayChart.Mark> losses =
+                Desks.desk(session).picture(COLUMNS).chart().losses();
+        assertEquals(1, losses.size());
+        assertEquals("Seed likely lost at 35.1 °C", losses.get(0).words());
+        assertEquals(List.of(), Desks.desk(file()).picture(COLUMNS).chart().losses());
     }
 
     @Test
