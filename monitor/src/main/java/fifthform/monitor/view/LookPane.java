@@ -63,7 +63,11 @@ final class LookPane extends VBox {
         Button leave = new Button(NotebookText.BUTTON_BACK.say());
         leave.setOnAction(event -> back.run());
         getChildren().addAll(title, age);
-        ask(NotebookText.LOOK_BLOOM, flow(bloom.values()));
+        // A row of its own for each: some words are so long that they must wrap, which a flow does not let them.
+        VBox blooms = new VBox();
+        blooms.getStyleClass().add("bar");
+        blooms.getChildren().addAll(bloom.values());
+        ask(NotebookText.LOOK_BLOOM, blooms);
         ask(NotebookText.LOOK_PLACES, flow(places.values()));
         ask(NotebookText.LOOK_SNAP, snap);
         ask(NotebookText.LOOK_GLOSS, gloss);
