@@ -1,18 +1,28 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.looks.LookFile;
+import fifthform.monitor.proofs.ProofFile;
+import fifthform.monitor.replay.NoteFile;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.StoreException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 
 /** Finds a session by path, by name in the sessions' folder, or the newest there. */
 final class SessionNames {
     /** Names the newest session, so that nobody has to type a date. */
     static final String LAST = "last";
 
+    private static final Map<String, String> COMPANIONS = Map.of(
+            ProofFile.ENDING, "a sample that was proved",
+            LookFile.ENDING, "looks at the bars",
+            NoteFile.ENDING, "notes");
+
     private SessionNames() {}
 
     static Path find(String name, Path sessions) throws Refusal {
+        refuseCompanion(name);
         Path direct = Path.of(name);
         if (Files.exists(direct)) return direct;
         if (name.equals(LAST)) return last(sessions);
@@ -22,6 +32,17 @@ final class SessionNames {
                 Exit.FILE,
                 "There is no session " + name + ". Nothing was done. Look in " + sessions
                         + " or give the file's whole path.");
+    }
+
+    /** What lies beside a session is easily taken for it, since the names begin alike. */
+    private static void refuseCompanion(String name) throws Refusal {
+        for (Map.Entry<String, String> companion : COMPANIONS.entrySet()) {
+            if (!name.endsWith(companion.getKey())) continue;
+            throw new Refusal(
+                    Exit.FILE,
+                    name + " holds " + companion.getValue() + ", and no session. Nothing was done. Name the session"
+                            + " itself, whose file ends in " + SessionFiles.ENDING + ", or last.");
+        }
     }
 
     private static Path last(Path sessions) throws Refusal {

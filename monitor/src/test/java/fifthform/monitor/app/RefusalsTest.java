@@ -122,6 +122,14 @@ class RefusalsTest {
     }
 
     @Test
+    void whatLiesBesideASessionIsNoSession() {
+        Said.by("look", "demo.proof.jsonl")
+                .refuses(4, "a sample that was proved", "Nothing was done.", "Name the session itself");
+        Said.by("replay", "--screen", "none", "demo.looks.jsonl")
+                .refuses(4, "looks at the bars", "Nothing was done.", "or last");
+    }
+
+    @Test
     void missingFilesOfEveryKind() {
         String none = home.resolve("none").toString();
         Said.by("replay", "--screen", "none", none, "--data", home.toString())
