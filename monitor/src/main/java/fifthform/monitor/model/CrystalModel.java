@@ -108,10 +108,12 @@ final class CrystalModel {
     private String question() {
         Phase phase = state.batch().phase();
         boolean making = phase == Phase.COOL || phase == Phase.SEED;
-        boolean looked = spoken.since().isPresent()
-                && Duration.between(state.batch().progress().since(), state.at())
+        // On the table nothing will show it: there the question stays, or it would go and come again.
+        boolean waited = phase == Phase.SEED
+                || Duration.between(state.batch().progress().since(), state.at())
                                 .compareTo(LOOKS_FIRST)
                         >= 0;
+        boolean looked = spoken.since().isPresent() && waited;
         boolean assumed =
                 temper.stir().evidence() == Evidence.ASSUMED && !temper.stir().isSeen();
         return asking == Asking.ANSWERED && making && looked && assumed

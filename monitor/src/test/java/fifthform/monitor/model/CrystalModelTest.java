@@ -103,6 +103,12 @@ class CrystalModelTest {
                 "Is it being stirred? S: yes · S twice: left alone",
                 question(cooling, new Temper(temper.watch(), glimpsed, temper.hold())),
                 "half a minute is no habit");
+        SessionSnapshot held =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().batch().phase() == Phase.SEED);
+        assertEquals(
+                "Is it being stirred? S: yes · S twice: left alone",
+                question(held, unknown),
+                "out of the water nothing will show it, so the question does not go and come again");
     }
 
     /** What the water showed for a moment is not said to have shown it. */
