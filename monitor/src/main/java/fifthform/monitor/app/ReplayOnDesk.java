@@ -45,8 +45,7 @@ final class ReplayOnDesk {
     Optional<Integer> show(Path file, Wish wish) throws Refusal {
         Recording recording = Answers.orRefuse(Recording.read(file), Exit.FILE);
         recording.problems().forEach(err::println);
-        CauseFindings causes = new CauseFindings(recording, units);
-        ReplayDesk desk = new ReplayDesk(recording, units, causes, causes, InstantSource.system());
+        ReplayDesk desk = desk(recording);
         desk.startAt(nanos(wish.fromSeconds()), wish.toSeconds().map(ReplayOnDesk::nanos));
         wish.speed()
                 .ifPresent(speed -> desk.startPace(speed.asFastAsPossible() ? OptionalDouble.empty() : speed.factor()));
@@ -73,14 +72,18 @@ final class ReplayOnDesk {
         return Recording.read(file)
                 .fold(
                         recording -> {
-                            CauseFindings causes = new CauseFindings(recording, units);
-                            ReplayDesk desk = new ReplayDesk(recording, units, causes, causes, InstantSource.system());
+                            ReplayDesk desk = desk(recording);
                             desk.begin();
                             ReplayWindow.openFurther(new ReplayFeed(desk, () -> others(file)), theme());
                             return Optional.empty();
                         },
                         problems -> Optional.of(
                                 problems.stream().map(Problem::toString).collect(Collectors.joining(" "))));
+    }
+
+    private ReplayDesk desk(Recording recording) {
+        CauseFindings causes = new CauseFindings(recording, units);
+        return new ReplayDesk(recording, units, causes, causes, InstantSource.system());
     }
 
     private Theme theme() {

@@ -57,15 +57,6 @@ final class CanvasPen implements Pen {
     }
 
     @Override
-    public void hatch(double x, double y, double width, double height, Color color, double pitch, double strokeWidth) {
-        if (width <= 0 || height <= 0) return;
-        within(x, y, width, height);
-        double first = Math.floor((x - height) / pitch) * pitch;
-        for (double at = first; at < x + width; at += pitch) line(at, y + height, at + height, y, color, strokeWidth);
-        free();
-    }
-
-    @Override
     public void words(
             String words, double x, double middleY, TextAlignment align, Typeface face, double size, Color color) {
         ink.setFont(face.at(size));

@@ -16,7 +16,13 @@ interface Pen {
     void shape(double[] xs, double[] ys, Color fill, Color edge, double width);
 
     /** Slanted strokes inside a box: a range that is told from a plain fill without any colour. */
-    void hatch(double x, double y, double width, double height, Color color, double pitch, double strokeWidth);
+    default void hatch(double x, double y, double width, double height, Color color, double pitch, double strokeWidth) {
+        if (width <= 0 || height <= 0) return;
+        within(x, y, width, height);
+        double first = Math.floor((x - height) / pitch) * pitch;
+        for (double at = first; at < x + width; at += pitch) line(at, y + height, at + height, y, color, strokeWidth);
+        free();
+    }
 
     void words(String words, double x, double middleY, TextAlignment align, Typeface face, double size, Color color);
 

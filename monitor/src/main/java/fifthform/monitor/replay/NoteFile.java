@@ -89,14 +89,15 @@ public final class NoteFile {
      * @throws IOException it cannot be written; what was kept before stands
      */
     public Note add(long nanos, String text, Instant writtenAt) throws IOException {
-        Note note = new Note(load().lines() + 1, nanos, text, writtenAt);
-        AddedLines.append(
-                file,
-                begun(NOTE, note.number(), writtenAt)
-                        .raw("t", Decimal.scaled(nanos, NANO_PLACES))
-                        .text("text", text)
-                        .end());
-        return note;
+        Note[] note = new Note[1];
+        AddedLines.append(file, lines -> {
+            note[0] = new Note(lines + 1, nanos, text, writtenAt);
+            return begun(NOTE, lines + 1, writtenAt)
+                    .raw("t", Decimal.scaled(nanos, NANO_PLACES))
+                    .text("text", text)
+                    .end();
+        });
+        return note[0];
     }
 
     /**
@@ -105,9 +106,12 @@ public final class NoteFile {
      * @throws IOException it cannot be written; the note stands as it was
      */
     public void change(Note note, String text, Instant writtenAt) throws IOException {
-        JsonLine line = begun(CHANGE, load().lines() + 1, writtenAt);
         AddedLines.append(
-                file, line.whole("of", note.number()).text("text", text).end());
+                file,
+                lines -> begun(CHANGE, lines + 1, writtenAt)
+                        .whole("of", note.number())
+                        .text("text", text)
+                        .end());
     }
 
     /**
@@ -118,7 +122,7 @@ public final class NoteFile {
     public void takeBack(Note note, Instant writtenAt) throws IOException {
         AddedLines.append(
                 file,
-                begun(UNDO, load().lines() + 1, writtenAt)
+                lines -> begun(UNDO, lines + 1, writtenAt)
                         .whole("of", note.number())
                         .end());
     }
