@@ -56,7 +56,6 @@ public enum NotebookText implements Text {
     FIGURE_OVER,
     FIGURE_END,
     FIGURE_LOOKS,
-    FIGURE_PHOTOS,
     FIGURE_RANGE,
     /** {0} from, {1} to. */
     FROM_TO,
@@ -174,6 +173,9 @@ public enum NotebookText implements Text {
     /** {0} age. */
     LOOK_AGE,
     CHOICE_NOT_SAID,
+    PHOTO_GONE,
+    PHOTO_SPOKEN,
+    PHOTO_UNREADABLE,
     TYPE_THIS,
 
     // What was done.

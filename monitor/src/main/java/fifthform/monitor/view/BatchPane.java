@@ -21,6 +21,7 @@ final class BatchPane extends VBox {
     private final CurveCanvas curve = CurveCanvas.large();
     private final GridPane figures = new GridPane();
     private final VBox looks = new VBox();
+    private final PhotoRow photos = new PhotoRow();
     private final Label trouble = wrapped();
     private final Label due = wrapped();
     private final VBox typed = new VBox();
@@ -39,7 +40,7 @@ final class BatchPane extends VBox {
         command.setId("replay-command");
         command.setAccessibleText(NotebookText.TYPE_THIS.say());
         typed.getChildren().addAll(new Label(NotebookText.TYPE_THIS.say()), command);
-        getChildren().addAll(title, curve, due, trouble, figures, looks, typed);
+        getChildren().addAll(title, curve, due, trouble, figures, looks, photos, typed);
     }
 
     private static Label wrapped() {
@@ -82,6 +83,8 @@ final class BatchPane extends VBox {
             looks.getChildren().add(label);
         }
         set(looks, !row.looks().isEmpty());
+        photos.show(row, em);
+        set(photos, !row.photos().isEmpty());
         set(typed, !opensReplay);
         command.setText("monitor/run replay " + row.name());
     }
