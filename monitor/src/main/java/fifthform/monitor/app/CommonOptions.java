@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.settings.Folders;
+import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -29,7 +30,12 @@ final class CommonOptions {
     Folders folders() {
         Folders folders =
                 Folders.of(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
-        return data == null ? folders : folders.withData(data);
+        // Who names another data folder means all that lies in it.
+        if (data != null) return folders.withData(data);
+        return new SettingsFile(folders.settingsFile())
+                .sessions()
+                .map(folders::withSessions)
+                .orElse(folders);
     }
 
     /** The unit asked for; empty where the settings decide. */

@@ -28,6 +28,7 @@ import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.NumberEntry;
 import fifthform.monitor.practice.OwnHands;
 import fifthform.monitor.session.SessionSnapshot;
@@ -63,6 +64,7 @@ final class KeyDesk implements Consumer<Key> {
     private final InstantSource handsClock;
     private final List<Recipe> recipes;
     private final Units units;
+    private final KeyMap keys;
     private final Levers levers;
     private final AtomicReference<Said> said =
             new AtomicReference<>(new Said("", Instant.MIN, Optional.empty(), Instant.MIN));
@@ -132,6 +134,7 @@ final class KeyDesk implements Consumer<Key> {
             InstantSource handsClock,
             List<Recipe> recipes,
             Units units,
+            KeyMap keys,
             Levers levers) {
         this.session = Objects.requireNonNull(session, "session");
         this.intake = Objects.requireNonNull(intake, "intake");
@@ -139,6 +142,7 @@ final class KeyDesk implements Consumer<Key> {
         this.handsClock = Objects.requireNonNull(handsClock, "handsClock");
         this.recipes = List.copyOf(recipes);
         this.units = Objects.requireNonNull(units, "units");
+        this.keys = Objects.requireNonNull(keys, "keys");
         this.levers = Objects.requireNonNull(levers, "levers");
     }
 
@@ -195,7 +199,7 @@ final class KeyDesk implements Consumer<Key> {
         SampleProved.Verdict verdict = verdicts[nextVerdict];
         tell(new SampleProved(at, verdict));
         SampleProved.Verdict next = verdicts[(nextVerdict + 1) % verdicts.length];
-        ask("Sample proved: " + words(verdict) + " · V again: " + words(next), Key.PROVED);
+        ask("Sample proved: " + words(verdict) + keys.fill(" · {proved} again: ") + words(next), Key.PROVED);
     }
 
     private static String words(SampleProved.Verdict verdict) {
@@ -214,7 +218,8 @@ final class KeyDesk implements Consumer<Key> {
         boolean still = told.filter(s -> s == Stirring.STIRRED).isPresent();
         act(
                 new StirringSaid(at, still ? Stirring.STILL : Stirring.STIRRED),
-                still ? "It is left alone; S again: stirred" : "It is stirred; S again: left alone");
+                keys.fill(
+                        still ? "It is left alone; {stir} again: stirred" : "It is stirred; {stir} again: left alone"));
     }
 
     private void train(Key key, OwnHands hands, Instant at) {
@@ -266,13 +271,14 @@ final class KeyDesk implements Consumer<Key> {
         double most = session.get().setup().bowl().amountGrams().orElse(MOST_SEED_GRAMS);
         if (grams >= 1 && grams <= most)
             act(new SeedAdded(sessionClock.instant(), grams), Math.round(grams) + " g of seed in");
-        else say("Not thrown in: seed is 1 to " + Math.round(most) + " g. G to type again");
+        else say("Not thrown in: seed is 1 to " + Math.round(most) + keys.fill(" g. {seed} to type again"));
     }
 
     private void compared(double celsius) {
         if (celsius < Sample.LOWEST_CELSIUS || celsius > Sample.HIGHEST_CELSIUS) {
             say("Not kept: a thermometer in a kitchen says " + units.plain(Sample.LOWEST_CELSIUS) + " to "
-                    + units.plain(Sample.HIGHEST_CELSIUS) + " " + units.symbol() + ". O to type again");
+                    + units.plain(Sample.HIGHEST_CELSIUS) + " " + units.symbol()
+                    + keys.fill(". {other} to type again"));
             return;
         }
         act(
@@ -309,7 +315,7 @@ final class KeyDesk implements Consumer<Key> {
         } else if (isCareOnly(cues) || isDip(cues, Dip.Stage.LOOKING)) {
             say(levers.hands().isPresent() ? "D dries the bowl, S stirs" : "Good; the curve shows the rest");
         } else if (isBelowTheRange(state) && !said.get().asked(Key.STEP_DONE, handsClock.instant())) {
-            ask("Below the working range: press Enter again to end the rewarm here", Key.STEP_DONE);
+            ask(keys.fill("Below the working range: press {step-done} again to end the rewarm here"), Key.STEP_DONE);
         } else {
             phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
         }
@@ -378,7 +384,7 @@ final class KeyDesk implements Consumer<Key> {
 
     private void quit() {
         if (said.get().asked(Key.QUIT, handsClock.instant())) levers.stop().run();
-        else ask("Press Q again to stop recording", Key.QUIT);
+        else ask(keys.fill("Press {quit} again to stop recording"), Key.QUIT);
     }
 
     /** So that another program can use the port for a while; the batch goes on without readings. */
@@ -393,9 +399,11 @@ final class KeyDesk implements Consumer<Key> {
             say("The probe's port is taken back");
         } else if (said.get().asked(Key.LET_GO, handsClock.instant())) {
             grip.letGo();
-            say("The probe's port is free for another program; L takes it back");
+            say(keys.fill("The probe's port is free for another program; {let-go} takes it back"));
         } else {
-            ask("Press L again to let go of the probe's port; no readings come meanwhile", Key.LET_GO);
+            ask(
+                    keys.fill("Press {let-go} again to let go of the probe's port; no readings come meanwhile"),
+                    Key.LET_GO);
         }
     }
 
@@ -407,7 +415,7 @@ final class KeyDesk implements Consumer<Key> {
                 || input instanceof StirringSaid
                 || input instanceof BowlConfirmed
                 || input instanceof SeedAdded);
-        say(undoable ? words + " · U takes it back" : words);
+        say(undoable ? words + keys.fill(" · {undo} takes it back") : words);
     }
 
     /** In training what is said is also done. */

@@ -31,6 +31,7 @@ final class LiveBatch {
     private final Plan plan;
     private final SessionFiles sessions;
     private final Units units;
+    private final Choices choices;
     private final PrintWriter out;
     private final PrintWriter err;
 
@@ -59,10 +60,11 @@ final class LiveBatch {
         }
     }
 
-    LiveBatch(Plan plan, SessionFiles sessions, Units units, PrintWriter out, PrintWriter err) {
+    LiveBatch(Plan plan, SessionFiles sessions, Units units, Choices choices, PrintWriter out, PrintWriter err) {
         this.plan = Objects.requireNonNull(plan, "plan");
         this.sessions = Objects.requireNonNull(sessions, "sessions");
         this.units = Objects.requireNonNull(units, "units");
+        this.choices = Objects.requireNonNull(choices, "choices");
         this.out = Objects.requireNonNull(out, "out");
         this.err = Objects.requireNonNull(err, "err");
     }
@@ -94,8 +96,8 @@ final class LiveBatch {
         HeldNanos nanos = plan.bringsItsOwnTime() ? HeldNanos.held() : HeldNanos.running();
         SessionClock clock = new SessionClock(now, plan.choice().usualSpeed(), nanos);
         long taken = plan.cutOff().map(s -> s.nextSequence() - 1).orElse(0L);
-        Watching watching = new Watching(plan.setup(), clock, plan.choice(), taken, units, zone);
-        watching.notice(Optional.of(plan.choice().notice()));
+        Watching watching = new Watching(plan.setup(), clock, plan.choice(), taken, units, choices, zone);
+        watching.notice(Optional.of(choices.keys().fill(plan.choice().notice())));
         try (StayAwake awake = StayAwake.begin()) {
             if (!awake.isHeld() && !plan.isPractice()) {
                 err.println("This computer may go to sleep during the batch, and then nothing is recorded."

@@ -6,11 +6,8 @@ import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.practice.DebriefText;
 import fifthform.monitor.practice.PracticePace;
-import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.SessionFiles;
-import fifthform.monitor.view.Theme;
 import fifthform.simulator.scenario.Scenario;
 import java.io.PrintWriter;
 import java.util.List;
@@ -73,23 +70,25 @@ final class PracticeTrainCommand implements Callable<Integer> {
         Scenario trained = PracticeCommand.named(scenario);
         double times = speed();
         mustHaveKeys();
-        SettingsFile.Loaded loaded = new SettingsFile(practice.folders().settingsFile()).load();
-        loaded.problems().forEach(err()::println);
-        Settings settings = loaded.settings();
-        Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
-        Units units = practice.common().units().orElse(settings.units());
+        Choices choices = Choices.load(practice.folders(), err());
+        Units units = practice.common().units().orElse(choices.settings().units());
         TrainingProbe probe =
                 new TrainingProbe(trained, practice.recipe(trained), times, PracticePace.AtCues.WAIT_FOR_HANDS);
-        train(probe, units, new Screens(out(), err(), theme));
+        train(
+                probe,
+                units,
+                choices,
+                new Screens(out(), err(), choices.theme(), choices.settings().motion()));
         return Exit.DONE.code();
     }
 
     /** The whole training on this screen, and its debrief in words. */
-    void train(TrainingProbe probe, Units units, Showing screens) throws Refusal, InterruptedException {
+    void train(TrainingProbe probe, Units units, Choices choices, Showing screens)
+            throws Refusal, InterruptedException {
         Recipes recipes = Recipes.load(practice.folders().recipes());
         List<Recipe> known = recipes.known().stream().map(KnownRecipe::recipe).toList();
         LiveBatch.Plan plan = new LiveBatch.Plan(setup(probe), probe, Optional.empty(), Optional.empty(), false);
-        new LiveBatch(plan, new SessionFiles(practice.folders().sessions()), units, out(), err())
+        new LiveBatch(plan, new SessionFiles(practice.folders().sessions()), units, choices, out(), err())
                 .watch(screens, Optional.ofNullable(screen), known, LiveBatch.Around.NOTHING);
         probe.debrief().ifPresent(debrief -> {
             out().println();

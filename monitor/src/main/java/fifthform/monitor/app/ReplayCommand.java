@@ -14,6 +14,7 @@ import fifthform.monitor.model.BowlLine;
 import fifthform.monitor.model.CauseWords;
 import fifthform.monitor.model.ClosingLine;
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.Look;
 import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.SurvivedWords;
@@ -23,11 +24,9 @@ import fifthform.monitor.model.WhatIfWords;
 import fifthform.monitor.session.SessionLoop;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
-import fifthform.monitor.view.Theme;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -109,12 +108,11 @@ final class ReplayCommand implements Callable<Integer> {
     public Integer call() throws Refusal, InterruptedException {
         checkSpan();
         Path file = SessionNames.find(name, common.folders().sessions());
-        Settings settings =
-                new SettingsFile(common.folders().settingsFile()).load().settings();
-        Units units = common.units().orElse(settings.units());
+        Choices choices = Choices.load(common.folders(), spec.commandLine().getErr());
+        Units units = common.units().orElse(choices.settings().units());
         boolean onDesk = whatIf == null && !asWatched;
         if (onDesk && Optional.ofNullable(screen).orElseGet(Screens::best) == ScreenChoice.WINDOW) {
-            Optional<Integer> shown = onDesk(settings, units).show(file, wish());
+            Optional<Integer> shown = onDesk(choices.settings(), units).show(file, wish());
             if (shown.isPresent()) return shown.get();
             screen = Screens.hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
         }
@@ -122,7 +120,7 @@ final class ReplayCommand implements Callable<Integer> {
         session.problems().forEach(spec.commandLine().getErr()::println);
         if (whatIf != null) return whatIf(session, units).code();
         Told told = new Told(session);
-        SessionSnapshot last = show(session, told, settings, units);
+        SessionSnapshot last = show(session, told, choices, units);
         PrintWriter out = spec.commandLine().getOut();
         out.println(ClosingLine.of(last.setup(), last.tally(), units));
         SurvivedWords.closing(last, units, session.header().zone()).forEach(out::println);
@@ -185,7 +183,7 @@ final class ReplayCommand implements Callable<Integer> {
                         + ". Nothing was shown. Give seconds since the session's start, --to not before --from.");
     }
 
-    private SessionSnapshot show(Session session, Told told, Settings settings, Units units)
+    private SessionSnapshot show(Session session, Told told, Choices choices, Units units)
             throws Refusal, InterruptedException {
         Setup setup = session.header().setup();
         Instant start = session.header().start();
@@ -208,12 +206,14 @@ final class ReplayCommand implements Callable<Integer> {
                 },
                 "session");
         player.start();
-        Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
-        Screens screens =
-                new Screens(spec.commandLine().getOut(), spec.commandLine().getErr(), theme);
+        Screens screens = new Screens(
+                spec.commandLine().getOut(),
+                spec.commandLine().getErr(),
+                choices.theme(),
+                choices.settings().motion());
         screens.show(
                 Optional.ofNullable(screen),
-                feed(loop, clock, tape, over, units, session),
+                feed(loop, clock, tape, over, units, choices.keys(), session),
                 () -> elapsed(loop.snapshot()));
         tape.stop();
         player.join();
@@ -221,12 +221,19 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     private static ScreenFeed feed(
-            SessionLoop loop, SessionClock clock, TapeInputs tape, CountDownLatch over, Units units, Session session) {
+            SessionLoop loop,
+            SessionClock clock,
+            TapeInputs tape,
+            CountDownLatch over,
+            Units units,
+            KeyMap keys,
+            Session session) {
         Look look = new Look(
                 units,
                 session.header().zone(),
                 List.of(new Mark("replay", true)),
-                "+ faster · – slower · W why · H help · Q stop",
+                keys,
+                keys.fill("{faster} faster · {slower} slower · {why} why · {help} help · {quit} stop"),
                 Optional.empty(),
                 Optional.of("Replay of " + session.header().session()
                         + ": what the engine says now of what was recorded then."),
@@ -236,6 +243,8 @@ final class ReplayCommand implements Callable<Integer> {
                 // A replay that waits for its next reading is not hanging; only a live session is watched for that.
                 System::nanoTime,
                 System::nanoTime,
+                ScreenFeed.CharTaker.NOBODY,
+                keys,
                 key -> press(key, clock, tape),
                 tape::stop,
                 () -> over.getCount() == 0,

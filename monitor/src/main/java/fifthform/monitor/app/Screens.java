@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.settings.Motion;
 import fifthform.monitor.terminal.LineScreen;
 import fifthform.monitor.terminal.TerminalScreen;
 import fifthform.monitor.view.Theme;
@@ -23,11 +24,13 @@ final class Screens implements Showing {
     private final PrintWriter out;
     private final PrintWriter err;
     private final Theme theme;
+    private final Motion motion;
 
-    Screens(PrintWriter out, PrintWriter err, Theme theme) {
+    Screens(PrintWriter out, PrintWriter err, Theme theme, Motion motion) {
         this.out = Objects.requireNonNull(out, "out");
         this.err = Objects.requireNonNull(err, "err");
         this.theme = Objects.requireNonNull(theme, "theme");
+        this.motion = Objects.requireNonNull(motion, "motion");
     }
 
     @Override
@@ -35,7 +38,7 @@ final class Screens implements Showing {
             throws InterruptedException {
         ScreenChoice choice = wished.orElseGet(Screens::best);
         if (choice == ScreenChoice.WINDOW) {
-            Optional<String> refused = WatchWindow.open(feed, theme);
+            Optional<String> refused = WatchWindow.open(feed, theme, motion);
             if (refused.isEmpty()) return;
             err.println("No window: " + refused.get() + ". Going on without it.");
             choice = hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;

@@ -19,7 +19,6 @@ import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
-import fifthform.monitor.view.Theme;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -72,11 +71,10 @@ final class WatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal, InterruptedException {
+        Choices choices = Choices.load(common.folders(), err());
+        Settings settings = choices.settings();
         Folders folders = record == null ? common.folders() : common.folders().withSessions(record);
         SettingsFile settingsFile = new SettingsFile(folders.settingsFile());
-        SettingsFile.Loaded loaded = settingsFile.load();
-        loaded.problems().forEach(err()::println);
-        Settings settings = loaded.settings();
         Units units = common.units().orElse(settings.units());
         Optional<Phase> join = batch.joining();
         SessionFiles sessions = new SessionFiles(folders.sessions());
@@ -92,14 +90,13 @@ final class WatchCommand implements Callable<Integer> {
         Setup setup = cutOff.isPresent()
                 ? cutOff.get().header().setup()
                 : batch.setup(choice, settings, folders, bowls, err());
-        Theme theme = settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
         List<Recipe> recipes = Recipes.load(folders.recipes()).known().stream()
                 .map(KnownRecipe::recipe)
                 .toList();
         LiveBatch.Around around = new LiveBatch.Around() {
             @Override
             public void begun() {
-                remember(settingsFile, settings, adapters, choice, setup);
+                remember(settingsFile, adapters, choice, setup);
             }
 
             @Override
@@ -111,18 +108,22 @@ final class WatchCommand implements Callable<Integer> {
         BowlWords.begins(setup.bowl(), bowls, units)
                 .filter(line -> setup.origin() == Origin.REAL)
                 .ifPresent(err()::println);
-        new LiveBatch(new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, out(), err())
-                .watch(new Screens(out(), err(), theme), Optional.ofNullable(screen), recipes, around);
+        new LiveBatch(new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, choices, out(), err())
+                .watch(
+                        new Screens(out(), err(), choices.theme(), settings.motion()),
+                        Optional.ofNullable(screen),
+                        recipes,
+                        around);
         return Exit.DONE.code();
     }
 
     /** The next start needs no options: the same port and chocolate. */
-    private void remember(SettingsFile file, Settings settings, Adapters adapters, ProbeChoice choice, Setup setup) {
+    private void remember(SettingsFile file, Adapters adapters, ProbeChoice choice, Setup setup) {
         if (!(choice instanceof PortProbe real)) return;
         ProbeSetup probe = setup.bowlProbe();
         try {
             new AdapterMemory(adapters).remember(real);
-            file.save(settings.withLastProbe(probe.place())
+            file.change(now -> now.withLastProbe(probe.place())
                     .withLastChocolate(setup.recipe().id()));
         } catch (IOException e) {
             err().println("Port, adapter and chocolate could not be remembered: " + e.getMessage()

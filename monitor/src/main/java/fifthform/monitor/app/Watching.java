@@ -49,9 +49,10 @@ final class Watching {
     private final SessionClock clock;
     private final Wiring wiring;
     private final Units units;
+    private final Choices choices;
     private final ZoneOffset zone;
     private final LiveSource intake;
-    private final Speaker speaker = Speaker.open();
+    private final Speaker speaker;
 
     /** Time as hands and ears know it: monotonic, so that a wall clock that is set back silences nothing. */
     private final SessionClock handsClock = new SessionClock(Instant.now(), 1, System::nanoTime);
@@ -67,12 +68,21 @@ final class Watching {
      *
      * @param taken how many inputs it has already taken, where it goes on after a cut
      */
-    Watching(Setup setup, SessionClock clock, ProbeChoice choice, long taken, Units units, ZoneOffset zone)
+    Watching(
+            Setup setup,
+            SessionClock clock,
+            ProbeChoice choice,
+            long taken,
+            Units units,
+            Choices choices,
+            ZoneOffset zone)
             throws Refusal {
         this.setup = setup;
         this.clock = clock;
         this.wiring = choice.wire(clock, this::put);
         this.units = units;
+        this.choices = choices;
+        this.speaker = Speaker.open(choices.settings().volume());
         this.zone = zone;
         this.intake =
                 new LiveSource(clock, wiring.ticking(), taken, wiring.lines().size());
@@ -133,6 +143,7 @@ final class Watching {
                 handsClock,
                 recipes,
                 units,
+                choices.keys(),
                 new KeyDesk.Levers(
                         wiring.speed(),
                         grip(readers),
@@ -184,10 +195,11 @@ final class Watching {
                 () -> isOver() ? System.nanoTime() : loop.snapshot().publishedNanos(),
                 System::nanoTime,
                 typed -> !isOver() && keys.typed(typed),
+                choices.keys(),
                 key -> taken(key, keys),
                 this::stop,
                 () -> stopping.get() || isOver() && wiring.training().isEmpty(),
-                () -> speaker.state() == Speaker.State.NONE);
+                () -> speaker.state() != Speaker.State.SOUND);
     }
 
     private boolean isOver() {
@@ -199,7 +211,7 @@ final class Watching {
         if (wiring.training().isEmpty()) return picture;
         if (!isOver()) return TrainingPicture.during(picture);
         return TrainingPicture.after(
-                picture, new DebriefText(wiring.training().get().debrief(), units));
+                picture, new DebriefText(wiring.training().get().debrief(), units), choices.keys());
     }
 
     /** Once the batch is over, keys have nothing to do but close the screen. */
@@ -214,8 +226,16 @@ final class Watching {
         wiring.training().ifPresent(t -> marks.add(new Mark(t.hands().words(), true)));
         if (setup.origin() == Origin.SIMULATED) marks.add(new Mark("×" + Math.round(clock.speed()), true));
         marks.add(new Mark(sound ? "sound" : speaker.state().words(), sound));
-        String row = wiring.training().isPresent() ? TRAINING_KEYS : KEYS;
-        return new Look(units, zone, marks, row, keys.line().or(this::complaint), notice.get());
+        String row = choices.keys().fill(wiring.training().isPresent() ? TRAINING_KEYS : KEYS);
+        return new Look(
+                units,
+                zone,
+                marks,
+                choices.keys(),
+                row,
+                keys.line().or(this::complaint),
+                notice.get(),
+                Look.Asking.ANSWERED);
     }
 
     /** What only the adapter's own way of talking knows: a wrong register, a damaged answer. A pulled plug has its alarm. */
@@ -227,11 +247,13 @@ final class Watching {
                 .findFirst();
     }
 
-    private static final String TRAINING_KEYS = "Enter do the step · B bowl on or off · K cold water · S stir · G seed"
-            + " · D dry · P probe · U undo · W why · Space seen · Q Q end";
+    private static final String TRAINING_KEYS = "{step-done} do the step · {bowl-moved} bowl on or off · {cold-water}"
+            + " cold water · {stir} stir · {seed} seed · {dry} dry · {probe-out} probe · {undo} undo · {why} why · {seen}"
+            + " seen · {quit} {quit} end";
 
     private static final String KEYS =
-            "Space seen · Enter done · B bowl · P probe · O other · W why · H help · Q Q stop";
+            "{seen} seen · {step-done} done · {bowl-moved} bowl · {probe-out} probe · {other}"
+                    + " other · {why} why · {help} help · {quit} {quit} stop";
 
     private static Duration elapsed(SessionSnapshot snapshot) {
         return Duration.between(snapshot.state().started(), snapshot.state().at());

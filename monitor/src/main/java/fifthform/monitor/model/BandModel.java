@@ -151,8 +151,9 @@ final class BandModel {
     }
 
     private String detail(AlarmId id, Standing standing) {
-        Optional<String> ofProbe =
-                doubt(id).map(ProbePhrases::detail).or(() -> fault(id).map(ProbePhrases::detail));
+        Optional<String> ofProbe = doubt(id)
+                .map(doubt -> ProbePhrases.detail(doubt, phrases.keys()))
+                .or(() -> fault(id).map(ProbePhrases::detail));
         return id == AlarmId.NOT_RECORDING
                 ? phrases.storeDetail(state.storeTrouble())
                 : ofProbe.orElseGet(() -> phrases.detail(id, standing.figureCelsius()));

@@ -48,7 +48,8 @@ final class CalmModel {
             String since = state.probeOutSince()
                     .map(out -> "for " + Spans.words(Duration.between(out, state.at())) + " · ")
                     .orElse("");
-            return calm("Probe is out: nothing is watched", since + "P puts it back");
+            return calm(
+                    "Probe is out: nothing is watched", since + phrases.keys().fill("{probe-out} puts it back"));
         }
         if (state.estimate().isEmpty()) return calm("Waiting for the first reading", "");
         Optional<OpenCue> stir = stir();

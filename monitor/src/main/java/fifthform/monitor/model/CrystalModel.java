@@ -31,9 +31,11 @@ final class CrystalModel {
     private final Temper temper;
     private final State state;
     private final Asking asking;
+    private final KeyMap keys;
     private final Spoken spoken;
 
-    CrystalModel(Temper temper, State state, Asking asking) {
+    CrystalModel(Temper temper, State state, Asking asking, KeyMap keys) {
+        this.keys = keys;
         this.asking = asking;
         this.temper = temper;
         this.state = state;
@@ -117,7 +119,7 @@ final class CrystalModel {
         boolean assumed =
                 temper.stir().evidence() == Evidence.ASSUMED && !temper.stir().isSeen();
         return asking == Asking.ANSWERED && making && looked && assumed
-                ? "Is it being stirred? S: yes · S twice: left alone"
+                ? keys.fill("Is it being stirred? {stir}: yes · {stir} twice: left alone")
                 : "";
     }
 }

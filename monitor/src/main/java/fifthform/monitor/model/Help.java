@@ -7,53 +7,56 @@ public enum Help {
     /** The notice itself. */
     CLOSED {
         @Override
-        public WatchPicture over(WatchPicture picture) {
+        public WatchPicture over(WatchPicture picture, KeyMap keys) {
             return picture;
         }
     },
     /** What the keys are for. */
     KEYS {
         @Override
-        public WatchPicture over(WatchPicture picture) {
+        public WatchPicture over(WatchPicture picture, KeyMap keys) {
             boolean training = picture.kitchen() == WatchPicture.Kitchen.TRAINING;
-            return picture.answering(training ? TRAINING_WORDS : KEY_WORDS);
+            return picture.answering(keys.fill(training ? TRAINING_WORDS : KEY_WORDS));
         }
     },
     /** What the figure beside the reading is made of. */
     TRUST {
         @Override
-        public WatchPicture over(WatchPicture picture) {
+        public WatchPicture over(WatchPicture picture, KeyMap keys) {
             String words = String.join(" ", picture.numeral().trust());
             return picture.answering(
-                    words.isEmpty() ? "Nothing was read yet. H: hide this." : words + " H: hide this.");
+                    (words.isEmpty() ? "Nothing was read yet." : words) + keys.fill(" {help}: hide this."));
         }
     },
     /** Why the program says what it says, in figures. */
     WHY {
         @Override
-        public WatchPicture over(WatchPicture picture) {
+        public WatchPicture over(WatchPicture picture, KeyMap keys) {
             String words = String.join(" ", picture.why()) + crystals(picture);
-            return picture.answering(
-                    words.isEmpty()
-                            ? "Nothing was read yet, so nothing is due. W: hide this."
-                            : words + " W: hide this.");
+            return picture.answering((words.isEmpty() ? "Nothing was read yet, so nothing is due." : words)
+                    + keys.fill(" {why}: hide this."));
         }
     };
 
     private static final String KEY_WORDS =
-            "Space: I have seen it, be quiet. Enter: the step is done. W: why, in figures. B: I moved the bowl on or off"
-                    + " the bath. M: mark this moment. N: note it for later. U: take the last key back. P: the probe is out of"
-                    + " the chocolate, or in again. O: what another thermometer says. C: other chocolate. S: it is stirred; again: it is left alone. L L: let go of the probe's port, L takes it back. I: it is the bowl, where that is doubted. V: a sample was proved, in temper; V V: not in temper; V V V: unclear. + and –: speed of practice. Q: end and keep the session."
-                    + " H: how far the reading can be trusted.";
+            "{seen}: I have seen it, be quiet. {step-done}: the step is done. {why}: why, in figures. {bowl-moved}: I moved"
+                    + " the bowl on or off the bath. {mark}: mark this moment. {note}: note it for later. {undo}: take the"
+                    + " last key back. {probe-out}: the probe is out of the chocolate, or in again. {other}: what another"
+                    + " thermometer says. {chocolate}: other chocolate. {stir}: it is stirred; again: it is left alone."
+                    + " {let-go} {let-go}: let go of the probe's port, {let-go} takes it back. {it-is-the-bowl}: it is the"
+                    + " bowl, where that is doubted. {proved}: a sample was proved, in temper; {proved} {proved}: not in"
+                    + " temper; {proved} {proved} {proved}: unclear. {faster} and {slower}: speed of practice. {quit}: end"
+                    + " and keep the session. {help}: how far the reading can be trusted.";
 
     private static final String TRAINING_WORDS =
-            "These keys are your hands. W: why, in figures. B: the bowl on or off the water. K: into cold water. S: stir, or stop. G: throw"
-                    + " seed in, then its grams and Enter. D: dry the bowl. P: the probe out, or in again. Enter: do the"
-                    + " step on the screen. U: take the last key back. Space: I have seen it, be quiet. + and –: speed."
-                    + " Q Q: end, with the debrief. H: how far the reading can be trusted.";
+            "These keys are your hands. {why}: why, in figures. {bowl-moved}: the bowl on or off the water. {cold-water}:"
+                    + " into cold water. {stir}: stir, or stop. {seed}: throw seed in, then its grams and Enter. {dry}: dry"
+                    + " the bowl. {probe-out}: the probe out, or in again. {step-done}: do the step on the screen. {undo}:"
+                    + " take the last key back. {seen}: I have seen it, be quiet. {faster} and {slower}: speed. {quit}"
+                    + " {quit}: end, with the debrief. {help}: how far the reading can be trusted.";
 
     /** The same picture with this page as its notice. */
-    public abstract WatchPicture over(WatchPicture picture);
+    public abstract WatchPicture over(WatchPicture picture, KeyMap keys);
 
     private static String crystals(WatchPicture picture) {
         List<String> why = picture.crystals().why();

@@ -1,50 +1,61 @@
 package fifthform.monitor.model;
 
 import fifthform.monitor.model.WatchPicture.Kitchen;
+import fifthform.monitor.settings.Stroke;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What one press means on every screen, with the character that says it. Single keys without modifiers: a hand may be
- * wet, and a foot pedal types one character.
+ * What one press means on every screen, with the key that usually says it. Single keys without modifiers: a hand may be
+ * wet, and a foot pedal types one character. The maker may give each another key, see {@link KeyMap}.
  */
 public enum Key {
-    SEEN(' ', "Space", "seen"),
-    STEP_DONE('\r', "Enter", "step done"),
-    BOWL_MOVED('b', "B", "bowl moved"),
-    COLD_WATER('k', "K", "cold water"),
-    STIR('s', "S", "stir"),
-    SEED('g', "G", "seed"),
-    DRY('d', "D", "dry"),
-    MARK('m', "M", "mark"),
-    NOTE('n', "N", "note"),
-    UNDO('u', "U", "undo"),
-    PROBE_OUT('p', "P", "probe out"),
-    OTHER('o', "O", "compare"),
-    CHOCOLATE('c', "C", "chocolate"),
-    LET_GO('l', "L", "let go"),
-    IT_IS_THE_BOWL('i', "I", "it is the bowl"),
-    PROVED('v', "V", "sample proved"),
-    SLOWER('-', "–", "slower"),
-    FASTER('+', "+", "faster"),
-    THEME('t', "T", "colours"),
-    FULL_SCREEN('f', "F", "full screen"),
-    WHY('w', "W", "why"),
-    HELP('h', "H", "help"),
-    QUIT('q', "Q", "quit");
+    SEEN("space", "seen"),
+    STEP_DONE("enter", "step done"),
+    BOWL_MOVED("b", "bowl moved"),
+    COLD_WATER("k", "cold water"),
+    STIR("s", "stir"),
+    SEED("g", "seed"),
+    DRY("d", "dry"),
+    MARK("m", "mark"),
+    NOTE("n", "note"),
+    UNDO("u", "undo"),
+    PROBE_OUT("p", "probe out"),
+    OTHER("o", "compare"),
+    CHOCOLATE("c", "chocolate"),
+    LET_GO("l", "let go"),
+    IT_IS_THE_BOWL("i", "it is the bowl"),
+    PROVED("v", "sample proved"),
+    SLOWER("-", "slower"),
+    FASTER("+", "faster"),
+    THEME("t", "colours"),
+    FULL_SCREEN("f", "full screen"),
+    WHY("w", "why"),
+    HELP("h", "help"),
+    QUIT("q", "quit");
 
-    private final char character;
-    private final String cap;
+    private final Stroke usual;
     private final String word;
 
-    Key(char character, String cap, String word) {
-        this.character = character;
-        this.cap = cap;
+    Key(String usual, String word) {
+        this.usual = new Stroke(usual);
         this.word = word;
     }
 
-    /** What is printed on the key. */
-    public String cap() {
-        return cap;
+    /** The act of this name: {@code step-done}. */
+    public static Optional<Key> named(String id) {
+        for (Key key : values()) if (key.id().equals(id)) return Optional.of(key);
+        return Optional.empty();
+    }
+
+    /** The word in files and options: {@code step-done}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The key that says it until the maker chooses another. */
+    public Stroke usual() {
+        return usual;
     }
 
     /** What it does, in one or two words. */
@@ -69,16 +80,5 @@ public enum Key {
     /** Whether it changes only how the window looks. */
     public boolean changesLook() {
         return this == THEME || this == FULL_SCREEN;
-    }
-
-    /** The key that types this character, upper or lower case; {@code =} counts as {@code +} without its shift. */
-    public static Optional<Key> typed(char character) {
-        char wanted = Character.toLowerCase(character);
-        if (wanted == '\n') wanted = '\r';
-        if (wanted == '=') wanted = '+';
-        if (wanted == '_') wanted = '-';
-        if (wanted == '?') wanted = 'h';
-        for (Key key : values()) if (key.character == wanted) return Optional.of(key);
-        return Optional.empty();
     }
 }

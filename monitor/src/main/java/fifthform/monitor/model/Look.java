@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param units unit of temperature
  * @param zone the kitchen's time zone
  * @param marks sound, saved and whatever else stands at the top right beside the probe's own mark
- * @param keys what the keys do
+ * @param assigned which key does what
+ * @param keys what the keys do, in one row
  * @param undo what the last key did, while it can be undone; else what an adapter that is asked complains of
  * @param banner a standing notice
  * @param asking whether anybody can answer a question
@@ -21,6 +22,7 @@ public record Look(
         Units units,
         ZoneId zone,
         List<WatchPicture.Mark> marks,
+        KeyMap assigned,
         String keys,
         Optional<String> undo,
         Optional<String> banner,
@@ -33,7 +35,7 @@ public record Look(
         POINTLESS
     }
 
-    /** A batch that goes on. */
+    /** A batch that goes on, with the keys as the program comes. */
     public Look(
             Units units,
             ZoneId zone,
@@ -41,13 +43,14 @@ public record Look(
             String keys,
             Optional<String> undo,
             Optional<String> banner) {
-        this(units, zone, marks, keys, undo, banner, Asking.ANSWERED);
+        this(units, zone, marks, KeyMap.USUAL, keys, undo, banner, Asking.ANSWERED);
     }
 
     public Look {
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(zone, "zone");
         marks = List.copyOf(marks);
+        Objects.requireNonNull(assigned, "assigned");
         Objects.requireNonNull(keys, "keys");
         Objects.requireNonNull(undo, "undo");
         Objects.requireNonNull(banner, "banner");

@@ -22,10 +22,22 @@ public final class Phrases {
 
     private final Units units;
     private final Recipe recipe;
+    private final KeyMap keys;
 
+    /** With the keys as the program comes. */
     public Phrases(Units units, Recipe recipe) {
+        this(units, recipe, KeyMap.USUAL);
+    }
+
+    /** @param keys which key does what */
+    public Phrases(Units units, Recipe recipe, KeyMap keys) {
         this.units = units;
         this.recipe = recipe;
+        this.keys = keys;
+    }
+
+    KeyMap keys() {
+        return keys;
     }
 
     /** What to do, in one imperative line. */
@@ -177,7 +189,7 @@ public final class Phrases {
             case PROBE_FAULT -> "plug and lead; second thermometer";
             case NO_READING -> "we keep trying; second thermometer";
             case READING_DOUBTFUL -> "touching the bowl, or out?";
-            case PROBE_OUT -> "then P; nothing is watched meanwhile";
+            case PROBE_OUT -> keys.fill("then {probe-out}; nothing is watched meanwhile");
             default -> "readings are kept in memory";
         };
     }

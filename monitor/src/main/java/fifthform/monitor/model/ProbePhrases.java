@@ -25,14 +25,14 @@ final class ProbePhrases {
     }
 
     /** Why, or what else to try. */
-    static String detail(Doubt doubt) {
+    static String detail(Doubt doubt, KeyMap keys) {
         return switch (doubt) {
             case DEAD_LINE -> "hold the tip: does it move?";
             case STUCK -> "second thermometer meanwhile";
             case FAHRENHEIT -> "nothing is watched until then";
             case REVERSED -> "plus and minus at the plug";
             case JUNCTION -> "off the stove, out of the steam";
-            case OUT_OF_CHOCOLATE -> "P if it is out on purpose";
+            case OUT_OF_CHOCOLATE -> keys.fill("{probe-out} if it is out on purpose");
             case AT_WALL -> "clear of the wall and the bottom";
             case SETTLING -> "just dipped";
             case JUMPS -> "loose plug, spoon on the lead?";

@@ -14,6 +14,7 @@ import java.util.function.Supplier;
  * @param nanoClock a clock that only runs forward, ns
  * @param letters takes a typed character before it counts as a key, and says whether it did: only while a number is
  *     being typed; on the screen's own thread as well
+ * @param assigned which key does what
  * @param keys takes every key; called on the screen's own thread and must return at once
  * @param closeRequested the maker wants to end: window closed or stop signal
  * @param finished whether the session is over and the screen shall go
@@ -24,6 +25,7 @@ public record ScreenFeed(
         LongSupplier publishedNanos,
         LongSupplier nanoClock,
         CharTaker letters,
+        KeyMap assigned,
         Consumer<Key> keys,
         Runnable closeRequested,
         BooleanSupplier finished,
@@ -33,6 +35,7 @@ public record ScreenFeed(
         Objects.requireNonNull(publishedNanos, "publishedNanos");
         Objects.requireNonNull(nanoClock, "nanoClock");
         Objects.requireNonNull(letters, "letters");
+        Objects.requireNonNull(assigned, "assigned");
         Objects.requireNonNull(keys, "keys");
         Objects.requireNonNull(closeRequested, "closeRequested");
         Objects.requireNonNull(finished, "finished");
@@ -49,7 +52,7 @@ public record ScreenFeed(
         boolean takes(char typed);
     }
 
-    /** Without anything to type. */
+    /** Without anything to type, and with the keys as the program comes. */
     public ScreenFeed(
             Supplier<WatchPicture> picture,
             LongSupplier publishedNanos,
@@ -58,7 +61,16 @@ public record ScreenFeed(
             Runnable closeRequested,
             BooleanSupplier finished,
             BooleanSupplier silent) {
-        this(picture, publishedNanos, nanoClock, CharTaker.NOBODY, keys, closeRequested, finished, silent);
+        this(
+                picture,
+                publishedNanos,
+                nanoClock,
+                CharTaker.NOBODY,
+                KeyMap.USUAL,
+                keys,
+                closeRequested,
+                finished,
+                silent);
     }
 
     /** The picture to draw now: the newest one, or the last one marked as old where no new one has come for a while. */

@@ -65,7 +65,7 @@ public final class WatchModel {
         this.recipe = snapshot.setup().recipe();
         this.look = look;
         this.units = look.units();
-        this.phrases = new Phrases(units, recipe);
+        this.phrases = new Phrases(units, recipe, look.assigned());
     }
 
     public static WatchPicture picture(SessionSnapshot snapshot, Look look) {
@@ -99,7 +99,7 @@ public final class WatchModel {
 
     private Crystals crystals() {
         return state.crystals()
-                .map(temper -> new CrystalModel(temper, state, look.asking())
+                .map(temper -> new CrystalModel(temper, state, look.asking(), look.assigned())
                         .crystals(new SurvivedWords(temper, snapshot.setup(), snapshot.tally(), units)
                                 .line(state.at())
                                 .orElse("")))

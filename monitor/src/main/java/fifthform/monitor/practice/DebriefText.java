@@ -178,7 +178,7 @@ public final class DebriefText {
                 .anyMatch(a -> a.cue() == CueId.LIFT_NOW && a.took().isEmpty());
         boolean tooHot = landed == Landed.OVER || landed == Landed.MELTED_OUT;
         if (landed == Landed.NEVER_REWARMED)
-            return "go through to the end; Enter does the step that stands on the screen.";
+            return "go through to the end; the key “step done” does what stands on the screen.";
         if (coolest.isPresent() && coolest.getAsDouble() > recipe.cool().range().highCelsius())
             return "cool further before you warm it again, until the screen says that it is enough.";
         if (tooHot && missed) return "lift when the band says so; the number on the thermometer comes too late.";

@@ -1,5 +1,6 @@
 package fifthform.monitor.practice;
 
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
@@ -20,10 +21,15 @@ public final class TrainingPicture {
     }
 
     /** Once it is over: where it ended in the band, the facts in the place of the notice. */
-    public static WatchPicture after(WatchPicture picture, DebriefText debrief) {
+    public static WatchPicture after(WatchPicture picture, DebriefText debrief, KeyMap keys) {
         Band band = new Band(Tone.CUE, Direction.NONE, debrief.ended(), "Next time: " + debrief.advice(), false);
         String facts = String.join(" ", debrief.facts());
         return picture.with(
-                Kitchen.TRAINING, band, List.of(), Optional.of("Q closes"), Optional.of(facts), Notice.STANDING);
+                Kitchen.TRAINING,
+                band,
+                List.of(),
+                Optional.of(keys.fill("{quit} closes")),
+                Optional.of(facts),
+                Notice.STANDING);
     }
 }

@@ -1,24 +1,59 @@
 package fifthform.monitor.settings;
 
+import java.util.Collections;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The maker's choices that outlast a session.
  *
  * @param theme colours of the window
+ * @param motion whether anything blinks
  * @param units how temperatures are shown; kept and computed are always °C
+ * @param volume how loud alarms and cues are
+ * @param hearing whether the urgent sound was heard, where that was asked
+ * @param keys the maker's own keys, by the name of the act; {@code KeyMap} reads them
+ * @param sizes real sizes, and the distance from which Watch is read
+ * @param sessions folder of new sessions, where it is not within the data folder
  * @param lastProbe port used last, for the next start without {@code --probe}
  * @param lastChocolate recipe used last
  */
-public record Settings(Theme theme, Units units, Optional<String> lastProbe, Optional<String> lastChocolate) {
+public record Settings(
+        Theme theme,
+        Motion motion,
+        Units units,
+        Volume volume,
+        Optional<Hearing> hearing,
+        Map<String, String> keys,
+        ScreenSizes sizes,
+        Optional<String> sessions,
+        Optional<String> lastProbe,
+        Optional<String> lastChocolate) {
     /** What holds until the maker chooses otherwise. */
-    public static final Settings USUAL = new Settings(Theme.BRIGHT, Units.CELSIUS, Optional.empty(), Optional.empty());
+    public static final Settings USUAL = new Settings(
+            Theme.BRIGHT,
+            Motion.BLINKING,
+            Units.CELSIUS,
+            Volume.FULL,
+            Optional.empty(),
+            Map.of(),
+            ScreenSizes.USUAL,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     public Settings {
         Objects.requireNonNull(theme, "theme");
+        Objects.requireNonNull(motion, "motion");
         Objects.requireNonNull(units, "units");
+        Objects.requireNonNull(volume, "volume");
+        Objects.requireNonNull(hearing, "hearing");
+        keys = Collections.unmodifiableMap(new TreeMap<>(keys));
+        Objects.requireNonNull(sizes, "sizes");
+        Objects.requireNonNull(sessions, "sessions");
         Objects.requireNonNull(lastProbe, "lastProbe");
         Objects.requireNonNull(lastChocolate, "lastChocolate");
     }
@@ -34,18 +69,44 @@ public record Settings(Theme theme, Units units, Optional<String> lastProbe, Opt
     }
 
     public Settings withTheme(Theme other) {
-        return new Settings(other, units, lastProbe, lastChocolate);
+        return new Settings(other, motion, units, volume, hearing, keys, sizes, sessions, lastProbe, lastChocolate);
+    }
+
+    public Settings withMotion(Motion other) {
+        return new Settings(theme, other, units, volume, hearing, keys, sizes, sessions, lastProbe, lastChocolate);
     }
 
     public Settings withUnits(Units other) {
-        return new Settings(theme, other, lastProbe, lastChocolate);
+        return new Settings(theme, motion, other, volume, hearing, keys, sizes, sessions, lastProbe, lastChocolate);
     }
 
-    public Settings withLastProbe(String port) {
-        return new Settings(theme, units, Optional.of(port), lastChocolate);
+    public Settings withVolume(Volume other) {
+        return new Settings(theme, motion, units, other, hearing, keys, sizes, sessions, lastProbe, lastChocolate);
     }
 
-    public Settings withLastChocolate(String id) {
-        return new Settings(theme, units, lastProbe, Optional.of(id));
+    public Settings withHearing(Optional<Hearing> other) {
+        return new Settings(theme, motion, units, volume, other, keys, sizes, sessions, lastProbe, lastChocolate);
+    }
+
+    public Settings withKeys(Map<String, String> other) {
+        return new Settings(theme, motion, units, volume, hearing, other, sizes, sessions, lastProbe, lastChocolate);
+    }
+
+    public Settings withSizes(ScreenSizes other) {
+        return new Settings(theme, motion, units, volume, hearing, keys, other, sessions, lastProbe, lastChocolate);
+    }
+
+    public Settings withSessions(Optional<String> other) {
+        return new Settings(theme, motion, units, volume, hearing, keys, sizes, other, lastProbe, lastChocolate);
+    }
+
+    public Settings withLastProbe(String other) {
+        return new Settings(
+                theme, motion, units, volume, hearing, keys, sizes, sessions, Optional.of(other), lastChocolate);
+    }
+
+    public Settings withLastChocolate(String other) {
+        return new Settings(
+                theme, motion, units, volume, hearing, keys, sizes, sessions, lastProbe, Optional.of(other));
     }
 }

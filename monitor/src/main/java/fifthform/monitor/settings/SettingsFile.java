@@ -7,17 +7,36 @@ import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.Settings.Theme;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** The settings on disk. Reading never fails: what cannot be used is said and replaced by what is usual. */
 public final class SettingsFile {
+    /** What the names of keys and screens begin with. */
+    private static final String KEY = "key-";
+
+    private static final String SCREEN = "screen-px-per-mm-";
+
+    /** A lock on a file holds other programs off, not other threads of this one. */
+    private static final Object IN_THIS_PROGRAM = new Object();
+
     private final Path file;
 
     public SettingsFile(Path file) {
@@ -43,31 +62,122 @@ public final class SettingsFile {
         }
     }
 
+    /** The folder of new sessions, where one was chosen. Looks only: what is wrong with the file is said by {@link #load}. */
+    public Optional<Path> sessions() {
+        try {
+            return JsonObject.parse(Files.readString(file))
+                    .optionalText("sessions")
+                    .map(Path::of)
+                    .filter(Path::isAbsolute);
+        } catch (IOException | UnreadableJson | InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
     /**
-     * Writes a new file and moves it into place, so that a crash leaves the old settings or the new, never half.
+     * Changes the settings as they are in the file now, so that what another window or command has changed meanwhile is
+     * not lost. A new file is written and moved into place: a crash leaves the old settings or the new, never half.
      *
+     * @return the settings as they are kept
      * @throws IOException it cannot be written; the old settings stand
      */
-    public void save(Settings settings) throws IOException {
-        KeptFiles.replace(file, text(settings));
+    public Settings change(UnaryOperator<Settings> change) throws IOException {
+        synchronized (IN_THIS_PROGRAM) {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            Path guard = file.resolveSibling(file.getFileName() + ".lock");
+            try (FileChannel channel = FileChannel.open(guard, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                    FileLock held = channel.lock()) {
+                Objects.requireNonNull(held, "held");
+                Settings changed = change.apply(load().settings());
+                KeptFiles.replace(file, text(changed));
+                return changed;
+            }
+        }
     }
 
     private static String text(Settings settings) {
         JsonLine line = new JsonLine()
                 .whole("format", 1)
                 .text("theme", settings.theme().word())
-                .text("units", settings.units().word());
+                .text("motion", settings.motion().word())
+                .text("units", settings.units().word())
+                .text("volume", settings.volume().word());
+        settings.hearing()
+                .ifPresent(hearing -> line.text("hearing-at", hearing.at().toString())
+                        .raw("hearing-heard", Boolean.toString(hearing.heard()))
+                        .text("hearing-volume", hearing.volume().word()));
+        settings.keys().forEach((act, key) -> line.text(KEY + act, key));
+        settings.sizes().scales().forEach((screen, scale) -> line.number(SCREEN + screen, scale.pixelsPerMillimetre()));
+        line.number("distance-m", settings.sizes().metres());
+        settings.sessions().ifPresent(folder -> line.text("sessions", folder));
         settings.lastProbe().ifPresent(port -> line.text("last-probe", port));
         settings.lastChocolate().ifPresent(id -> line.text("last-chocolate", id));
         return line.end() + "\n";
     }
 
     private Settings settings(JsonObject json, List<Problem> problems) {
+        Settings usual = Settings.USUAL;
         return new Settings(
-                choice(json, "theme", Theme.values(), Theme::word, Settings.USUAL.theme(), problems),
-                choice(json, "units", Units.values(), Units::word, Settings.USUAL.units(), problems),
+                choice(json, "theme", Theme.values(), Theme::word, usual.theme(), problems),
+                choice(json, "motion", Motion.values(), Motion::word, usual.motion(), problems),
+                choice(json, "units", Units.values(), Units::word, usual.units(), problems),
+                choice(json, "volume", Volume.values(), Volume::word, usual.volume(), problems),
+                hearing(json, problems),
+                keys(json, problems),
+                sizes(json, problems),
+                text(json, "sessions", problems),
                 text(json, "last-probe", problems),
                 text(json, "last-chocolate", problems));
+    }
+
+    private Optional<Hearing> hearing(JsonObject json, List<Problem> problems) {
+        if (!json.keys().contains("hearing-at")) return Optional.empty();
+        try {
+            return Optional.of(new Hearing(
+                    Instant.parse(json.text("hearing-at")),
+                    json.flag("hearing-heard"),
+                    choice(json, "hearing-volume", Volume.values(), Volume::word, Settings.USUAL.volume(), problems)));
+        } catch (UnreadableJson | DateTimeParseException e) {
+            problems.add(new Problem(
+                    file.toString(),
+                    "Whether the sound was heard cannot be read (" + e.getMessage() + "); it is left aside.",
+                    "Try the sound again: monitor/run setup."));
+            return Optional.empty();
+        }
+    }
+
+    private Map<String, String> keys(JsonObject json, List<Problem> problems) {
+        Map<String, String> keys = new TreeMap<>();
+        for (String name : json.keys()) {
+            if (!name.startsWith(KEY)) continue;
+            text(json, name, problems).ifPresent(key -> keys.put(name.substring(KEY.length()), key));
+        }
+        return keys;
+    }
+
+    private ScreenSizes sizes(JsonObject json, List<Problem> problems) {
+        Map<String, ScreenScale> scales = new TreeMap<>();
+        for (String name : json.keys()) {
+            if (!name.startsWith(SCREEN)) continue;
+            number(json, name, ScreenScale.LEAST, ScreenScale.MOST, problems)
+                    .ifPresent(scale -> scales.put(name.substring(SCREEN.length()), new ScreenScale(scale)));
+        }
+        OptionalDouble metres = number(json, "distance-m", ScreenSizes.LEAST_METRES, ScreenSizes.MOST_METRES, problems);
+        return new ScreenSizes(scales, metres.orElse(ScreenSizes.USUAL_METRES));
+    }
+
+    private OptionalDouble number(JsonObject json, String key, double least, double most, List<Problem> problems) {
+        String what;
+        try {
+            OptionalDouble number = json.optionalNumber(key);
+            if (number.isEmpty() || number.getAsDouble() >= least && number.getAsDouble() <= most) return number;
+            what = "\"" + key + "\" is " + number.getAsDouble();
+        } catch (UnreadableJson e) {
+            what = e.getMessage();
+        }
+        problems.add(new Problem(
+                file.toString(), what + "; it is left aside.", "Write a number from " + least + " to " + most + "."));
+        return OptionalDouble.empty();
     }
 
     private <T> T choice(

@@ -1,5 +1,6 @@
 package fifthform.monitor.sound;
 
+import fifthform.monitor.settings.Volume;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -26,6 +27,7 @@ public final class Speaker implements AutoCloseable {
     /** Whether anything can be heard. */
     public enum State {
         SOUND("sound"),
+        SCREEN_ONLY("screen only: no sound"),
         NONE("no sound on this computer");
 
         private final String words;
@@ -54,19 +56,25 @@ public final class Speaker implements AutoCloseable {
     private volatile State state;
     private volatile boolean closing;
 
-    /** Opens the computer's sound; returns at once, whatever it finds. */
-    public static Speaker open() {
-        return new Speaker(Speaker::line, Speaker::beepOnce);
+    /**
+     * Opens the computer's sound; returns at once, whatever it finds.
+     *
+     * @param volume where it is the screen only, no line is opened and nothing beeps
+     */
+    public static Speaker open(Volume volume) {
+        return volume.isHeard()
+                ? new Speaker(Speaker::line, Speaker::beepOnce, volume)
+                : new Speaker(Speaker::line, () -> {}, volume);
     }
 
-    Speaker(Lines lines, Runnable beep) {
+    Speaker(Lines lines, Runnable beep, Volume volume) {
         this.lines = lines;
         this.beep = beep;
-        for (Call call : Tones.all()) samples.put(call, Tones.pcm(call));
+        for (Call call : Tones.all()) samples.put(call, Tones.pcm(call, volume.decibels()));
         thread = new Thread(this::run, "sound");
         thread.setDaemon(true);
-        state = State.SOUND;
-        thread.start();
+        state = volume.isHeard() ? State.SOUND : State.SCREEN_ONLY;
+        if (volume.isHeard()) thread.start();
     }
 
     /** Asks for a sound. Never waits: where eight sounds wait already, one more would only be late. */

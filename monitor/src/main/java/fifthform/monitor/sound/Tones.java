@@ -29,13 +29,17 @@ public final class Tones {
 
     private Tones() {}
 
-    /** Samples of {@code call}, from the start of its first pulse to the end of its last. */
-    public static byte[] pcm(Call call) {
+    /**
+     * Samples of {@code call}, from the start of its first pulse to the end of its last.
+     *
+     * @param volume level against the loudest, dB; 0 or less
+     */
+    public static byte[] pcm(Call call, double volume) {
         Kind kind = call.kind();
         int pulse = samples(kind.pulseMillis() / 1000.0);
         int period = samples(1 / kind.pulsesPerSecond());
         byte[] bytes = new byte[2 * ((kind.pulses() - 1) * period + pulse)];
-        for (int i = 0; i < kind.pulses(); i++) pulse(call, i, bytes, i * period, pulse);
+        for (int i = 0; i < kind.pulses(); i++) pulse(call, i, volume, bytes, i * period, pulse);
         return bytes;
     }
 
@@ -50,8 +54,8 @@ public final class Tones {
         };
     }
 
-    private static void pulse(Call call, int pulse, byte[] bytes, int from, int length) {
-        double loudness = PEAK * Math.pow(10, call.kind().decibels() / 20) / crest();
+    private static void pulse(Call call, int pulse, double volume, byte[] bytes, int from, int length) {
+        double loudness = PEAK * Math.pow(10, (call.kind().decibels() + volume) / 20) / crest();
         double turns = 0;
         for (int i = 0; i < length; i++) {
             turns += hertz(call, pulse, i / (double) length) / SAMPLES_PER_SECOND;

@@ -117,7 +117,8 @@ public final class TerminalScreen {
             else if (letter == NonBlockingReader.EOF) {
                 open = false;
                 feed.closeRequested().run();
-            } else if (!isTyped(letter)) keystrokes.letter(letter).ifPresent(this::take);
+            } else if (!isTyped(letter))
+                keystrokes.letter(letter).flatMap(feed.assigned()::typed).ifPresent(this::take);
         }
     }
 
@@ -149,7 +150,7 @@ public final class TerminalScreen {
             display.resize(rows, columns);
             display.clear();
         }
-        WatchPicture picture = help.over(feed.pictureNow());
+        WatchPicture picture = help.over(feed.pictureNow(), feed.assigned());
         display.update(layout.lay(picture, columns, rows), 0);
         terminal.flush();
     }

@@ -1,8 +1,12 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.ScreenFeed.CharTaker;
+import fifthform.monitor.settings.Stroke;
 import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.Node;
@@ -12,24 +16,26 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /**
- * Turns what is typed into keys, wherever the focus is. Held keys count once. Space always means <em>seen</em>, also
- * on a button reached with Tab; Enter presses such a button, and means <em>step done</em> everywhere else.
+ * Turns what is typed into keys, wherever the focus is. Held keys count once. Space means its act also on
+ * a button reached with Tab; Enter presses such a button, and means its act everywhere else.
  */
 final class KeyPresses {
     private final Scene scene;
     private final CharTaker letters;
+    private final KeyMap assigned;
     private final Consumer<Key> keys;
     private final Set<KeyCode> down = EnumSet.noneOf(KeyCode.class);
     private boolean repeated;
 
-    private KeyPresses(Scene scene, CharTaker letters, Consumer<Key> keys) {
+    private KeyPresses(Scene scene, CharTaker letters, KeyMap assigned, Consumer<Key> keys) {
         this.scene = scene;
         this.letters = letters;
+        this.assigned = assigned;
         this.keys = keys;
     }
 
-    static void listen(Scene scene, CharTaker letters, Consumer<Key> keys) {
-        KeyPresses presses = new KeyPresses(scene, letters, keys);
+    static void listen(Scene scene, CharTaker letters, KeyMap assigned, Consumer<Key> keys) {
+        KeyPresses presses = new KeyPresses(scene, letters, assigned, keys);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, presses::pressed);
         scene.addEventFilter(KeyEvent.KEY_RELEASED, presses::released);
         scene.addEventFilter(KeyEvent.KEY_TYPED, presses::typed);
@@ -42,6 +48,26 @@ final class KeyPresses {
     private void pressed(KeyEvent event) {
         repeated = !down.add(event.getCode()) && event.getCode() != KeyCode.UNDEFINED;
         if (event.getCode() == KeyCode.SPACE || event.getCode() == KeyCode.ENTER) event.consume();
+        else untyped(event);
+    }
+
+    /** Keys that type no character mean something only where the maker gave them an act; else they move the focus. */
+    private void untyped(KeyEvent event) {
+        if (!isPlain(event)) return;
+        Optional<Key> key = stroke(event.getCode()).flatMap(assigned::typed);
+        if (key.isEmpty()) return;
+        event.consume();
+        if (!repeated) keys.accept(key.get());
+    }
+
+    /** The key by its name, where it is one of those that type no character. */
+    static Optional<Stroke> stroke(KeyCode code) {
+        return Stroke.named(code.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .filter(stroke -> !stroke.isTyped());
+    }
+
+    private static boolean isPlain(KeyEvent event) {
+        return !event.isControlDown() && !event.isAltDown() && !event.isMetaDown();
     }
 
     private void released(KeyEvent event) {
@@ -50,17 +76,16 @@ final class KeyPresses {
     }
 
     private void typed(KeyEvent event) {
-        boolean plain = !event.isControlDown() && !event.isAltDown() && !event.isMetaDown();
-        if (!plain || event.getCharacter().length() != 1) return;
+        if (!isPlain(event) || event.getCharacter().length() != 1) return;
         event.consume();
         if (repeated) return;
         if (letters.takes(event.getCharacter().charAt(0))) return;
-        Key.typed(event.getCharacter().charAt(0)).ifPresent(this::take);
+        Stroke.typed(event.getCharacter().charAt(0)).ifPresent(this::take);
     }
 
-    private void take(Key key) {
+    private void take(Stroke stroke) {
         Node focused = scene.getFocusOwner();
-        if (key == Key.STEP_DONE && focused instanceof Button button && button.isFocusVisible()) button.fire();
-        else keys.accept(key);
+        if (stroke.equals(Stroke.ENTER) && focused instanceof Button button && button.isFocusVisible()) button.fire();
+        else assigned.typed(stroke).ifPresent(keys);
     }
 }

@@ -2,6 +2,7 @@ package fifthform.monitor.view;
 
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.WatchPicture.Kitchen;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -21,9 +22,9 @@ final class KeyRow extends Group {
 
     private final Map<Key, KeyButton> buttons = new EnumMap<>(Key.class);
 
-    KeyRow(Consumer<Key> pressed) {
+    KeyRow(Consumer<Key> pressed, KeyMap assigned) {
         for (Key key : Key.values()) {
-            KeyButton button = new KeyButton(key, pressed);
+            KeyButton button = new KeyButton(key, assigned.cap(key), pressed);
             buttons.put(key, button);
             getChildren().add(button);
         }
@@ -75,19 +76,21 @@ final class KeyRow extends Group {
     /** One key: its cap above, its word below. */
     private static final class KeyButton extends Button {
         private final Key key;
+        private final String printed;
         private final Pane face = new Pane();
         private final Words cap = new Words(Typeface.BOLD);
         private final Words word = new Words(Typeface.REGULAR);
 
-        KeyButton(Key key, Consumer<Key> pressed) {
+        KeyButton(Key key, String printed, Consumer<Key> pressed) {
             this.key = key;
+            this.printed = printed;
             getStyleClass().setAll("key");
             setId("key-" + key.name().toLowerCase(Locale.ROOT));
             setManaged(false);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
             face.getChildren().addAll(cap, word);
             setGraphic(face);
-            setAccessibleText(key.word() + ", key " + key.cap());
+            setAccessibleText(key.word() + ", key " + printed);
             setOnAction(event -> pressed.accept(key));
         }
 
@@ -98,7 +101,7 @@ final class KeyRow extends Group {
             face.setMinSize(wide, high);
             face.setPrefSize(wide, high);
             face.setMaxSize(wide, high);
-            cap.place(key.cap(), new Box(0, high * 0.06, wide, high * 0.42), 24 * u, 1, Words.Side.CENTRE);
+            cap.place(printed, new Box(0, high * 0.06, wide, high * 0.42), 24 * u, 1, Words.Side.CENTRE);
             word.place(key.word(), new Box(0, high * 0.52, wide, high * 0.42), 20 * u, 1, Words.Side.CENTRE);
             resizeRelocate(box.x(), box.y(), box.width(), box.height());
         }

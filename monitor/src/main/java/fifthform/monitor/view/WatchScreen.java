@@ -5,6 +5,7 @@ import fifthform.monitor.chart.LadderCanvas.Reading;
 import fifthform.monitor.chart.TraceCanvas;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Crystals;
 import fifthform.monitor.model.WatchPicture.Notice;
@@ -44,9 +45,14 @@ public final class WatchScreen extends Region {
     private Optional<WatchPicture> shown = Optional.empty();
     private Theme theme = Theme.BRIGHT;
 
-    /** @param pressed takes the keys that are clicked */
-    public WatchScreen(Consumer<Key> pressed) {
-        keys = new KeyRow(pressed);
+    /**
+     * A screen without a picture.
+     *
+     * @param pressed takes the keys that are clicked
+     * @param assigned the maker's keys
+     */
+    public WatchScreen(Consumer<Key> pressed, KeyMap assigned) {
+        keys = new KeyRow(pressed, assigned);
         getStyleClass().add("watch");
         edge.getStyleClass().add("edge");
         edge.setManaged(false);

@@ -5,6 +5,7 @@ import fifthform.monitor.model.Key;
 import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.settings.Motion;
 import fifthform.monitor.view.WatchScreen.Light;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -23,15 +24,17 @@ public final class WatchWindow {
     private static final long HALF_BLINK = TimeUnit.MILLISECONDS.toNanos(500);
 
     private final ScreenFeed feed;
+    private final Motion motion;
     private final Pace figures = new Pace(FIGURES);
     private final Pace charts = new Pace(CHARTS);
     private final AtomicReference<String> trouble = new AtomicReference<>("");
     private final WatchScreen screen;
     private Help help = Help.CLOSED;
 
-    private WatchWindow(ScreenFeed feed, Theme theme) {
+    private WatchWindow(ScreenFeed feed, Theme theme, Motion motion) {
         this.feed = feed;
-        screen = new WatchScreen(this::pressed);
+        this.motion = motion;
+        screen = new WatchScreen(this::pressed, feed.assigned());
         screen.wear(theme);
     }
 
@@ -42,9 +45,9 @@ public final class WatchWindow {
      * @return why there is no window, or no more, though the session goes on: then the caller takes the terminal;
      *     empty where the window did its work
      */
-    public static Optional<String> open(ScreenFeed feed, Theme theme) {
+    public static Optional<String> open(ScreenFeed feed, Theme theme, Motion motion) {
         AtomicReference<WatchWindow> shown = new AtomicReference<>();
-        Optional<String> refused = FxStart.open(stage -> shown.set(in(stage, feed, theme)));
+        Optional<String> refused = FxStart.open(stage -> shown.set(in(stage, feed, theme, motion)));
         if (refused.isPresent()) return refused;
         return Optional.ofNullable(shown.get())
                 .map(window -> window.trouble.get())
@@ -52,8 +55,8 @@ public final class WatchWindow {
     }
 
     /** Builds a window's inside in {@code stage}; the caller is on the FX thread. */
-    static WatchWindow in(Stage stage, ScreenFeed feed, Theme theme) {
-        WatchWindow window = new WatchWindow(feed, theme);
+    static WatchWindow in(Stage stage, ScreenFeed feed, Theme theme, Motion motion) {
+        WatchWindow window = new WatchWindow(feed, theme, motion);
         window.fill(stage);
         return window;
     }
@@ -61,7 +64,7 @@ public final class WatchWindow {
     private void fill(Stage stage) {
         Rectangle2D desk = Screen.getPrimary().getVisualBounds();
         Scene scene = new Scene(screen, Math.min(1366, desk.getWidth()), Math.min(768, desk.getHeight()));
-        KeyPresses.listen(scene, feed.letters(), this::pressed);
+        KeyPresses.listen(scene, feed.letters(), feed.assigned(), this::pressed);
         stage.setTitle("Fifth Form");
         stage.setMinWidth(640);
         stage.setMinHeight(400);
@@ -100,9 +103,9 @@ public final class WatchWindow {
 
     private void pulse() {
         long now = feed.nanoClock().getAsLong();
-        boolean lit = Math.floorMod(now / HALF_BLINK, 2) == 0;
+        boolean lit = motion == Motion.STILL || Math.floorMod(now / HALF_BLINK, 2) == 0;
         if (figures.due(now)) {
-            WatchPicture picture = help.over(feed.pictureNow());
+            WatchPicture picture = help.over(feed.pictureNow(), feed.assigned());
             screen.showWords(picture);
             if (charts.due(now)) screen.showCharts(picture);
             boolean blinking = picture.band().blinking();

@@ -31,6 +31,7 @@ import fifthform.curves.setup.Setup;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.model.Key;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
@@ -65,6 +66,7 @@ class KeyDeskTest {
             hands::get,
             recipes,
             Units.CELSIUS,
+            KeyMap.USUAL,
             new KeyDesk.Levers(
                     new KeyDesk.Speed() {
                         @Override

@@ -79,7 +79,7 @@ class PracticeTrainTest {
             while (!feed.finished().getAsBoolean()) Thread.sleep(5);
         });
         assertTrue(out.toString().contains("It never was in cold water."), out.toString());
-        assertTrue(out.toString().contains("Enter does the step that stands on the screen"), out.toString());
+        assertTrue(out.toString().contains("the key “step done” does what stands on the screen"), out.toString());
     }
 
     @Test
@@ -104,6 +104,7 @@ class PracticeTrainTest {
         train.train(
                 new TrainingProbe(scenario, practice.recipe(scenario), SPEED, PracticePace.AtCues.GO_ON),
                 Units.CELSIUS,
+                Choices.USUAL,
                 screen);
     }
 

@@ -240,15 +240,16 @@ class BandModelTest {
         SessionSnapshot lift =
                 Tapes.first(Tapes.UNPLUGGED, s -> s.state().cues().isOpen(CueId.LIFT_NOW));
         WatchPicture picture = picture(lift);
-        Help shown = Help.CLOSED.after(Key.typed('W').orElseThrow());
-        String words = shown.over(picture).banner().orElseThrow();
+        Help shown = Help.CLOSED.after(Key.WHY);
+        String words = shown.over(picture, KeyMap.USUAL).banner().orElseThrow();
         assertTrue(words.startsWith("Turning point now about 3"), words);
         assertTrue(words.endsWith("W: hide this."), words);
-        assertEquals(WatchPicture.Notice.ASKED, shown.over(picture).notice());
-        assertEquals(picture, shown.after(Key.WHY).over(picture));
+        assertEquals(
+                WatchPicture.Notice.ASKED, shown.over(picture, KeyMap.USUAL).notice());
+        assertEquals(picture, shown.after(Key.WHY).over(picture, KeyMap.USUAL));
         assertEquals(Help.KEYS, shown.after(Key.HELP));
         assertEquals(shown, shown.after(Key.SEEN));
-        assertTrue(Help.KEYS.over(picture).banner().orElseThrow().contains("W: why"));
+        assertTrue(Help.KEYS.over(picture, KeyMap.USUAL).banner().orElseThrow().contains("W: why"));
     }
 
     private static SessionSnapshot touching(SessionSnapshot s) {

@@ -128,7 +128,7 @@ class CrystalModelTest {
         Temper seen = new Temper(temper.watch(), stir, temper.hold());
         return String.join(
                 " ",
-                new CrystalModel(seen, snapshot.state(), Asking.ANSWERED)
+                new CrystalModel(seen, snapshot.state(), Asking.ANSWERED, KeyMap.USUAL)
                         .crystals("")
                         .why());
     }
@@ -138,7 +138,9 @@ class CrystalModelTest {
     }
 
     private static String question(SessionSnapshot snapshot, Temper temper, Asking asking) {
-        return new CrystalModel(temper, snapshot.state(), asking).crystals("").question();
+        return new CrystalModel(temper, snapshot.state(), asking, KeyMap.USUAL)
+                .crystals("")
+                .question();
     }
 
     /** Height, length, what was left, and one of three things to do with its reason. */

@@ -76,7 +76,7 @@ class WatchModelTest {
     @EnumSource(Doubt.class)
     void everyDoubtHasShortWordsOfItsOwn(Doubt doubt) {
         isShort(ProbePhrases.headline(doubt));
-        isShort(ProbePhrases.detail(doubt));
+        isShort(ProbePhrases.detail(doubt, KeyMap.USUAL));
         for (Doubt other : Doubt.values()) {
             if (other != doubt) assertNotEquals(ProbePhrases.headline(doubt), ProbePhrases.headline(other));
         }
@@ -133,8 +133,8 @@ class WatchModelTest {
                 trust.get(1));
         assertEquals(
                 Optional.of(String.join(" ", trust) + " H: hide this."),
-                Help.KEYS.next().over(picture(good)).banner());
-        assertEquals(picture(good), Help.TRUST.next().over(picture(good)));
+                Help.KEYS.next().over(picture(good), KeyMap.USUAL).banner());
+        assertEquals(picture(good), Help.TRUST.next().over(picture(good), KeyMap.USUAL));
     }
 
     @Test

@@ -9,7 +9,10 @@ import fifthform.monitor.settings.SettingsFile.Loaded;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,12 +37,54 @@ class SettingsFileTest {
                 .withUnits(Units.FAHRENHEIT)
                 .withLastProbe("/dev/ttyUSB0")
                 .withLastChocolate("milk");
-        settings.save(Settings.USUAL);
-        settings.save(chosen);
+        settings.change(now -> Settings.USUAL);
+        settings.change(now -> chosen);
         assertEquals(new Loaded(chosen, List.of()), settings.load());
         try (var files = Files.list(file.getParent())) {
-            assertEquals(List.of(file), files.toList());
+            assertEquals(
+                    List.of(file, file.resolveSibling("settings.json.lock")),
+                    files.sorted().toList());
         }
+    }
+
+    @Test
+    void everyChoiceIsKept() throws IOException {
+        Settings chosen = Settings.USUAL
+                .withMotion(Motion.STILL)
+                .withVolume(Volume.SOFT)
+                .withHearing(Optional.of(new Hearing(Instant.parse("2026-02-03T18:00:00Z"), true, Volume.FULL)))
+                .withKeys(Map.of("mark", "page-down", "note", "$"))
+                .withSizes(ScreenSizes.USUAL
+                        .with("1920x1080", new ScreenScale(3.625))
+                        .withMetres(1.5))
+                .withSessions(Optional.of("/batches"));
+        settings.change(now -> chosen);
+        assertEquals(new Loaded(chosen, List.of()), settings.load());
+        assertEquals(Optional.of(Path.of("/batches")), settings.sessions());
+    }
+
+    /** Two windows, or a window and a batch that ends, change different things. */
+    @Test
+    void whatAnotherProgramChangedMeanwhileIsNotLost() throws IOException {
+        SettingsFile other = new SettingsFile(file);
+        settings.change(now -> now.withTheme(Theme.DARK));
+        other.change(now -> now.withLastProbe("/dev/ttyUSB1"));
+        assertEquals(
+                Settings.USUAL.withTheme(Theme.DARK).withLastProbe("/dev/ttyUSB1"),
+                settings.load().settings());
+    }
+
+    @Test
+    void numbersThatCannotBeAreLeftAsideAndSaid() throws IOException {
+        settings.change(now -> now);
+        Files.writeString(
+                file,
+                "{\"screen-px-per-mm-1920x1080\":0,\"screen-px-per-mm-800x600\":3,\"distance-m\":\"far\","
+                        + "\"hearing-at\":\"yesterday\",\"hearing-heard\":true}");
+        Loaded loaded = settings.load();
+        assertEquals(3, loaded.problems().size(), loaded.problems().toString());
+        assertEquals(
+                Settings.USUAL.withSizes(ScreenSizes.USUAL.with("800x600", new ScreenScale(3))), loaded.settings());
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.alarm.Side;
+import fifthform.monitor.settings.Volume;
 import java.lang.reflect.Proxy;
 import java.util.Arrays;
 import java.util.concurrent.BlockingQueue;
@@ -21,12 +22,12 @@ class SpeakerTest {
     @Test
     void playsInTurnAndClosesTheLine() throws Exception {
         BlockingQueue<Object> done = new LinkedBlockingQueue<>();
-        try (Speaker speaker = new Speaker(() -> line(done), () -> done.add("beep"))) {
+        try (Speaker speaker = new Speaker(() -> line(done), () -> done.add("beep"), Volume.FULL)) {
             speaker.play(URGENT);
             speaker.play(Call.CUE);
             assertEquals("start", done.poll(5, TimeUnit.SECONDS));
-            assertArrayEquals(Tones.pcm(URGENT), (byte[]) done.poll(5, TimeUnit.SECONDS));
-            assertArrayEquals(Tones.pcm(Call.CUE), (byte[]) done.poll(5, TimeUnit.SECONDS));
+            assertArrayEquals(Tones.pcm(URGENT, 0), (byte[]) done.poll(5, TimeUnit.SECONDS));
+            assertArrayEquals(Tones.pcm(Call.CUE, 0), (byte[]) done.poll(5, TimeUnit.SECONDS));
             assertEquals(Speaker.State.SOUND, speaker.state());
         }
         assertEquals("close", done.poll(5, TimeUnit.SECONDS));
@@ -38,7 +39,7 @@ class SpeakerTest {
         Speaker.Lines none = () -> {
             throw new IllegalArgumentException("No line matching");
         };
-        try (Speaker speaker = new Speaker(none, () -> done.add("beep"))) {
+        try (Speaker speaker = new Speaker(none, () -> done.add("beep"), Volume.FULL)) {
             speaker.play(URGENT);
             assertEquals("beep", done.poll(5, TimeUnit.SECONDS));
             assertEquals("no sound on this computer", speaker.state().words());
@@ -56,7 +57,7 @@ class SpeakerTest {
             }
             throw new IllegalArgumentException("none");
         };
-        try (Speaker speaker = new Speaker(stuck, () -> {})) {
+        try (Speaker speaker = new Speaker(stuck, () -> {}, Volume.FULL)) {
             for (int i = 0; i < 1000; i++) speaker.play(URGENT);
         }
         assertTrue(done.contains("ended"));

@@ -106,7 +106,7 @@ class TonesTest {
     }
 
     private static double[] samples(Call call) {
-        byte[] bytes = Tones.pcm(call);
+        byte[] bytes = Tones.pcm(call, 0);
         double[] samples = new double[bytes.length / 2];
         for (int i = 0; i < samples.length; i++)
             samples[i] = ((bytes[2 * i + 1] << 8) | (bytes[2 * i] & 0xFF)) / (double) Short.MAX_VALUE;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.engine.Event;
 import fifthform.curves.setup.Approach;
 import fifthform.monitor.model.Help;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Flag;
 import java.nio.file.Path;
@@ -90,7 +91,7 @@ class CrystalPicturesTest {
         for (Map.Entry<String, WatchPicture> one : seen.entrySet()) {
             String file = "crystals-" + name + "-" + one.getKey().replaceAll("[^a-z]+", "-");
             write(file, one.getValue());
-            write(file + "-why", Help.WHY.over(one.getValue()));
+            write(file + "-why", Help.WHY.over(one.getValue(), KeyMap.USUAL));
         }
         return seen;
     }

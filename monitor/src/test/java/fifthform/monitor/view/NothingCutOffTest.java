@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.monitor.model.Help;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.WatchPicture;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ class NothingCutOffTest {
         moments.put("7-asked", Moments.asked());
         moments.put("8-unsure", Moments.unsure());
         moments.put("9-crystals", Moments.crystals());
-        moments.put("9-crystals-asked", Help.WHY.over(Moments.crystals()));
+        moments.put("9-crystals-asked", Help.WHY.over(Moments.crystals(), KeyMap.USUAL));
         return moments.entrySet().stream()
                 .flatMap(moment -> Stream.of(Theme.values())
                         .flatMap(theme -> Stream.of(SIZES)

@@ -1,5 +1,6 @@
 package fifthform.monitor.view;
 
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.WatchPicture;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -16,7 +17,7 @@ final class OnScreen {
         CompletableFuture<R> answer = new CompletableFuture<>();
         Platform.runLater(() -> {
             try {
-                WatchScreen screen = new WatchScreen(key -> {});
+                WatchScreen screen = new WatchScreen(key -> {}, KeyMap.USUAL);
                 screen.wear(theme);
                 new Scene(screen, width, height);
                 screen.show(picture);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.engine.Event;
 import fifthform.curves.setup.Approach;
 import fifthform.monitor.model.Help;
+import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Tone;
 import java.nio.file.Path;
@@ -28,7 +29,7 @@ class StepPicturesTest {
         for (Map.Entry<String, WatchPicture> step : steps.entrySet()) {
             WatchPicture picture = step.getValue();
             write("step-" + step.getKey(), picture);
-            write("step-" + step.getKey() + "-why", Help.WHY.over(picture));
+            write("step-" + step.getKey() + "-why", Help.WHY.over(picture, KeyMap.USUAL));
         }
         for (String step : List.of("melted", "stop-cooling", "crystals-enough", "off-now", "wipe-and-stir", "put-back"))
             assertTrue(steps.containsKey(step), step + " is not in " + steps.keySet());

@@ -8,6 +8,7 @@ import fifthform.monitor.model.Key;
 import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.settings.Motion;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
@@ -50,7 +51,7 @@ class WatchWindowTest {
                 closeRequests::incrementAndGet,
                 finished::get,
                 () -> true);
-        WatchWindow.in(stage, feed, Theme.BRIGHT);
+        WatchWindow.in(stage, feed, Theme.BRIGHT, Motion.BLINKING);
     }
 
     @Test
