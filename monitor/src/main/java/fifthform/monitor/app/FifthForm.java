@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             WatchCommand.class,
             ReplayCommand.class,
+            ExportCommand.class,
             AnalyseCommand.class,
             PortsCommand.class,
             CheckProbeCommand.class,

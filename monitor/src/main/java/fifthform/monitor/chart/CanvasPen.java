@@ -67,6 +67,11 @@ final class CanvasPen implements Pen {
     }
 
     @Override
+    public double width(String words, Typeface face, double size) {
+        return face.width(words, size);
+    }
+
+    @Override
     public void within(double x, double y, double width, double height) {
         ink.save();
         ink.beginPath();

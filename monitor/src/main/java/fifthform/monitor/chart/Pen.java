@@ -5,6 +5,9 @@ import javafx.scene.text.TextAlignment;
 
 /** The strokes a drawing for the desk is made of, in pixels, so that it looks the same on the screen and in a file. */
 interface Pen {
+    /** Capitals are 0.73 of the size high, so that their middle lies this share of the size above their foot. */
+    double CAPITALS_MIDDLE = 0.365;
+
     void box(double x, double y, double width, double height, Color color);
 
     void line(double x1, double y1, double x2, double y2, Color color, double width, double... dashes);
@@ -25,6 +28,9 @@ interface Pen {
     }
 
     void words(String words, double x, double middleY, TextAlignment align, Typeface face, double size, Color color);
+
+    /** How wide {@code words} come out. */
+    double width(String words, Typeface face, double size);
 
     /** Until {@link #free}, nothing is drawn outside this box. */
     void within(double x, double y, double width, double height);

@@ -55,12 +55,4 @@ public final class ReplayCanvas extends Canvas {
         if (getHeight() <= 0 || getWidth() <= 0) return;
         shown.ifPresent(chart -> new ReplayDrawing(new CanvasPen(ink), plot, palette, chart, Purpose.SCREEN).all());
     }
-
-    /** The drawing as an SVG file, in bright colours and at a size for a page. */
-    public static String svg(ReplayChart chart, String title) {
-        ReplayPlot page = new ReplayPlot(1600, 760, 16);
-        SvgPen pen = new SvgPen(page.whole(), page.height(), title, Palette.BRIGHT.base());
-        new ReplayDrawing(pen, page, Palette.BRIGHT, chart, Purpose.FILE).all();
-        return pen.end();
-    }
 }

@@ -87,7 +87,7 @@ final class ReplayDrawing {
     }
 
     private double width(String words) {
-        return Typeface.REGULAR.width(words, em);
+        return pen.width(words, Typeface.REGULAR, em);
     }
 
     private void band(Band band) {

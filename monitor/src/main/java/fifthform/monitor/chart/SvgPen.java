@@ -75,16 +75,21 @@ final class SvgPen implements Pen {
             case CENTER -> "middle";
             case LEFT, JUSTIFY -> "start";
         };
-        // Not dominant-baseline, which some readers of SVG do not know: capitals are 0.73 of the size high.
+        // Not dominant-baseline, which some readers of SVG do not know.
         add(
                 "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\"%s text-anchor=\"%s\" %s>%s</text>%n",
                 x,
-                middleY + 0.365 * size,
+                middleY + CAPITALS_MIDDLE * size,
                 size,
                 face == Typeface.BOLD ? " font-weight=\"bold\"" : "",
                 anchor,
                 fill(color),
                 escaped(words));
+    }
+
+    @Override
+    public double width(String words, Typeface face, double size) {
+        return PlainFace.width(words, face, size);
     }
 
     @Override

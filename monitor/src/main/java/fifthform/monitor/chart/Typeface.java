@@ -42,7 +42,12 @@ public enum Typeface {
         loaded = true;
     }
 
-    /** Width of {@code words} in pixels. */
+    /** The font's file in the program. */
+    String file() {
+        return file;
+    }
+
+    /** Width of {@code words} in pixels. FX thread only. */
     public double width(String words, double sizePixels) {
         Text text = new Text(words);
         text.setFont(at(sizePixels));

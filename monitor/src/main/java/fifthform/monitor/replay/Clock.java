@@ -7,7 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** How moments of a batch are written: as time of day in the kitchen, and as time since the start. */
-final class Clock {
+public final class Clock {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
@@ -30,7 +30,7 @@ final class Clock {
     }
 
     /** Since the start, for example {@code 41:30} or {@code 1:02:03}. */
-    static String elapsed(long nanos) {
+    public static String elapsed(long nanos) {
         Duration d = Duration.ofNanos(nanos);
         long h = d.toHours();
         return h > 0

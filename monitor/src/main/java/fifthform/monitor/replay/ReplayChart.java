@@ -70,6 +70,34 @@ public record ReplayChart(
         notes = List.copyOf(notes);
     }
 
+    /** The same without the moment that is looked at, and what follows from it: for paper. */
+    public ReplayChart still() {
+        return new ReplayChart(
+                fromSeconds,
+                toSeconds,
+                bottomShown,
+                topShown,
+                heights,
+                times,
+                phases,
+                bands,
+                limits,
+                measured,
+                laid,
+                List.of(),
+                simulated,
+                crystals,
+                losses,
+                rows,
+                -1,
+                notes,
+                Double.NaN,
+                cursorA,
+                cursorB,
+                cursorWords,
+                unit);
+    }
+
     /** A place on a scale with what stands there. */
     public record Mark(double at, String words) {}
 

@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
@@ -154,7 +155,7 @@ public final class ReplayDesk implements AutoCloseable {
     }
 
     /** Computes all before it returns, and each moment when it is asked for: for drawings, and for who has no threads. */
-    void computeAll() {
+    public void computeAll() {
         pass.run();
         moments.inline();
     }
@@ -174,6 +175,16 @@ public final class ReplayDesk implements AutoCloseable {
 
     public Recording recording() {
         return recording;
+    }
+
+    /** Unit of all temperatures. */
+    public Units units() {
+        return units;
+    }
+
+    /** The time of day. */
+    public Instant now() {
+        return wall.instant();
     }
 
     /** So much time has passed on the wall, ns. Whether the picture may be another one. */

@@ -18,7 +18,7 @@ enum ReplayKey {
     NOTE("N", ReplayText.KEY_NOTE),
     NOTES("F2, Delete", ReplayText.KEY_NOTE_LIST),
     BESIDE("L, J, K", ReplayText.KEY_BESIDE),
-    EXPORT("E, D", ReplayText.KEY_EXPORT),
+    EXPORT("E, D, P", ReplayText.KEY_EXPORT),
     PANES("1 to 6", ReplayText.KEY_PANES),
     THEME("T", ReplayText.KEY_THEME),
     SIZE("Ctrl + – 0", ReplayText.KEY_SIZE),

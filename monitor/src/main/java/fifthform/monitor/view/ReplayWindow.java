@@ -1,13 +1,17 @@
 package fifthform.monitor.view;
 
-import fifthform.monitor.chart.ReplayCanvas;
+import fifthform.monitor.chart.Paper;
+import fifthform.monitor.chart.ReplayFiles;
+import fifthform.monitor.chart.ReportPdf;
 import fifthform.monitor.replay.ReplayDesk;
 import fifthform.monitor.replay.ReplayDesk.Step;
 import fifthform.monitor.replay.ReplayPicture;
+import fifthform.monitor.report.Report;
 import fifthform.monitor.texts.DeskText;
 import fifthform.monitor.texts.ReplayText;
 import fifthform.monitor.view.ListsPane.Tab;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -205,6 +209,7 @@ public final class ReplayWindow {
             case 'k' -> desk.takeAway();
             case 'e' -> writeTable();
             case 'd' -> writeDrawing();
+            case 'p' -> writeReport();
             case 't' -> screen.wear(screen.theme().other());
             case 'q' -> stage.close();
             default -> {
@@ -230,7 +235,17 @@ public final class ReplayWindow {
         Path file = free(".svg");
         try {
             ReplayPicture picture = desk.picture(1600);
-            Files.writeString(file, ReplayCanvas.svg(picture.chart(), picture.title()), StandardOpenOption.CREATE_NEW);
+            Files.writeString(file, ReplayFiles.svg(picture.chart(), picture.title()), StandardOpenOption.CREATE_NEW);
+            desk.say(ReplayText.SAID_WRITTEN.say(file.toString()));
+        } catch (IOException e) {
+            desk.say(ReplayText.SAID_NOT_WRITTEN.say(file.toString(), String.valueOf(e.getMessage())));
+        }
+    }
+
+    private void writeReport() {
+        Path file = free(".pdf");
+        try (OutputStream to = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
+            ReportPdf.write(new Report(desk).sheet(), Paper.A4, to);
             desk.say(ReplayText.SAID_WRITTEN.say(file.toString()));
         } catch (IOException e) {
             desk.say(ReplayText.SAID_NOT_WRITTEN.say(file.toString(), String.valueOf(e.getMessage())));

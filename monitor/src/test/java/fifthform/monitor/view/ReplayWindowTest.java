@@ -103,6 +103,9 @@ class ReplayWindowTest {
         waitFor(() -> text(robot, "#said").startsWith("written: "));
         robot.write("d");
         waitFor(() -> text(robot, "#said").endsWith(".svg"));
+        robot.write("p");
+        waitFor(() -> text(robot, "#said").endsWith(".pdf"));
+        assertTrue(Files.size(written(".pdf")) > 10_000, "letters and curve are in the report");
         Path table = written(".csv");
         assertTrue(Files.readString(table).contains(",note,the phone rang\r\n"), "the note is in the table");
         String drawing = Files.readString(written(".svg"));

@@ -1,0 +1,37 @@
+package fifthform.monitor.chart;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.DocumentException;
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfWriter;
+import fifthform.monitor.report.ReportSheet;
+import java.io.OutputStream;
+import java.util.List;
+
+/** A report as a PDF file of one page. Needs no window. */
+public final class ReportPdf {
+    private static final String LANGUAGE = "en-GB";
+
+    private ReportPdf() {}
+
+    /**
+     * Writes the page; the stream is left open.
+     *
+     * @throws DocumentException the stream does not take it
+     */
+    public static void write(ReportSheet sheet, Paper paper, OutputStream to) {
+        Document document = new Document(new Rectangle((float) paper.width(), (float) paper.height()));
+        PdfWriter writer = PdfWriter.getInstance(document, to);
+        writer.setCloseStream(false);
+        document.addTitle(sheet.title());
+        document.addSubject(String.join(", ", withMarks(sheet)));
+        document.setDocumentLanguage(LANGUAGE);
+        document.open();
+        new ReportDrawing(new PdfPen(writer.getDirectContent(), paper.height()), paper, sheet).all();
+        document.close();
+    }
+
+    private static List<String> withMarks(ReportSheet sheet) {
+        return sheet.marks().isEmpty() ? List.of(sheet.subject()) : sheet.marks();
+    }
+}
