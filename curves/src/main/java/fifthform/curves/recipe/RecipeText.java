@@ -52,6 +52,17 @@ public final class RecipeText {
         return new RecipeWriting(recipe).text();
     }
 
+    static boolean isId(String text) {
+        return text.matches(ID_SHAPE);
+    }
+
+    static Problem notAnId(String where, String text) {
+        return new Problem(
+                where,
+                "The id \"" + text + "\" cannot be used in commands and file names.",
+                "Use lower-case letters, digits and hyphens, for example: dark-70");
+    }
+
     private void takeApart(String text) {
         int number = 0;
         // A byte order mark is how some editors begin a file; it means nothing here.
@@ -100,11 +111,8 @@ public final class RecipeText {
                                     return true;
                                 },
                                 problems::addAll);
-            } else if (line.key().kind == Kind.ID && !line.value().matches(ID_SHAPE)) {
-                problems.add(new Problem(
-                        line.where(),
-                        "The id \"" + line.value() + "\" cannot be used in commands and file names.",
-                        "Use lower-case letters, digits and hyphens, for example: dark-70"));
+            } else if (line.key().kind == Kind.ID && !isId(line.value())) {
+                problems.add(notAnId(line.where(), line.value()));
             }
         }
         problems.addAll(RecipeOrder.problems(name, values, lines));

@@ -1,12 +1,12 @@
 package fifthform.monitor.app;
 
-import fifthform.curves.recipe.CompositionTargets;
 import fifthform.curves.recipe.Recipe;
-import fifthform.curves.recipe.RecipeText;
+import fifthform.curves.recipe.TargetSense;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.model.Phrases;
+import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Units;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = "Lists the chocolates known, with their targets.",
+        subcommands = RecipesFromCommand.class,
         footer = {"", "Examples:", "  monitor/run recipes", "  monitor/run recipes show dark"})
 final class RecipesCommand implements Callable<Integer> {
     @Mixin
@@ -82,20 +83,40 @@ final class RecipesCommand implements Callable<Integer> {
     @Command(
             name = "show",
             mixinStandardHelpOptions = true,
-            description = "Prints a recipe with the source of each value, in the form of a recipe file.",
-            footer = {"", "Example: monitor/run recipes show dark > my-dark.recipe"})
-    int show(@Parameters(paramLabel = "ID") String id) throws Refusal {
+            description =
+                    "Prints a recipe with the source of each value, in the form of a recipe file; below it, as remarks,"
+                            + " what published tables print.",
+            footer = {
+                "",
+                "Examples:",
+                "  monitor/run recipes show dark > my-dark.recipe",
+                "  monitor/run recipes show milk --why"
+            })
+    int show(
+            @Parameters(paramLabel = "ID") String id,
+            @Option(names = "--why", description = "the rule behind targets of such a composition too") boolean why,
+            @Option(names = "--json", description = "answer as JSON lines") boolean lines)
+            throws Refusal {
         Recipes recipes = Recipes.load(common.folders().recipes());
         KnownRecipe known = Chocolates.find(id, recipes);
-        spec.commandLine().getOut().print(known.text());
-        spec.commandLine().getOut().flush();
+        PrintWriter out = spec.commandLine().getOut();
+        TargetLines targets = new TargetLines(known.recipe());
+        if (lines) {
+            out.println(line(known));
+            targets.json().forEach(out::println);
+        } else {
+            out.print(known.text());
+            targets.remarks(why).forEach(out::println);
+        }
+        out.flush();
         return Exit.DONE.code();
     }
 
     @Command(
             name = "check",
             mixinStandardHelpOptions = true,
-            description = "Checks a recipe file and lists everything that is wrong with it.",
+            description =
+                    "Checks a recipe file: lists everything that is wrong with it, and targets unlike all that is printed.",
             footer = {"", "Example: monitor/run recipes check my-dark.recipe"})
     int check(@Parameters(paramLabel = "FILE") Path file) {
         PrintWriter out = spec.commandLine().getOut();
@@ -104,6 +125,7 @@ final class RecipesCommand implements Callable<Integer> {
                 .fold(
                         known -> {
                             out.println(file + ": " + known.recipe().name() + " is a good recipe.");
+                            TargetSense.remarks(known.recipe()).forEach(remark -> err.println("Mind: " + remark));
                             return Exit.DONE.code();
                         },
                         problems -> {
@@ -114,21 +136,7 @@ final class RecipesCommand implements Callable<Integer> {
                         });
     }
 
-    @Command(
-            name = "from",
-            mixinStandardHelpOptions = true,
-            description = "Works targets out from a composition, in %% of mass.",
-            footer = {"", "Example: monitor/run recipes from --cocoa-butter 38 --milk-fat 0 --sugar 30"})
-    int from(
-            @Option(names = "--cocoa-butter", required = true, paramLabel = "PERCENT") double cocoaButterPercent,
-            @Option(names = "--milk-fat", defaultValue = "0", paramLabel = "PERCENT") double milkFatPercent,
-            @Option(names = "--sugar", defaultValue = "0", paramLabel = "PERCENT") double sugarPercent)
-            throws Refusal {
-        Recipe recipe = Answers.orRefuse(
-                CompositionTargets.fromPercent("own", cocoaButterPercent, milkFatPercent, sugarPercent),
-                Exit.NOT_UNDERSTOOD);
-        spec.commandLine().getOut().print(RecipeText.write(recipe));
-        spec.commandLine().getOut().flush();
-        return Exit.DONE.code();
+    Folders folders() {
+        return common.folders();
     }
 }
