@@ -12,6 +12,7 @@ import fifthform.curves.setup.Setup;
 import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
+import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.Session;
 import java.io.IOException;
@@ -91,7 +92,7 @@ final class BowlMemory {
             int batches = earlier.map(Taught::batches).orElse(0) + (goesOn ? 0 : 1);
             bowls.keep(
                     before.taught(new Taught(bowl.amountGrams(), coast, answers, batches, at, Optional.of(session))));
-            return Optional.of(coast.map(c -> "Your bowl \"" + bowl.id() + "\" " + BowlWords.coast(c, units)
+            return Optional.of(coast.map(c -> "Your bowl \"" + bowl.id() + "\" " + TaughtWords.coast(c, units)
                             + ". The next batch begins with that.")
                     .orElse("How \"" + bowl.id() + "\" answers cold water is remembered; its coast was not seen."));
         } catch (IOException e) {

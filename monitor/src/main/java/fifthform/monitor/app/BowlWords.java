@@ -2,10 +2,10 @@ package fifthform.monitor.app;
 
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
-import fifthform.curves.setup.LearnedCoast;
 import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
+import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.settings.Units;
 import java.util.Locale;
@@ -31,8 +31,7 @@ final class BowlWords {
     }
 
     static void mustBeAName(String name) throws Refusal {
-        boolean printable = name.codePoints().noneMatch(Character::isISOControl);
-        if (printable && KeptBowl.isId(KeptBowl.idOf(name)) && name.length() <= 60) return;
+        if (TaughtWords.isName(name)) return;
         String shown = name.codePoints()
                 .map(c -> Character.isISOControl(c) ? '?' : c)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
@@ -74,35 +73,6 @@ final class BowlWords {
                                 : "Known: " + all + "."));
     }
 
-    /** For example {@code coasts about 1.1 °C at 1 °C/min, 9 times in 10 between 0.8 and 1.5 °C}. */
-    static String coast(LearnedCoast coast, Units units) {
-        double factor = StrictMath.exp(1.645 * coast.logSpread());
-        double kelvin = coast.coastSeconds() / 60;
-        return "coasts about " + units.difference(kelvin) + " at " + units.difference(1)
-                + "/min, 9 times in 10 between " + units.difference(kelvin / factor) + " and "
-                + units.difference(kelvin * factor);
-    }
-
-    /** What it rests on, for example {@code 9 lifts in 4 batches}. */
-    static String from(Taught taught) {
-        if (taught.batches() == 0) return "set by hand";
-        String batches = count(taught.batches(), "batch", "batches");
-        return taught.coast()
-                        .map(c -> count(c.liftsSeen(), "lift", "lifts") + " in ")
-                        .orElse("")
-                + batches;
-    }
-
-    private static String count(int number, String one, String many) {
-        return number + " " + (number == 1 ? one : many);
-    }
-
-    static String amount(Taught taught) {
-        return taught.amountGrams().isPresent()
-                ? Math.round(taught.amountGrams().getAsDouble()) + " g"
-                : "any amount";
-    }
-
     /** The line with which a session begins; empty where the maker named no bowl. */
     static Optional<String> begins(Bowl bowl, Bowls.Loaded bowls, Units units) {
         if (bowl.id().equals(Bowl.ANY.id())) return Optional.empty();
@@ -111,12 +81,12 @@ final class BowlWords {
             return Optional.of(what + "its coast has not been seen yet; a guess from its material ("
                     + bowl.material().word() + ") stands in.");
         }
-        String words = coast(bowl.learned().get(), units);
+        String words = TaughtWords.coast(bowl.learned().get(), units);
         Optional<Taught> same = bowls.find(bowl.id()).flatMap(b -> b.taughtWith(bowl.amountGrams()));
         return Optional.of(what
                 + words
                 + same.filter(t -> t.coast().isPresent())
-                        .map(t -> " (" + from(t) + ").")
+                        .map(t -> " (" + TaughtWords.from(t) + ").")
                         .orElse(" (taken over from another amount)."));
     }
 }

@@ -5,6 +5,7 @@ import fifthform.monitor.bowls.BowlText;
 import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
+import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
@@ -114,8 +115,8 @@ final class BowlsCommand implements Callable<Integer> {
     String words(Taught taught) throws Refusal {
         Optional<LearnedCoast> coast = taught.coast();
         Units units = units();
-        String what = coast.isPresent() ? BowlWords.coast(coast.get(), units) : "coast not seen yet";
-        return BowlWords.amount(taught) + ": " + what + "; " + BowlWords.from(taught) + ", last "
+        String what = coast.isPresent() ? TaughtWords.coast(coast.get(), units) : "coast not seen yet";
+        return TaughtWords.amount(taught) + ": " + what + "; " + TaughtWords.from(taught) + ", last "
                 + taught.at().atZone(ZoneId.systemDefault()).toLocalDate();
     }
 

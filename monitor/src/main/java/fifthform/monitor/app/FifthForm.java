@@ -25,7 +25,8 @@ import picocli.CommandLine.Spec;
             BowlsCommand.class,
             LookCommand.class,
             LearnCommand.class,
-            NotebookCommand.class
+            NotebookCommand.class,
+            SetupCommand.class
         },
         footer = {"", "Example: monitor/run watch --probe practice"})
 final class FifthForm implements Runnable {

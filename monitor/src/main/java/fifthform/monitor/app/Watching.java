@@ -226,6 +226,9 @@ final class Watching {
         wiring.training().ifPresent(t -> marks.add(new Mark(t.hands().words(), true)));
         if (setup.origin() == Origin.SIMULATED) marks.add(new Mark("×" + Math.round(clock.speed()), true));
         marks.add(new Mark(sound ? "sound" : speaker.state().words(), sound));
+        boolean unheard =
+                choices.settings().hearing().filter(hearing -> !hearing.heard()).isPresent();
+        if (sound && unheard) marks.add(new Mark("sound not heard at the stove", false));
         String row = choices.keys().fill(wiring.training().isPresent() ? TRAINING_KEYS : KEYS);
         return new Look(
                 units,

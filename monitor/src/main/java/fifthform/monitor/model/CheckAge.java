@@ -8,7 +8,7 @@ import java.time.Instant;
 import java.util.Optional;
 
 /** How long ago the bowl's probe was checked, as a tail to what it is worth. */
-final class CheckAge {
+public final class CheckAge {
     private static final long LONGEST_DAYS_IN_DAYS = 60;
     private static final double DAYS_A_MONTH = 30.44;
 
@@ -24,7 +24,8 @@ final class CheckAge {
                 : ", checked " + ago(age.get());
     }
 
-    private static String ago(Duration age) {
+    /** For example {@code 12 days ago}. */
+    public static String ago(Duration age) {
         long days = age.toDays();
         if (days == 0) return "today";
         if (days == 1) return "a day ago";

@@ -100,13 +100,19 @@ public record Settings(
         return new Settings(theme, motion, units, volume, hearing, keys, sizes, other, lastProbe, lastChocolate);
     }
 
-    public Settings withLastProbe(String other) {
-        return new Settings(
-                theme, motion, units, volume, hearing, keys, sizes, sessions, Optional.of(other), lastChocolate);
+    public Settings withLastProbe(Optional<String> other) {
+        return new Settings(theme, motion, units, volume, hearing, keys, sizes, sessions, other, lastChocolate);
     }
 
-    public Settings withLastChocolate(String other) {
-        return new Settings(
-                theme, motion, units, volume, hearing, keys, sizes, sessions, lastProbe, Optional.of(other));
+    public Settings withLastChocolate(Optional<String> other) {
+        return new Settings(theme, motion, units, volume, hearing, keys, sizes, sessions, lastProbe, other);
+    }
+
+    public Settings withLastProbe(String port) {
+        return withLastProbe(Optional.of(port));
+    }
+
+    public Settings withLastChocolate(String id) {
+        return withLastChocolate(Optional.of(id));
     }
 }

@@ -6,7 +6,6 @@ import fifthform.monitor.notebook.NotebookDesk;
 import fifthform.monitor.texts.DeskText;
 import fifthform.monitor.texts.NotebookText;
 import java.util.List;
-import javafx.geometry.Bounds;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -311,26 +310,7 @@ final class NotebookScreen extends ScrollPane {
 
     /** Scrolls to what has the focus, where large letters have pushed it out of sight. */
     private void reveal(Node focused) {
-        if (focused == null) return;
-        reveal(focused, side);
-        reveal(focused, this);
-    }
-
-    private static void reveal(Node focused, ScrollPane pane) {
-        if (!(pane.getContent() instanceof Region content) || !isWithin(focused, content)) return;
-        double shown = pane.getViewportBounds().getHeight();
-        double high = content.getHeight() - shown;
-        if (high <= 0) return;
-        Bounds at = content.sceneToLocal(focused.localToScene(focused.getBoundsInLocal()));
-        double top = pane.getVvalue() * high;
-        boolean tall = at.getHeight() > shown;
-        boolean begins = at.getMinY() >= top && at.getMinY() < top + shown / 2;
-        if (at.getMinY() < top || tall && !begins) pane.setVvalue(Math.min(1, at.getMinY() / high));
-        else if (!tall && at.getMaxY() > top + shown) pane.setVvalue(Math.min(1, (at.getMaxY() - shown) / high));
-    }
-
-    private static boolean isWithin(Node node, Node whole) {
-        for (Node each = node; each != null; each = each.getParent()) if (each == whole) return true;
-        return false;
+        Reveal.reveal(focused, side);
+        Reveal.reveal(focused, this);
     }
 }

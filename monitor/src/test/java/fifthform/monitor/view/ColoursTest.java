@@ -7,12 +7,15 @@ import fifthform.monitor.chart.Palette;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javafx.scene.paint.Color;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -62,11 +65,44 @@ class ColoursTest {
         atLeast(4.5, sheet, "base", "ink");
         atLeast(4.5, sheet, "urgent-text", "urgent");
         atLeast(4.5, sheet, "prompt-text", "prompt");
+        // The desk: warnings in words, borders of buttons and fields, and what is chosen in a list without the focus.
+        atLeast(4.5, sheet, "warning", "base");
+        atLeast(4.5, sheet, "warning", "panel");
+        atLeast(4.5, sheet, "ink", "rule");
+        atLeast(3.0, sheet, "quiet", "rule");
         // Large text only: quiet words on the base are never below 18 pt at the design's own size.
         atLeast(3.0, sheet, "quiet", "base");
         atLeast(4.5, sheet, "quiet", "panel");
         for (String line : new String[] {"ink", "limit", "forecast", "compared", "advise"})
             atLeast(3.0, sheet, line, "panel");
+    }
+
+    /** Who sees red, green or blue not at all still tells the priorities apart, and the lines of the curve. */
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void prioritiesAndLinesDifferForEverybody(Theme theme) throws IOException {
+        Map<String, Color> sheet = sheet(theme);
+        List<String> close = new ArrayList<>();
+        for (List<String> group :
+                List.of(List.of("urgent", "prompt", "advise"), List.of("ink", "forecast", "limit", "compared")))
+            for (SeenBy eye : SeenBy.values())
+                for (int i = 0; i < group.size(); i++)
+                    for (int j = i + 1; j < group.size(); j++) {
+                        double difference =
+                                SeenBy.difference(eye.sees(sheet.get(group.get(i))), eye.sees(sheet.get(group.get(j))));
+                        if (difference < 14)
+                            close.add(String.format(
+                                    Locale.ROOT, "%s %s %s %.1f", eye, group.get(i), group.get(j), difference));
+                    }
+        assertEquals(List.of(), close);
+    }
+
+    /** A pair of Sharma, Wu and Dalal, "The CIEDE2000 Color-Difference Formula", 2005, table 1; from memory. */
+    @Test
+    void theDifferenceIsThePublishedOne() {
+        assertEquals(
+                2.0425, SeenBy.difference(new double[] {50, 2.6772, -79.7751}, new double[] {50, 0, -82.7485}), 1e-4);
+        assertEquals(27.1492, SeenBy.difference(new double[] {50, 2.5, 0}, new double[] {73, 25, -18}), 1e-4);
     }
 
     private static void atLeast(double wanted, Map<String, Color> sheet, String one, String other) {

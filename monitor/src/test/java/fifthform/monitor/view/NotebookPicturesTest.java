@@ -180,7 +180,7 @@ class NotebookPicturesTest {
     }
 
     /** Nobody presses anything in a picture. */
-    private static final class Deaf implements NotebookScreen.Acts {
+    static final class Deaf implements NotebookScreen.Acts {
         @Override
         public void replay() {}
 

@@ -1,0 +1,167 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.check.Problem;
+import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.monitor.bowls.Bowls;
+import fifthform.monitor.bowls.KeptBowl;
+import fifthform.monitor.catalogue.KnownRecipe;
+import fifthform.monitor.catalogue.Recipes;
+import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.setup.Setting;
+import fifthform.monitor.setup.SetupDesk;
+import fifthform.monitor.sound.SoundTrial;
+import fifthform.monitor.texts.SetupText;
+import fifthform.monitor.view.SetupWindow;
+import java.io.PrintWriter;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What is set once and holds for all batches. */
+@Command(
+        name = "setup",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Keys, sound, real sizes, units, colours and folders; chocolates, bowls and probes.",
+            "In a window where there is a display, else as lines; everything can be set without a window too."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  monitor/run setup",
+            "  monitor/run setup --screen lines",
+            "  monitor/run setup --set units=fahrenheit --set key-bowl-moved=page-down",
+            "  monitor/run setup --usual key-bowl-moved",
+            "  monitor/run setup --json"
+        })
+final class SetupCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Option(names = "--screen", description = "window or lines; otherwise the best there is")
+    private ScreenChoice screen;
+
+    @Option(
+            names = "--set",
+            paramLabel = "NAME=VALUE",
+            description = "sets this and opens no window; may be said several times. All or none is set")
+    private Map<String, String> set = new LinkedHashMap<>();
+
+    @Option(names = "--usual", paramLabel = "NAME", description = "gives this its usual value back, or \"all\"")
+    private List<String> usual = new ArrayList<>();
+
+    @Option(names = "--play", description = "plays the urgent sound once, as loud as it is set")
+    private boolean play;
+
+    @Option(names = "--json", description = "answer as JSON lines")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal {
+        SetupDesk desk = new SetupDesk(common.folders(), Instant::now);
+        desk.problems().forEach(err()::println);
+        if (play) return play(desk);
+        boolean asked = !set.isEmpty() || !usual.isEmpty();
+        if (asked) change(desk);
+        ScreenChoice choice = Optional.ofNullable(screen).orElseGet(Screens::best);
+        if (!asked && !json && choice == ScreenChoice.WINDOW) {
+            Optional<String> refused = SetupWindow.open(desk, SoundTrial::play);
+            if (refused.isEmpty()) return Exit.DONE.code();
+            err().println("No window: " + refused.get() + ". Going on without it.");
+        }
+        if (json) desk.all().forEach(setting -> out().println(line(setting, desk)));
+        else lines(desk);
+        return Exit.DONE.code();
+    }
+
+    private int play(SetupDesk desk) {
+        Optional<String> silent = SoundTrial.play(desk.settings().volume());
+        out().println(silent.orElse("That was the urgent sound. Can you hear it at the stove with the fan on? Say"
+                + " monitor/run setup --set heard=yes, or heard=no."));
+        return (silent.isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
+    }
+
+    /** Everything is tried before anything is kept. */
+    private void change(SetupDesk desk) throws Refusal {
+        List<String> names =
+                usual.contains("all") ? desk.all().stream().map(Setting::name).toList() : usual;
+        List<Problem> problems = desk.setAll(set, names);
+        if (problems.isEmpty()) return;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                problems.get(0).where() + ": " + problems.get(0).what() + " Nothing was done. "
+                        + problems.get(0).whatToDo());
+    }
+
+    private void lines(SetupDesk desk) {
+        PrintWriter out = out();
+        for (Setting setting : desk.all()) {
+            String value = setting.value(desk.settings());
+            String also = setting.possible().isEmpty() ? "" : " (" + String.join(", ", setting.possible()) + ")";
+            String usually = value.equals(setting.usual()) ? "" : ", usually " + setting.usual();
+            out.println(setting.name() + " = " + value + "  " + setting.what() + also + usually);
+        }
+        out.println();
+        out.println(SetupText.NETWORK.say());
+        out.println(SetupText.FOLDER_SETTINGS.say(common.folders().settingsFile()));
+        out.println(SetupText.FOLDER_DATA.say(common.folders().data()));
+        out.println(SetupText.FOLDER_SESSIONS.say(common.folders().sessions()));
+        out.println("Chocolates: "
+                + named(Recipes.load(common.folders().recipes()).known().stream()
+                        .map(SetupCommand::name)
+                        .toList())
+                + ". See them: monitor/run recipes");
+        out.println("Bowls: "
+                + named(new Bowls(common.folders().bowls())
+                        .load().bowls().stream().map(KeptBowl::name).toList())
+                + ". See and change them: monitor/run bowls");
+        out.println("Probes: "
+                + named(new Adapters(common.folders().probes())
+                        .load().adapters().stream().map(SetupCommand::name).toList())
+                + ". Check or forget one: monitor/run check-probe");
+    }
+
+    private static String named(List<String> names) {
+        return names.isEmpty() ? "none yet" : String.join(", ", names);
+    }
+
+    private static String name(KnownRecipe known) {
+        return known.recipe().id();
+    }
+
+    private static String name(KeptAdapter adapter) {
+        return adapter.known().place();
+    }
+
+    private static String line(Setting setting, SetupDesk desk) {
+        return new JsonLine()
+                .text("name", setting.name())
+                .text("value", setting.value(desk.settings()))
+                .text("usual", setting.usual())
+                .text("what", setting.what())
+                .texts("possible", setting.possible())
+                .end();
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

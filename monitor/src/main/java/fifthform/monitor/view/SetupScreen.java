@@ -1,0 +1,191 @@
+package fifthform.monitor.view;
+
+import fifthform.monitor.chart.Typeface;
+import fifthform.monitor.settings.Settings;
+import fifthform.monitor.settings.Volume;
+import fifthform.monitor.setup.SetupDesk;
+import fifthform.monitor.texts.DeskText;
+import fifthform.monitor.texts.SetupText;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.geometry.Orientation;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.stage.Screen;
+
+/** The Setup screen: what can be set as a list, and beside it the part that is chosen. All sizes follow the letters. */
+final class SetupScreen extends BorderPane {
+    private static final double USUAL_LETTERS = 13;
+
+    /** With fewer letters across than this the list stands above. */
+    private static final double SIDE_BY_SIDE_EMS = 60;
+
+    /** A part of Setup. */
+    enum Section {
+        SCREEN(SetupText.SECTION_SCREEN),
+        KEYS(SetupText.SECTION_KEYS),
+        SOUND(SetupText.SECTION_SOUND),
+        CHOCOLATES(SetupText.SECTION_CHOCOLATES),
+        BOWLS(SetupText.SECTION_BOWLS),
+        PROBES(SetupText.SECTION_PROBES),
+        FOLDERS(SetupText.SECTION_FOLDERS);
+
+        private final SetupText words;
+
+        Section(SetupText words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words.say();
+        }
+    }
+
+    private final SetupDesk desk;
+    private final Map<Section, SetupPane> panes = new EnumMap<>(Section.class);
+    private final KeysPane keys;
+    private final ListView<Section> sections = new ListView<>();
+    private final ScrollPane scroll = new ScrollPane();
+    private final SplitPane middle = new SplitPane(sections, scroll);
+    private final Label said = SetupPane.words(" ");
+    private final Label problems = SetupPane.words("");
+    private Theme theme = Theme.BRIGHT;
+    private int percent = 100;
+
+    /**
+     * A screen.
+     *
+     * @param screen the screen on which the window is
+     * @param trial plays the urgent sound and says why it was not heard
+     */
+    SetupScreen(SetupDesk desk, Supplier<Screen> screen, Function<Volume, Optional<String>> trial) {
+        this.desk = desk;
+        // Style sheets name the typeface; both faces must have been read by then.
+        for (Typeface face : Typeface.values()) face.at(USUAL_LETTERS);
+        keys = new KeysPane(desk, this::show);
+        panes.put(Section.SCREEN, new SizesPane(desk, this::show, screen));
+        panes.put(Section.KEYS, keys);
+        panes.put(Section.SOUND, new SoundPane(desk, this::show, trial));
+        panes.put(Section.CHOCOLATES, new ChocolatesPane(desk, this::show));
+        panes.put(Section.BOWLS, new BowlsPane(desk, this::show));
+        panes.put(Section.PROBES, new ProbesPane(desk, this::show));
+        panes.put(Section.FOLDERS, new FoldersPane(desk, this::show));
+        getStyleClass().addAll("desk", "notebook", "setup");
+        Label title = new Label(DeskText.SETUP.say());
+        title.getStyleClass().add("heading");
+        problems.getStyleClass().add("warning");
+        problems.setId("problems");
+        said.setId("said");
+        said.getStyleClass().add("strong");
+        Label hints = SetupPane.words(SetupText.KEYS.say());
+        hints.setId("keys");
+        sections.setId("sections");
+        sections.getStyleClass().add("sections");
+        sections.setAccessibleText(SetupText.SECTIONS.say());
+        sections.getItems().setAll(Section.values());
+        sections.setCellFactory(made -> new ListCell<>() {
+            @Override
+            protected void updateItem(Section section, boolean empty) {
+                super.updateItem(section, empty);
+                setText(empty || section == null ? "" : (section.ordinal() + 1) + "  " + section.words());
+            }
+        });
+        sections.getSelectionModel().selectedItemProperty().addListener((property, was, is) -> {
+            scroll.setContent(panes.get(is));
+            scroll.setVvalue(0);
+            show();
+        });
+        scroll.getStyleClass().add("desk-scroll");
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(false);
+        VBox head = new VBox(title, problems);
+        head.setSpacing(4);
+        setTop(head);
+        SplitPane.setResizableWithParent(sections, false);
+        setCenter(middle);
+        VBox foot = new VBox(said, hints);
+        foot.setSpacing(4);
+        setBottom(foot);
+        sections.getSelectionModel().select(Section.SCREEN);
+        widthProperty().addListener((property, was, is) -> arrange());
+        sceneProperty().addListener((property, before, scene) -> {
+            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> Reveal.reveal(has, scroll));
+        });
+        letters();
+        show();
+    }
+
+    ListView<Section> sections() {
+        return sections;
+    }
+
+    KeysPane keys() {
+        return keys;
+    }
+
+    int percent() {
+        return percent;
+    }
+
+    /** Shows a part and goes to the list, at its row. */
+    void open(Section section) {
+        sections.getSelectionModel().select(section);
+        sections.requestFocus();
+    }
+
+    /** Takes a theme. */
+    void wear(Theme other) {
+        theme = other;
+        getStylesheets().setAll(other.deskSheets());
+        getStylesheets().addAll(List.of(Theme.sheet("notebook.css"), Theme.sheet("setup.css")));
+    }
+
+    /** Letters so much larger than usual, 100 to 300 %. */
+    void scale(int wishedPercent) {
+        percent = Math.max(100, Math.min(300, wishedPercent));
+        letters();
+        desk.say(SetupText.SAID_SIZE.say(Integer.toString(percent)));
+        show();
+    }
+
+    private void letters() {
+        setStyle("-fx-font-size: " + em() + "px;");
+        arrange();
+        requestLayout();
+    }
+
+    private double em() {
+        return USUAL_LETTERS * percent / 100.0;
+    }
+
+    private void arrange() {
+        boolean beside = getWidth() >= SIDE_BY_SIDE_EMS * em();
+        double high = 7 * em();
+        sections.setMinHeight(beside ? 0 : high);
+        sections.setPrefHeight(beside ? Region.USE_COMPUTED_SIZE : high);
+        middle.setOrientation(beside ? Orientation.HORIZONTAL : Orientation.VERTICAL);
+        middle.setDividerPositions(beside ? 16 * em() / Math.max(1, getWidth()) : 0.25);
+    }
+
+    /** Shows the desk as it is now. */
+    void show() {
+        Theme wanted = desk.settings().theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
+        if (getStylesheets().isEmpty() || wanted != theme) wear(wanted);
+        problems.setText(String.join("\n", desk.problems()));
+        SetupPane.shown(problems, !desk.problems().isEmpty());
+        said.setText(desk.said().isEmpty() ? " " : desk.said());
+        Optional.ofNullable(sections.getSelectionModel().getSelectedItem())
+                .map(panes::get)
+                .ifPresent(SetupPane::show);
+    }
+}

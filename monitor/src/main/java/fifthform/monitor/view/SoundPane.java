@@ -1,0 +1,78 @@
+package fifthform.monitor.view;
+
+import fifthform.monitor.settings.Hearing;
+import fifthform.monitor.settings.Volume;
+import fifthform.monitor.setup.SettingTable;
+import fifthform.monitor.setup.SetupDesk;
+import fifthform.monitor.texts.SetupText;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.application.Platform;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+
+/** How loud, and whether it is heard where it counts. */
+final class SoundPane extends SetupPane {
+    private final SettingRow volume;
+    private final Label screenOnly = words(SetupText.SOUND_SCREEN_ONLY.say());
+    private final Label answer = words("");
+    private final Button play;
+
+    /** @param trial plays the urgent sound and says why it was not heard; called on a thread of its own */
+    SoundPane(SetupDesk desk, Runnable changed, Function<Volume, Optional<String>> trial) {
+        super(desk, changed);
+        volume = new SettingRow(desk, SettingTable.VOLUME, changed);
+        play = button("sound-play", SetupText.SOUND_PLAY.say(), () -> play(trial));
+        answer.setId("sound-answer");
+        Label question = words(SetupText.SOUND_QUESTION.say());
+        question.getStyleClass().add("strong");
+        getChildren().addAll(heading(SetupText.SOUND_TITLE), volume, screenOnly);
+        getChildren()
+                .addAll(heading(SetupText.SOUND_TRIAL_TITLE), words(SetupText.SOUND_TRIAL_WORDS.say()), play, question);
+        getChildren()
+                .addAll(
+                        bar(
+                                button("sound-yes", SetupText.SOUND_YES.say(), () -> answered("yes")),
+                                button("sound-no", SetupText.SOUND_NO.say(), () -> answered("no"))),
+                        answer);
+        show();
+    }
+
+    private void answered(String word) {
+        desk().set(SettingTable.HEARD, word);
+        changed();
+    }
+
+    private void play(Function<Volume, Optional<String>> trial) {
+        Volume asked = desk().settings().volume();
+        play.setDisable(true);
+        say(SetupText.SOUND_PLAYING.say());
+        Thread player = new Thread(
+                () -> {
+                    String said = trial.apply(asked).orElseGet(SetupText.SOUND_PLAYED::say);
+                    Platform.runLater(() -> {
+                        play.setDisable(false);
+                        play.requestFocus();
+                        say(said);
+                    });
+                },
+                "sound-trial");
+        player.setDaemon(true);
+        player.start();
+    }
+
+    @Override
+    void show() {
+        volume.show();
+        shown(screenOnly, !desk().settings().volume().isHeard());
+        answer.setText(desk().settings().hearing().map(this::words).orElseGet(SetupText.SOUND_NEVER::say));
+    }
+
+    private String words(Hearing hearing) {
+        String day = hearing.at().atZone(ZoneId.systemDefault()).toLocalDate().toString();
+        String loudness = hearing.volume().word().replace('-', ' ');
+        String said = (hearing.heard() ? SetupText.SOUND_HEARD : SetupText.SOUND_NOT_HEARD).say(day, loudness);
+        return hearing.volume() == desk().settings().volume() ? said : said + " " + SetupText.SOUND_OTHER_VOLUME.say();
+    }
+}

@@ -1,0 +1,179 @@
+package fifthform.monitor.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.monitor.model.Key;
+import fifthform.monitor.model.KeyMap;
+import fifthform.monitor.settings.Folders;
+import fifthform.monitor.settings.Settings;
+import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Stroke;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.settings.Volume;
+import fifthform.monitor.setup.SetupDesk;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A robot sets everything by keys only. */
+@NeedsScreen
+@ExtendWith(ApplicationExtension.class)
+class SetupWindowTest {
+    private static final Instant NOW = Instant.parse("2026-02-03T18:00:00Z");
+
+    private final List<Volume> played = new CopyOnWriteArrayList<>();
+
+    @TempDir
+    Path home;
+
+    private Folders folders;
+    private Stage stage;
+    private SetupScreen screen;
+
+    @Start
+    void open(Stage given) {
+        stage = given;
+        folders = Folders.of("Linux", Map.of(), home);
+        screen = shown(given);
+    }
+
+    private SetupScreen shown(Stage on) {
+        return SetupWindow.in(on, new SetupDesk(folders, () -> NOW), volume -> {
+                    played.add(volume);
+                    return Optional.empty();
+                })
+                .screen();
+    }
+
+    private static void until(Callable<Boolean> isSo) throws Exception {
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, isSo);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private Settings kept() {
+        return new SettingsFile(folders.settingsFile()).load().settings();
+    }
+
+    private String words(String id) {
+        return ((Labeled) screen.lookup("#" + id)).getText();
+    }
+
+    /** Tab from the list until the control of this id has the focus. */
+    private void go(FxRobot robot, KeyCode section, String id) throws Exception {
+        robot.type(KeyCode.ESCAPE, section);
+        for (int i = 0; i < 120 && !id.equals(focused()); i++) robot.type(KeyCode.TAB);
+        assertEquals(id, focused());
+    }
+
+    private String focused() {
+        Node owner = stage.getScene().getFocusOwner();
+        return owner == null ? "" : String.valueOf(owner.getId());
+    }
+
+    @Test
+    void everythingIsSetByKeysAndIsThereWhenTheWindowOpensAgain(FxRobot robot) throws Exception {
+        go(robot, KeyCode.DIGIT1, "set-theme");
+        robot.type(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
+        until(() -> kept().theme() == Settings.Theme.DARK);
+        go(robot, KeyCode.DIGIT1, "set-units");
+        robot.type(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
+        until(() -> kept().units() == Units.FAHRENHEIT);
+        go(robot, KeyCode.DIGIT1, "card-width");
+        for (int i = 0; i < 5; i++) robot.type(KeyCode.RIGHT);
+        until(() -> kept().sizes().scales().size() == 1);
+        go(robot, KeyCode.DIGIT1, "set-distance");
+        robot.eraseText(1).write("1.5").type(KeyCode.ENTER);
+        until(() -> kept().sizes().metres() == 1.5);
+        go(robot, KeyCode.DIGIT2, "set-key-bowl-moved");
+        robot.type(KeyCode.ENTER, KeyCode.PAGE_DOWN);
+        until(() -> "page-down".equals(kept().keys().get("bowl-moved")));
+        go(robot, KeyCode.DIGIT2, "set-key-mark");
+        robot.type(KeyCode.SPACE, KeyCode.Z);
+        until(() -> "z".equals(kept().keys().get("mark")));
+        go(robot, KeyCode.DIGIT3, "set-volume");
+        robot.type(KeyCode.SPACE, KeyCode.UP, KeyCode.ENTER);
+        until(() -> kept().volume() == Volume.MEDIUM);
+        go(robot, KeyCode.DIGIT3, "sound-play");
+        robot.type(KeyCode.ENTER);
+        until(() -> played.equals(List.of(Volume.MEDIUM)) && words("said").startsWith("That was"));
+        go(robot, KeyCode.DIGIT3, "sound-no");
+        robot.type(KeyCode.ENTER);
+        until(() -> kept().hearing().isPresent());
+        assertTrue(words("sound-answer").startsWith("Not heard on 2026-02-03"), words("sound-answer"));
+        go(robot, KeyCode.DIGIT7, "set-sessions");
+        robot.eraseText(4).write(home.resolve("batches").toString()).type(KeyCode.ENTER);
+        until(() -> kept().sessions().isPresent());
+
+        Settings before = kept();
+        Platform.runLater(() -> {
+            stage.hide();
+            stage = new Stage();
+            screen = shown(stage);
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals(before, kept());
+        robot.type(KeyCode.DIGIT2);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals("Page Down", words("set-key-bowl-moved"));
+        assertEquals(
+                Key.BOWL_MOVED,
+                KeyMap.read(before.keys())
+                        .keys()
+                        .typed(Stroke.parse("page-down").orElseThrow())
+                        .orElseThrow());
+    }
+
+    @Test
+    void aKeyThatIsTakenIsToldAndUndoBringsBackWhatWas(FxRobot robot) throws Exception {
+        go(robot, KeyCode.DIGIT2, "set-key-undo");
+        robot.type(KeyCode.ENTER, KeyCode.M);
+        until(() -> words("said").contains("M already means “mark”"));
+        assertEquals(Map.of(), kept().keys());
+        robot.type(KeyCode.ENTER, KeyCode.ESCAPE);
+        assertEquals("U", words("set-key-undo"));
+        robot.type(KeyCode.ENTER, KeyCode.F6);
+        until(() -> words("set-key-undo").equals("F6"));
+        robot.type(KeyCode.U);
+        until(() -> words("set-key-undo").equals("U"));
+        robot.type(KeyCode.T);
+        until(() -> kept().theme() == Settings.Theme.DARK);
+        robot.type(KeyCode.Q);
+        until(() -> !stage.isShowing());
+    }
+
+    @Test
+    void aChocolateIsCopiedChangedAndKept(FxRobot robot) throws Exception {
+        go(robot, KeyCode.DIGIT4, "chocolate-copy");
+        robot.type(KeyCode.ENTER);
+        until(() -> "chocolate-text".equals(focused()));
+        assertEquals("All of it makes sense.", words("chocolate-wrong"));
+        robot.write("x");
+        until(() -> !words("chocolate-wrong").equals("All of it makes sense."));
+        robot.eraseText(1);
+        until(() -> words("chocolate-wrong").equals("All of it makes sense."));
+        robot.press(KeyCode.CONTROL).type(KeyCode.TAB).release(KeyCode.CONTROL);
+        until(() -> "chocolate-keep".equals(focused()));
+        robot.type(KeyCode.ENTER);
+        until(() -> words("said").contains("is kept"));
+        assertTrue(Files.exists(folders.recipes().resolve("my-dark.recipe")));
+    }
+}
