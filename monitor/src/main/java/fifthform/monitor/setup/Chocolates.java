@@ -122,9 +122,8 @@ public final class Chocolates {
     }
 
     private static Parsed<String> written(WorkedTargets worked) {
-        String warnings = worked.warnings().stream()
-                .map(warning -> "# " + warning + "\n")
-                .collect(Collectors.joining());
+        String warnings =
+                worked.warnings().stream().map(warning -> "# " + warning + "\n").collect(Collectors.joining());
         return Parsed.accepted(warnings + RecipeText.write(worked.recipe()));
     }
 
