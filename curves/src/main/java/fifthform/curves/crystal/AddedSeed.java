@@ -23,6 +23,10 @@ public record AddedSeed(double shareOfFat, Crystals crystals) {
         Shape(double seedMassFraction) {
             this.seedMassFraction = seedMassFraction;
         }
+
+        double ofMass() {
+            return seedMassFraction;
+        }
     }
 
     public AddedSeed {

@@ -54,9 +54,14 @@ public record CrystalWatch(
 
     /** Solid chocolate in the bowl, before the first reading. */
     public static CrystalWatch solid(Kinetics kinetics) {
+        return of(kinetics, Crystals.SOLID);
+    }
+
+    /** These crystals in the bowl, before the first reading. */
+    static CrystalWatch of(Kinetics kinetics, Crystals crystals) {
         return new CrystalWatch(
                 kinetics,
-                Copies.all(Crystals.SOLID),
+                Copies.all(crystals),
                 Optional.empty(),
                 MeltMemory.NONE,
                 FormFourGone.NOT_YET,
@@ -126,6 +131,11 @@ public record CrystalWatch(
                 four,
                 misgiving,
                 overshoot);
+    }
+
+    /** The same with other crystals in it. */
+    CrystalWatch holding(Copies other) {
+        return with(other, beat, melt, four, misgiving, overshoot);
     }
 
     /** The same with the model of another chocolate. */

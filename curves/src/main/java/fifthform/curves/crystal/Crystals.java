@@ -16,6 +16,9 @@ public record Crystals(double formTwo, double formFour, double formFive, double 
     /** Solid chocolate as it comes out of a wrapper. */
     public static final Crystals SOLID = new Crystals(0, 0, 0.75, 0, 0.003);
 
+    /** Bars that bloomed: of the same solid a good half as form VI, which melts last. The share is assumed, no source. */
+    static final Crystals BLOOMED = new Crystals(0, 0, 0.35, 0.40, 0.002);
+
     /** Melted without a trace. */
     public static final Crystals MELTED = new Crystals(0, 0, 0, 0, 0);
 

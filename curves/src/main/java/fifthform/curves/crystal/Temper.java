@@ -4,7 +4,6 @@ import fifthform.curves.estimate.Estimate;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
 import fifthform.curves.phase.Batch;
-import fifthform.curves.phase.Melted;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Window;
@@ -44,7 +43,8 @@ public record Temper(CrystalWatch watch, StirWatch stir, Optional<HoldNeed> hold
 
     /** Before the first reading; empty where the model does not hold for this chocolate ({@link Fat#of} says why). */
     public static Optional<Temper> atStart(Setup setup) {
-        return kinetics(setup).map(k -> new Temper(CrystalWatch.solid(k), StirWatch.NONE, Optional.empty()));
+        Crystals bars = setup.beginning().again().isPresent() ? Crystals.BLOOMED : Crystals.SOLID;
+        return kinetics(setup).map(k -> new Temper(CrystalWatch.of(k, bars), StirWatch.NONE, Optional.empty()));
     }
 
     private static Optional<Kinetics> kinetics(Setup setup) {
@@ -78,9 +78,11 @@ public record Temper(CrystalWatch watch, StirWatch stir, Optional<HoldNeed> hold
             OptionalDouble bathCelsius,
             Instant now,
             Duration passed) {
-        boolean begun = batch.phase() != Phase.MELT;
+        // Of chocolate in temper nothing can be said before the first reading tells how it comes.
+        boolean unread = setup.beginning().isInTemper() && watch.beat().isEmpty() && news.isEmpty();
+        boolean begun = batch.phase() != Phase.MELT && !unread;
         boolean meltBegins = !begun && before.phase() != Phase.MELT;
-        Temper here = joined(before, batch);
+        Temper here = joined(before, batch).begun(setup, news);
         if (news.isEmpty()) {
             CrystalWatch silent = here.watch.silent(now, begun, here.stir.isAssumed());
             return silent == watch ? this : new Temper(silent, here.stir, here.hold);
@@ -115,8 +117,20 @@ public record Temper(CrystalWatch watch, StirWatch stir, Optional<HoldNeed> hold
     private Temper joined(Batch before, Batch batch) {
         boolean left = before.phase() == Phase.MELT && batch.phase() != Phase.MELT;
         if (!left || watch.melt().erased()) return this;
-        boolean seenMelted = before.melted() != Melted.NOT_YET;
+        boolean seenMelted = before.melted().isSeen();
         return with(watch.leftTheMelt(seenMelted), stir);
+    }
+
+    /** Of chocolate that is said to be in temper the first reading tells whether it comes as bars or kept warm. */
+    private Temper begun(Setup setup, Optional<Estimate> news) {
+        boolean first = setup.beginning().isInTemper() && watch.beat().isEmpty() && news.isPresent();
+        if (!first) return this;
+        return with(watch.holding(KeptTemper.at(watch.kinetics(), news.get().chocolateCelsius())), stir);
+    }
+
+    /** A sample of chocolate that was said to be in temper has shown it. */
+    public Temper provedKept(Setup setup) {
+        return setup.beginning().isInTemper() ? with(watch.holding(KeptTemper.proved(watch.copies())), stir) : this;
     }
 
     /** The maker says that it is melted and cools from now on. */

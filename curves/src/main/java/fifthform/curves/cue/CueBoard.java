@@ -17,8 +17,9 @@ import java.util.OptionalDouble;
  * @param lift waiting for the second to lift
  * @param dips the short dips of this batch
  * @param done what has been done and need not be said again
+ * @param held the planned hold in the working range so far
  */
-public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, Done done) {
+public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, Done done, Held held) {
 
     public CueBoard {
         EnumMap<CueId, OpenCue> copy = new EnumMap<>(CueId.class);
@@ -27,6 +28,7 @@ public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, Done 
         Objects.requireNonNull(lift, "lift");
         Objects.requireNonNull(dips, "dips");
         Objects.requireNonNull(done, "done");
+        Objects.requireNonNull(held, "held");
     }
 
     /** What a look finds due. */
@@ -39,7 +41,7 @@ public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, Done 
 
     /** Nothing is due. */
     public static CueBoard empty() {
-        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, Dips.NONE, Done.NOTHING);
+        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, Dips.NONE, Done.NOTHING, Held.NOT_YET);
     }
 
     public boolean isOpen(CueId id) {
@@ -53,12 +55,12 @@ public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, Done 
 
     /** The board once seed went in; nobody asks for it twice. */
     public CueBoard seeded(double grams) {
-        return new CueBoard(open, lift, dips, done.seeded(grams));
+        return new CueBoard(open, lift, dips, done.seeded(grams), held);
     }
 
     /** Nothing is due while the probe is out; what the dips showed stays. */
     CueBoard cleared() {
-        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, dips.after(dips.response()), done);
+        return new CueBoard(new EnumMap<>(CueId.class), LiftWait.NONE, dips.after(dips.response()), done, held);
     }
 
     /** The steps that can still be done where the bowl stands. */
@@ -68,19 +70,20 @@ public record CueBoard(Map<CueId, OpenCue> open, LiftWait lift, Dips dips, Done 
             boolean fits = switch (id) {
                 case MELTED, GET_READY, LIFT_NOW, OFF_NOW -> place == Place.BATH;
                 case STOP_COOLING -> place == Place.COLD_WATER;
-                case PUT_BACK, TOUCH_OF_WARMTH, WIPE_AND_STIR -> place == Place.TABLE;
-                case CRYSTALS_ENOUGH, THICKENS_SOON -> place != Place.BATH;
-                case STIR_ON, IN_RANGE, SEED_NOW, WEAK_BATH -> true;
+                case PUT_BACK, TOUCH_OF_WARMTH, TOUCH_OF_WARM_AIR, WIPE_AND_STIR -> place == Place.TABLE;
+                case CRYSTALS_ENOUGH, WARM_UP, MELT_FIRST, THICKENS_SOON -> place != Place.BATH;
+                case STIR_ON, IN_RANGE, SEED_NOW, SEED_OUT, WEAK_BATH, BOX_WARMER, BOX_COOLER, KEEP_FLUID, HOLD_OVER ->
+                    true;
             };
             if (fits) kept.put(id, cue);
         });
-        return new CueBoard(kept, lift, dips, done);
+        return new CueBoard(kept, lift, dips, done, held);
     }
 
     /** A board on which the given steps are due; those that were due before keep their time. */
-    CueBoard next(Map<CueId, Due> due, LiftWait liftNow, Dips dipsNow, Done doneNow, Instant now) {
+    CueBoard next(Map<CueId, Due> due, LiftWait liftNow, Dips dipsNow, Done doneNow, Held heldNow, Instant now) {
         EnumMap<CueId, OpenCue> after = new EnumMap<>(CueId.class);
         due.forEach((id, is) -> after.put(id, new OpenCue(openSince(id).orElse(now), is.figure(), is.reason())));
-        return new CueBoard(after, liftNow, dipsNow, doneNow);
+        return new CueBoard(after, liftNow, dipsNow, doneNow, heldNow);
     }
 }

@@ -7,8 +7,14 @@ import java.util.Optional;
 public enum CueId {
     /** Everything has melted: into the cold water. */
     MELTED,
+    /** Bars of a failed batch cool before everything old has melted: back over the hot water. */
+    MELT_FIRST,
+    /** In temper as it came: over gently warm water, and never past the working range. */
+    WARM_UP,
     /** Cool enough that seed keeps its crystals: add it. */
     SEED_NOW,
+    /** The seed has given its crystals: take out the lumps that are left. */
+    SEED_OUT,
     /** Out of the cold water now; it sinks on to the cool target. */
     STOP_COOLING,
     /** Stay in the cool range and stir, so that crystals form. */
@@ -31,6 +37,16 @@ public enum CueId {
     IN_RANGE,
     /** It will leave the working range below soon: a few seconds of warmth. */
     TOUCH_OF_WARMTH,
+    /** The same, by some seconds of warm air. */
+    TOUCH_OF_WARM_AIR,
+    /** It drifts down in its warm box: the box warmer by so many kelvin. */
+    BOX_WARMER,
+    /** It drifts up in its warm box: the box cooler by so many kelvin. */
+    BOX_COOLER,
+    /** In a long hold crystals grow and it thickens: up to the upper end, or a little melted chocolate. */
+    KEEP_FLUID,
+    /** The planned hold is over. */
+    HOLD_OVER,
     /** It is thickening and no warmth has come: so much time is left to pour. */
     THICKENS_SOON;
 

@@ -23,13 +23,16 @@ public final class CueRules {
     private static CueBoard look(Situation situation, Estimate estimate, CueBoard before) {
         Look look = new Look(situation, estimate, before);
         MeltCues.collect(look);
+        SeedCues.collect(look);
         CoolCues.collect(look);
         Dips followed = new DipWatch(look).next();
         Dips dips = DipCues.collect(look, followed);
         LiftWait lift = LiftCues.collect(look, dips);
         StirCues.collect(look, dips);
         WorkCues.collect(look, dips);
+        HoldCues.collect(look);
         Done done = before.done().after(look, look.phase());
-        return before.next(look.due(), lift, dips, done, situation.now());
+        Held held = before.held().after(look, done.inRangeAt());
+        return before.next(look.due(), lift, dips, done, held, situation.now());
     }
 }

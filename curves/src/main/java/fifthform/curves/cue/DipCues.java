@@ -6,6 +6,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.phase.PhaseProgress;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Holding.Warmth;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
@@ -42,7 +43,8 @@ final class DipCues {
     private static final int WEAK_AFTER_DIPS = 2;
 
     /** Steps that ask for a dip; one of them stands while it is asked for. */
-    private static final List<CueId> ASKING = List.of(CueId.CRYSTALS_ENOUGH, CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH);
+    private static final List<CueId> ASKING = List.of(
+            CueId.CRYSTALS_ENOUGH, CueId.WARM_UP, CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH, CueId.TOUCH_OF_WARM_AIR);
 
     private final Look look;
     private final Dips dips;
@@ -63,18 +65,33 @@ final class DipCues {
         if (dips.is(Stage.ASKED)) return asking(dips);
         if (dips.dip().isPresent()) return dips;
         if (look.place() == Place.COLD_WATER) return dips;
+        if (look.isKept() && isUpUnasked()) return warmUp();
         if (stillHeld()) return held();
         boolean reaching = look.phase() == Phase.REWARM || look.phase() == Phase.SEED;
         if (reaching) return fellShort() ? onceMore() : dips;
         if (look.phase() == Phase.WORK) {
             if (fellShort()) return onceMore();
-            return leavesSoon() ? asking(ask(Purpose.HOLD)) : dips;
+            return !inBox() && leavesSoon() ? asking(ask(Purpose.HOLD)) : dips;
         }
         return dips;
     }
 
+    private boolean isUpUnasked() {
+        return look.phase() == Phase.REWARM && look.isFirstWarming();
+    }
+
+    /** In temper as it came: to the warm water at once, and to stay there until told. */
+    private Dips warmUp() {
+        if (look.place() == Place.BATH) return dips;
+        Reason reason = look.reason(Rule.KEPT_IN_TEMPER)
+                .with(Figure.RANGE_LOW_C, work.lowCelsius())
+                .with(Figure.RANGE_HIGH_C, work.highCelsius());
+        look.due(CueId.WARM_UP, OptionalDouble.empty(), reason);
+        return dips;
+    }
+
     private boolean stillHeld() {
-        return isHolding() && dips.begunAt().isEmpty();
+        return isHolding() && dips.begunAt().isEmpty() && !(look.isKept() && look.phase() == Phase.REWARM);
     }
 
     /** A warming that was none, as on the table after the cold water, does not end the time for crystals. */
@@ -143,8 +160,13 @@ final class DipCues {
     }
 
     private Dips ask(Purpose purpose) {
-        return dips.with(new DipSize(look, purpose, dips.response())
+        return dips.with(new DipSize(look, purpose, response(purpose))
                 .asked(look.situation().now()));
+    }
+
+    /** Warm air warms otherwise than the bath does. */
+    private DipResponse response(Purpose purpose) {
+        return purpose == Purpose.HOLD && look.holdsByAir() ? dips.air() : dips.response();
     }
 
     /** The length stands as it was first asked for: who has begun to count must not be told another. */
@@ -155,13 +177,20 @@ final class DipCues {
         boolean untold = look.before().done().liftedAt().isEmpty();
         boolean first = (isHolding() || untold)
                 && asked.begunAt().filter(dip.askedAt()::equals).isPresent();
-        CueId id =
-                dip.purpose() == Purpose.HOLD ? CueId.TOUCH_OF_WARMTH : first ? CueId.CRYSTALS_ENOUGH : CueId.PUT_BACK;
-        Reason reason = new DipSize(look, dip.purpose(), asked.response())
+        CueId id = dip.purpose() == Purpose.HOLD ? touch() : first ? firstDip() : CueId.PUT_BACK;
+        Reason reason = new DipSize(look, dip.purpose(), response(dip.purpose()))
                 .reason(whenAsked(dip))
                 .with(Figure.DIP_S, dip.seconds());
         look.due(id, dip.seconds(), reason);
         return asked;
+    }
+
+    private CueId touch() {
+        return look.holdsByAir() ? CueId.TOUCH_OF_WARM_AIR : CueId.TOUCH_OF_WARMTH;
+    }
+
+    private CueId firstDip() {
+        return look.isKept() ? CueId.WARM_UP : CueId.CRYSTALS_ENOUGH;
     }
 
     private Optional<Reason> whenAsked(Dip dip) {
@@ -205,9 +234,18 @@ final class DipCues {
         return then < work.lowCelsius() + HOLD_MARGIN_KELVIN && (hasRoom() || isLeaving());
     }
 
+    /** There the box is set, see {@link HoldCues}; nobody takes the bowl out for seconds. */
+    private boolean inBox() {
+        return look.situation()
+                .setup()
+                .holding()
+                .filter(h -> h.warmth() == Warmth.BOX)
+                .isPresent();
+    }
+
     /** Over a bath so strong that a second of it may go over, it is better to wait until the range is nearly left. */
     private boolean hasRoom() {
-        return new DipSize(look, Purpose.HOLD, dips.response())
+        return new DipSize(look, Purpose.HOLD, response(Purpose.HOLD))
                         .shortestReaches()
                         .orElse(0)
                 <= work.highCelsius();

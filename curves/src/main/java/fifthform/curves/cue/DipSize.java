@@ -22,6 +22,9 @@ final class DipSize {
 
     private static final double SHORTEST_FIRST_SECONDS = 4;
     private static final double LONGEST_FIRST_SECONDS = 10;
+    /** The first touch of warm air, s: a burst of 3 to 5 s is usual (common practice, no source); a dryer needs more. */
+    private static final double AIR_SECONDS = 5;
+
     private static final double USUAL_GRAMS = 600;
     private static final double USUAL_PUSH_KELVIN = 15;
 
@@ -82,6 +85,7 @@ final class DipSize {
     double seconds() {
         if (response.isKnown()) return sized();
         OptionalDouble lastRate = lastRate();
+        if (byAir()) return AIR_SECONDS * size();
         if (lastRate.isEmpty()) return first();
         double byCoast = byCoast(lastRate.getAsDouble());
         return purpose == Purpose.HOLD ? Math.min(first(), byCoast) : byCoast;
@@ -131,11 +135,18 @@ final class DipSize {
 
     /** By what is known of amount and bath; heat for each gram goes with surface by mass. */
     private double first() {
-        Setup setup = look.situation().setup();
-        double size = StrictMath.cbrt(setup.bowl().amountGrams().orElse(USUAL_GRAMS) / USUAL_GRAMS);
         double push = look.bathCelsius().orElse(range().lowCelsius() + USUAL_PUSH_KELVIN) - range().lowCelsius();
-        double seconds = FIRST_SECONDS * size * USUAL_PUSH_KELVIN / Math.max(1, push);
+        double seconds = FIRST_SECONDS * size() * USUAL_PUSH_KELVIN / Math.max(1, push);
         return Math.max(SHORTEST_FIRST_SECONDS, Math.min(LONGEST_FIRST_SECONDS, seconds));
+    }
+
+    private double size() {
+        Setup setup = look.situation().setup();
+        return StrictMath.cbrt(setup.bowl().amountGrams().orElse(USUAL_GRAMS) / USUAL_GRAMS);
+    }
+
+    private boolean byAir() {
+        return purpose == Purpose.HOLD && look.holdsByAir();
     }
 
     /** Why so many seconds, with the sum as it was when they were asked for. */
@@ -152,7 +163,7 @@ final class DipSize {
     private Reason reason() {
         Rule rule = response.isKnown()
                 ? Rule.SIZED_BY_EARLIER_DIPS
-                : lastRate().isPresent() ? Rule.SIZED_BY_COAST : Rule.FIRST_DIP;
+                : lastRate().isPresent() && !byAir() ? Rule.SIZED_BY_COAST : Rule.FIRST_DIP;
         Reason reason = look.reason(rule)
                 .with(Figure.AIM_C, aimCelsius())
                 .with(Figure.RANGE_LOW_C, range().lowCelsius())

@@ -131,7 +131,7 @@ final class DipWatch {
         double overFor = dip.secondsAt(now) - reaction - dip.seconds();
         boolean rose = dip.riseKelvin(now) >= ROSE_KELVIN;
         // Who presses keys is waited for; who presses none has done it by now, and must not be asked for it twice.
-        double wait = contact.evidence() == Evidence.TOLD ? UNSEEN_SECONDS : LATE_HANDS_SECONDS;
+        double wait = contact.evidence() == Evidence.TOLD && !isAir(dip) ? UNSEEN_SECONDS : LATE_HANDS_SECONDS;
         boolean done = overFor >= 0 && rose || overFor >= wait;
         return before.with(done ? dip.looking(later(expected, dip.seconds()), dip.seconds()) : dip);
     }
@@ -169,7 +169,16 @@ final class DipWatch {
         Dips known = turned && dip.riseKelvin(now) >= TELLING_KELVIN
                 ? marked.mark().map(m -> before.late(late(marked, m))).orElse(before)
                 : before;
-        return known.after(learned(before.response(), dip)).looked(now);
+        Dips after =
+                isAir(dip) ? known.afterAir(learned(before.air(), dip)) : known.after(learned(before.response(), dip));
+        return after.looked(now);
+    }
+
+    /** Asked for as a touch of warm air, and the bowl was not taken to the bath all the same. */
+    private boolean isAir(Dip dip) {
+        return dip.purpose() == Purpose.HOLD
+                && look.holdsByAir()
+                && contact.since().isBefore(dip.askedAt());
     }
 
     /** Through a thick wall the fastest rise comes half a minute after the lift; before it nothing can be reckoned. */

@@ -8,9 +8,11 @@ import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Outlook;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.phase.Evidence;
+import fifthform.curves.phase.Melted;
 import fifthform.curves.phase.PhaseProgress;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Holding.Warmth;
 import fifthform.curves.signal.Window.Point;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
@@ -54,6 +56,9 @@ final class Look {
     private static final double KNOWN_LOG_SPREAD = 0.25;
 
     private static final int PACE_SECONDS = 20;
+
+    /** Further below the range a stay until told is quicker than dips; as who wants one lift mends it. Own choice. */
+    private static final double FAR_BELOW_KELVIN = 1.5;
 
     /** Coast of thick glass for a unit of pace, s. Tuned on training kitchens. */
     private static final double LATE_SECONDS = 90;
@@ -257,7 +262,28 @@ final class Look {
      * over, and a hot dip is over within seconds; so it is judged by what is known of the bowl.
      */
     boolean dipsWanted() {
-        return situation.setup().approach() == Approach.TOUCHES_WHERE_UNSURE && !isBowlKnown();
+        return situation.setup().approach() == Approach.TOUCHES_WHERE_UNSURE && !isBowlKnown() && !isFirstWarming();
+    }
+
+    /**
+     * Whether chocolate that came in temper is on its first way up: bars melt for minutes, which no dip of seconds does, and
+     * who has put them over the bath leaves them there until told.
+     */
+    boolean isFirstWarming() {
+        boolean untouched =
+                before.dips().begunAt().isEmpty() && before.done().liftedAt().isEmpty();
+        double low = situation.recipe().work().range().lowCelsius();
+        return isKept() && untouched && (place() == Place.BATH || celsius() < low - FAR_BELOW_KELVIN);
+    }
+
+    /** Whether it came in temper, and has not been made anew since. */
+    boolean isKept() {
+        return situation.batch().melted() == Melted.KEPT;
+    }
+
+    /** Whether the working range is to be held by warm air. */
+    boolean holdsByAir() {
+        return situation.setup().holding().filter(h -> h.warmth() == Warmth.AIR).isPresent();
     }
 
     /** Whether the maker wants to be told one lift, whatever is known: then no dip is ended by its seconds. */

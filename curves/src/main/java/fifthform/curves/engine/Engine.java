@@ -50,7 +50,7 @@ public final class Engine {
                 Window.EMPTY,
                 Optional.empty(),
                 Insight.START,
-                Batch.atStart(start),
+                Batch.atStart(setup.beginning(), start),
                 Coasting.atStart(setup),
                 Calibration.USUAL,
                 Optional.empty(),

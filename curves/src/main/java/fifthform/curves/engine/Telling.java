@@ -84,7 +84,10 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
     /** Melting or cooling again is also a choice after a melt-out. */
     @Override
     public State phaseConfirmed(PhaseConfirmed action) {
-        boolean saidMelted = heard.batch().phase() == Phase.MELT && action.phase() == Phase.COOL;
+        // Of bars that failed no word stands for the melt.
+        boolean saidMelted = heard.batch().phase() == Phase.MELT
+                && action.phase() == Phase.COOL
+                && setup.beginning().again().isEmpty();
         State confirmed = undoably(saidMelted ? heard.crystals() : Optional.empty())
                 .withBatch(heard.batch().confirmed(action.phase(), heard.at()))
                 .withCrystals(saidMelted ? heard.crystals().map(Temper::saidMelted) : heard.crystals());
@@ -137,7 +140,10 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State sampleProved(SampleProved action) {
-        return heard.withAlarms(heard.alarms().chosen());
+        State chosen = heard.withAlarms(heard.alarms().chosen());
+        return action.verdict() == SampleProved.Verdict.IN_TEMPER
+                ? chosen.withCrystals(heard.crystals().map(c -> c.provedKept(setup)))
+                : chosen;
     }
 
     @Override

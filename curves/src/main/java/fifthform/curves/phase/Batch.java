@@ -5,6 +5,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.signal.Window;
 import java.time.Duration;
 import java.time.Instant;
@@ -40,6 +41,21 @@ public record Batch(PhaseProgress progress, Contact contact, Melted melted, Reac
                 Contact.atStart(start),
                 Melted.NOT_YET,
                 Reaction.UNKNOWN);
+    }
+
+    /** A batch that has just begun with what the maker says. */
+    public static Batch atStart(Beginning beginning, Instant start) {
+        Batch usual = atStart(start);
+        if (beginning.isInTemper()) {
+            return new Batch(
+                    PhaseProgress.begin(Phase.REWARM, start, Evidence.ASSUMED),
+                    new Contact(Place.TABLE, start, Evidence.ASSUMED),
+                    Melted.KEPT,
+                    Reaction.UNKNOWN);
+        }
+        return beginning.again().isPresent()
+                ? new Batch(usual.progress, usual.contact, Melted.OLD_CRYSTALS, Reaction.UNKNOWN)
+                : usual;
     }
 
     public Phase phase() {

@@ -16,10 +16,14 @@ import java.time.Instant;
 public enum Melted {
     /** As it came: nothing of its crystals is known, and they are about to be melted. */
     NOT_YET,
+    /** Bars of a failed batch: as above, and what bloomed melts later. Nothing short of the melting range is believed. */
+    OLD_CRYSTALS,
     /** Melted, and not below the working range since. */
     STILL_WARM,
     /** Melted and cooled: from now on heat can harm. */
-    COOLED_SINCE;
+    COOLED_SINCE,
+    /** In temper as it came, and to be kept so: heat can harm from the first reading, and no crystals need be made. */
+    KEPT;
 
     /** What lasts for less is a lump, a touch of the wall or a probe that dips in. Own choice. */
     private static final Duration SUSTAINED = Duration.ofSeconds(10);
@@ -37,6 +41,9 @@ public enum Melted {
 
     private static final Duration FALL_SEEN = Duration.ofMinutes(2);
 
+    /** A probe may be off by so much; as the review of a melt has it, K. */
+    private static final double BELOW_THE_MELT_KELVIN = 2;
+
     /** Above melt-out by this much no form V is left to protect. Own choice. */
     static final double ABOVE_MELT_OUT_KELVIN = 2.0;
 
@@ -49,7 +56,12 @@ public enum Melted {
                 celsius < low && window.warmestThroughout(now.minus(SUSTAINED)).orElse(99) < low;
         return switch (this) {
             case NOT_YET -> hot ? STILL_WARM : NOT_YET;
+            case OLD_CRYSTALS -> {
+                double old = recipe.melt().range().lowCelsius() - BELOW_THE_MELT_KELVIN;
+                yield celsius >= old && hotThroughout(old, window, now.minus(PLAINLY)) ? STILL_WARM : OLD_CRYSTALS;
+            }
             case STILL_WARM -> cool ? COOLED_SINCE : STILL_WARM;
+            case KEPT -> hot ? STILL_WARM : KEPT;
             case COOLED_SINCE -> hot && contact.place() != Place.COLD_WATER ? STILL_WARM : COOLED_SINCE;
         };
     }
@@ -63,10 +75,20 @@ public enum Melted {
                 && window.celsiusAt(from).orElse(0) >= melts;
     }
 
+    /** Whether it is known to have been melted. */
+    public boolean isSeen() {
+        return this == STILL_WARM || this == COOLED_SINCE;
+    }
+
+    /** Whether there are crystals that heat could cost. */
+    boolean hasSeed() {
+        return this == COOLED_SINCE || this == KEPT;
+    }
+
     /** What the maker's word for the phase says of it. */
     Melted told(Phase phase) {
         return switch (phase) {
-            case MELT -> NOT_YET;
+            case MELT -> this == OLD_CRYSTALS ? this : NOT_YET;
             case COOL -> STILL_WARM;
             case SEED, REWARM, WORK, REST -> COOLED_SINCE;
         };

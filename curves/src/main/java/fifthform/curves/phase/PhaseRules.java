@@ -67,20 +67,14 @@ final class PhaseRules {
 
     /** What a conclusion about the phase says of the crystals: a batch that was joined while it cooled was melted. */
     static Melted concluded(Phase next, Phase before, Melted melted) {
-        boolean joined = next == Phase.COOL && before == Phase.MELT && melted == Melted.NOT_YET;
+        boolean joined = next == Phase.COOL && before == Phase.MELT && !melted.isSeen();
         return joined ? Melted.STILL_WARM : melted;
     }
 
     private Phase afterMelt() {
         double highest = progress.highestCelsius().orElse(celsius);
-        boolean wasMelted = melted != Melted.NOT_YET;
+        boolean wasMelted = melted.isSeen();
         boolean falling = celsius <= highest - LEFT_THE_MELT_KELVIN && rate < -0.4;
-        // What rose before it fell was being melted, and its probe has been taken out; what never was above the range
-        // was never melted, but came from a hot kitchen.
-        double lowest = progress.lowestCelsius().orElse(celsius);
-        boolean joinedWhileCooling = highest > recipe.work().range().highCelsius()
-                && celsius <= lowest + JOINED_KELVIN
-                && window.highestRateThroughout(now.minus(SUSTAINED)).orElse(0) < -0.8;
         boolean inColdWater = contact.place() == Place.COLD_WATER;
         boolean saidSo = inColdWater && contact.evidence() == Evidence.TOLD;
         boolean left = saidSo || joinedWhileCooling() || sinksForLong() || melted == Melted.COOLED_SINCE;
@@ -93,21 +87,25 @@ final class PhaseRules {
      */
     private boolean joinedWhileCooling() {
         double lowest = progress.lowestCelsius().orElse(celsius);
-        return wasAboveTheRange()
+        return mayBeJoined()
                 && celsius <= lowest + JOINED_KELVIN
                 && window.highestRateThroughout(now.minus(SUSTAINED)).orElse(0) < -0.8;
     }
 
     /** A weak bath was given up: it sinks as a bowl does and a tip in the air does not. */
     private boolean sinksForLong() {
-        return wasAboveTheRange()
+        return mayBeJoined()
                 && window.highestRateThroughout(now.minus(FOR_LONG)).orElse(0) < -0.2
                 && window.fastestFallSince(now.minus(FOR_LONG)).orElseThrow().kelvinPerMinute()
                         > -Melted.TOO_FAST_KELVIN_PER_MINUTE;
     }
 
-    private boolean wasAboveTheRange() {
-        return progress.highestCelsius().orElse(celsius) > recipe.work().range().highCelsius();
+    /** Bars of a failed batch were melted by nobody before: only what has cooled to the range is believed to cool. */
+    private boolean mayBeJoined() {
+        boolean old = melted == Melted.OLD_CRYSTALS && celsius >= workLow();
+        return !old
+                && progress.highestCelsius().orElse(celsius)
+                        > recipe.work().range().highCelsius();
     }
 
     private Phase afterCool() {
@@ -125,7 +123,9 @@ final class PhaseRules {
 
     private Phase afterRewarm() {
         if (meltedAgain()) return Phase.MELT;
-        if (celsius < coolHigh() && rate < -0.3 && contact.place() != Place.BATH) return Phase.SEED;
+        // What came in temper has no crystals to make, unless somebody cools it on purpose.
+        boolean keeps = melted == Melted.KEPT && contact.place() != Place.COLD_WATER;
+        if (!keeps && celsius < coolHigh() && rate < -0.3 && contact.place() != Place.BATH) return Phase.SEED;
         boolean settled = progress.settledSince()
                 .filter(since -> Duration.between(since, now).compareTo(SETTLED) >= 0)
                 .isPresent();
@@ -150,7 +150,7 @@ final class PhaseRules {
      * risen plainly since its coldest, is being rewarmed.
      */
     private boolean hasWarmed() {
-        if (melted != Melted.COOLED_SINCE) return false;
+        if (!melted.hasSeed()) return false;
         double lowest = progress.lowestCelsius().orElse(celsius);
         boolean above = celsius > recipe.work().range().highCelsius();
         boolean risen = lowest < workLow()

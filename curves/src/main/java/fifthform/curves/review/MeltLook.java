@@ -83,10 +83,13 @@ record MeltLook(
     /** What is joined while it cools was melted by somebody whom nobody watched. */
     private MeltLook judged(Glimpse g) {
         Optional<Misgiving> misgiving = g.after.crystals().map(Temper::watch).flatMap(w -> w.misgiving());
-        boolean unseen = misgiving.filter(m -> m == Misgiving.START_UNKNOWN).isPresent()
-                || highestCelsius == Double.NEGATIVE_INFINITY
-                || g.phase == Phase.WORK
-                || g.phase == Phase.REST;
+        // Bars of a failed batch were melted by nobody before.
+        boolean again = g.setup.beginning().again().isPresent();
+        boolean unseen =
+                misgiving.filter(m -> m == Misgiving.START_UNKNOWN && !again).isPresent()
+                        || highestCelsius == Double.NEGATIVE_INFINITY
+                        || g.phase == Phase.WORK
+                        || g.phase == Phase.REST;
         double low = g.recipe().melt().range().lowCelsius();
         Optional<Cause> said = Optional.empty();
         if (!unseen && highestCelsius < low - BELOW_THE_RANGE_KELVIN) {

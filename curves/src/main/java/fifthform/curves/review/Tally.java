@@ -5,6 +5,7 @@ import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.AlarmId;
+import fifthform.curves.phase.Melted;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.situation.ProbePlace;
@@ -75,7 +76,8 @@ public record Tally(
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Duration.ZERO,
-                Cooled.NOT_YET,
+                // What came in temper was cooled by somebody before.
+                start.batch().melted() == Melted.KEPT ? Cooled.LONG_ENOUGH : Cooled.NOT_YET,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());

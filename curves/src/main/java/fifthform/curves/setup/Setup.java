@@ -21,6 +21,8 @@ import java.util.OptionalDouble;
  * @param origin real or simulated
  * @param approach how the working range is to be reached
  * @param seedGrams seed the maker means to add while it cools, 0 to 20 000 g; empty where no seeding is planned
+ * @param beginning what the batch begins with
+ * @param holding how long it is to be held in the working range, and by what; empty where nothing is planned
  */
 public record Setup(
         Recipe recipe,
@@ -31,7 +33,9 @@ public record Setup(
         OptionalDouble roomCelsius,
         Origin origin,
         Approach approach,
-        OptionalDouble seedGrams) {
+        OptionalDouble seedGrams,
+        Beginning beginning,
+        Optional<Holding> holding) {
     /** From cue to act, until it is measured. Own choice within the 3.5–4 s that trials used. */
     public static final Duration USUAL_REACTION = Duration.ofMillis(3500);
 
@@ -55,6 +59,33 @@ public record Setup(
         Objects.requireNonNull(origin, "origin");
         Objects.requireNonNull(approach, "approach");
         Require.within(seedGrams, 0, 20_000, "seedGrams");
+        Objects.requireNonNull(beginning, "beginning");
+        Objects.requireNonNull(holding, "holding");
+    }
+
+    /** A whole batch without a planned hold. */
+    public Setup(
+            Recipe recipe,
+            Bowl bowl,
+            List<ProbeSetup> probes,
+            Duration reactionTime,
+            OptionalDouble bathCelsius,
+            OptionalDouble roomCelsius,
+            Origin origin,
+            Approach approach,
+            OptionalDouble seedGrams) {
+        this(
+                recipe,
+                bowl,
+                probes,
+                reactionTime,
+                bathCelsius,
+                roomCelsius,
+                origin,
+                approach,
+                seedGrams,
+                Beginning.WHOLE,
+                Optional.empty());
     }
 
     /** The probe in the chocolate. */
@@ -76,21 +107,52 @@ public record Setup(
 
     /** The same set-up with quicker or slower hands. */
     public Setup withReactionTime(Duration other) {
-        return new Setup(recipe, bowl, probes, other, bathCelsius, roomCelsius, origin, approach, seedGrams);
+        return with(recipe, other, approach, seedGrams, beginning, holding);
     }
 
     /** The same set-up with another chocolate. */
     public Setup withRecipe(Recipe other) {
-        return new Setup(other, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin, approach, seedGrams);
+        return with(other, reactionTime, approach, seedGrams, beginning, holding);
     }
 
     /** The same set-up with another way to the working range. */
     public Setup withApproach(Approach other) {
-        return new Setup(recipe, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin, other, seedGrams);
+        return with(recipe, reactionTime, other, seedGrams, beginning, holding);
     }
 
     /** The same set-up with this much seed planned. */
     public Setup withSeedGrams(OptionalDouble other) {
-        return new Setup(recipe, bowl, probes, reactionTime, bathCelsius, roomCelsius, origin, approach, other);
+        return with(recipe, reactionTime, approach, other, beginning, holding);
+    }
+
+    /** The same set-up of a batch that begins otherwise. */
+    public Setup withBeginning(Beginning other) {
+        return with(recipe, reactionTime, approach, seedGrams, other, holding);
+    }
+
+    /** The same set-up with this hold planned. */
+    public Setup withHolding(Optional<Holding> other) {
+        return with(recipe, reactionTime, approach, seedGrams, beginning, other);
+    }
+
+    private Setup with(
+            Recipe otherRecipe,
+            Duration otherReaction,
+            Approach otherApproach,
+            OptionalDouble otherSeed,
+            Beginning otherBeginning,
+            Optional<Holding> otherHolding) {
+        return new Setup(
+                otherRecipe,
+                bowl,
+                probes,
+                otherReaction,
+                bathCelsius,
+                roomCelsius,
+                origin,
+                otherApproach,
+                otherSeed,
+                otherBeginning,
+                otherHolding);
     }
 }

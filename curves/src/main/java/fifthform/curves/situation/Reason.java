@@ -42,6 +42,18 @@ public final class Reason {
         SETTLED,
         /** The curve leaves the working range below. */
         LEAVES_THE_RANGE,
+        /** In temper as it came; what is left of the way up. */
+        KEPT_IN_TEMPER,
+        /** The melt has not erased everything old. */
+        NOT_ALL_MELTED,
+        /** Seed was added, and it has cooled to where its lumps melt no more. */
+        SEED_HAS_GIVEN,
+        /** Where the warm box takes the chocolate in the end, by its drift of some minutes. */
+        DRIFTS_IN_THE_BOX,
+        /** The crystals have grown in a long hold, by the model. */
+        GROWS_THICK,
+        /** The planned hold has lasted as long as it was to. */
+        HELD_AS_PLANNED,
         /** It has cooled past the temperature at which seed would melt. */
         SEED_KEEPS,
         /** The temperature is past a limit. */
@@ -127,6 +139,12 @@ public final class Reason {
         SEED_PCT,
         /** Seed that is planned, g. */
         SEED_G,
+        /** Drift of some minutes, K/min. */
+        DRIFT_K_PER_MIN,
+        /** Where it would settle in the box as it is, °C. */
+        SETTLES_C,
+        /** Share of the hold spent in the working range, %. */
+        IN_RANGE_PCT,
         /** The limit in question, °C. */
         LIMIT_C,
         /** How far the number in question is past the limit, K. */

@@ -18,7 +18,11 @@ class OneCueForOneStayTest {
     private static boolean lifts(Evidence evidence, PlaceOdds odds, Optional<Instant> liftedAt) {
         LiftWait reached = new LiftWait(Optional.of(NOW.minusSeconds(5)), Optional.empty());
         CueBoard before = new CueBoard(
-                Map.of(), reached, Dips.NONE, new Done(0, Done.Seed.NOT_ASKED, Optional.empty(), liftedAt));
+                Map.of(),
+                reached,
+                Dips.NONE,
+                new Done(0, Done.Seed.NOT_ASKED, Optional.empty(), liftedAt),
+                Held.NOT_YET);
         return CueRules.next(new OverTheBath(Approach.ONE_LIFT, evidence, odds).at(NOW, -1), before)
                 .isOpen(CueId.LIFT_NOW);
     }

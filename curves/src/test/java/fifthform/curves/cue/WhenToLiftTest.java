@@ -37,7 +37,8 @@ class WhenToLiftTest {
                 Map.of(),
                 waited,
                 Dips.NONE.with(dip),
-                new Done(0, Done.Seed.NOT_ASKED, Optional.empty(), Optional.empty()));
+                new Done(0, Done.Seed.NOT_ASKED, Optional.empty(), Optional.empty()),
+                Held.NOT_YET);
     }
 
     private static CueBoard next(Approach approach, Evidence evidence, double secondsToLift, boolean counted) {

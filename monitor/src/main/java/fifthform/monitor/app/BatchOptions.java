@@ -6,9 +6,12 @@ import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.bowls.Bowls;
+import fifthform.monitor.model.AgainWords;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
+import fifthform.monitor.settings.Units;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Mixin;
@@ -39,22 +42,36 @@ final class BatchOptions {
             description = "seed you will add while it cools; then you are told when")
     private Double seedGrams;
 
+    @Mixin
+    private BeginningOptions beginning;
+
     @Option(names = "--join", paramLabel = "PHASE", description = "begin in the middle: cool, seed, rewarm or work")
     private String join;
 
     /** The set-up of a new batch; practice knows its own bowl and chocolate unless others are asked for. */
-    Setup setup(ProbeChoice choice, Settings settings, Folders folders, Bowls.Loaded bowls, PrintWriter err)
+    Setup setup(
+            ProbeChoice choice, Settings settings, Folders folders, Bowls.Loaded bowls, Units units, PrintWriter err)
             throws Refusal {
         boolean practice = choice.origin() == Origin.SIMULATED;
+        Optional<EarlierBatch> earlier = beginning.again(folders, choice.origin());
+        Optional<Setup> then = earlier.map(EarlierBatch::setup);
         String usual = practice ? USUAL_CHOCOLATE : settings.lastChocolate().orElse(USUAL_CHOCOLATE);
         String id = chocolate != null ? chocolate : choice.chocolate().orElse(usual);
-        Recipe recipe = recipe(id, folders, err);
-        OptionalDouble amount = within(amountGrams, 10, 20_000, "--amount", "grams");
-        OptionalDouble bath = within(bathCelsius, 20, 99, "--bath", "°C");
-        Bowl named = bowl == null ? Setups.bowl(Bowl.ANY.id(), amount) : BowlWords.named(bowl, amount, bowls);
+        boolean sameChocolate =
+                then.isPresent() && chocolate == null && choice.chocolate().isEmpty();
+        Recipe recipe = sameChocolate ? then.get().recipe() : recipe(id, folders, err);
+        OptionalDouble amount = or(
+                within(amountGrams, 10, 20_000, "--amount", "grams"),
+                then.map(s -> s.bowl().amountGrams()));
+        OptionalDouble bath = or(within(bathCelsius, 20, 99, "--bath", "°C"), then.map(Setup::bathCelsius));
+        String sameBowl = then.map(s -> s.bowl().id())
+                .filter(b -> !b.equals(Bowl.ANY.id()))
+                .orElse(null);
+        String inBowl = bowl == null ? sameBowl : bowl;
+        Bowl named = inBowl == null ? Setups.bowl(Bowl.ANY.id(), amount) : BowlWords.named(inBowl, amount, bowls);
         OptionalDouble seed = within(seedGrams, 1, 20_000, "--seed", "grams");
         new SetupRemarks(recipe).of(bath, amount, seed).forEach(err::println);
-        return new Setup(
+        Setup setup = new Setup(
                 recipe,
                 choice.bowl().orElse(named),
                 choice.probes(),
@@ -63,7 +80,16 @@ final class BatchOptions {
                 choice.roomCelsius(),
                 choice.origin(),
                 lift.or(choice.approach()),
-                seed);
+                seed,
+                beginning.beginning(earlier, choice),
+                beginning.holding(choice));
+        earlier.map(e -> e.lines(units)).orElse(List.of()).forEach(err::println);
+        AgainWords.before(setup, units).forEach(err::println);
+        return setup;
+    }
+
+    private static OptionalDouble or(OptionalDouble said, Optional<OptionalDouble> then) {
+        return said.isPresent() ? said : then.orElse(OptionalDouble.empty());
     }
 
     /** The recipe; one that is only remembered, and is gone, must not keep the maker from starting. */
@@ -80,6 +106,7 @@ final class BatchOptions {
 
     /** The phase that a batch is in already when the watching begins. */
     Optional<Phase> joining() throws Refusal {
+        beginning.checkJoin(join != null);
         if (join == null) return Optional.empty();
         Optional<Phase> phase = Phase.fromWord(join);
         if (phase.isPresent()) return phase;

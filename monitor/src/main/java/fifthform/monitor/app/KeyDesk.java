@@ -302,6 +302,14 @@ final class KeyDesk implements Consumer<Key> {
             moved(Place.TABLE, at);
         } else if (cues.isOpen(CueId.SEED_NOW)) {
             seeded(cues.open().get(CueId.SEED_NOW).figure().orElseThrow());
+        } else if (cues.isOpen(CueId.TOUCH_OF_WARM_AIR)) {
+            say("Good: a touch of warm air needs no key; the curve shows what it gave");
+        } else if (cues.isOpen(CueId.WARM_UP)) {
+            moved(Place.BATH, at);
+        } else if (cues.isOpen(CueId.MELT_FIRST)) {
+            act(new PhaseConfirmed(at, Phase.MELT), "Melting again");
+        } else if (isHoldOnly(cues)) {
+            say("Good: nothing more need be said");
         } else if (cues.isOpen(CueId.TOUCH_OF_WARMTH)) {
             moved(Place.BATH, at);
         } else if (cues.isOpen(CueId.PUT_BACK)) {
@@ -331,6 +339,15 @@ final class KeyDesk implements Consumer<Key> {
     /** A hand is often later than the cue it answers, and that must not end the way up below the range. */
     private static boolean isDip(CueBoard cues, Dip.Stage stage) {
         return cues.dips().dip().filter(dip -> dip.is(stage)).isPresent();
+    }
+
+    /** What is set on a box, taken out or heard ends no phase. */
+    private static boolean isHoldOnly(CueBoard cues) {
+        return cues.isOpen(CueId.BOX_WARMER)
+                || cues.isOpen(CueId.BOX_COOLER)
+                || cues.isOpen(CueId.KEEP_FLUID)
+                || cues.isOpen(CueId.HOLD_OVER)
+                || cues.isOpen(CueId.SEED_OUT);
     }
 
     /** Wiping, stirring and a warmer bath end no phase. */

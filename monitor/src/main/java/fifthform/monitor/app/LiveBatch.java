@@ -7,6 +7,7 @@ import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.model.ClosingLine;
+import fifthform.monitor.model.HoldLine;
 import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.session.SessionLoop;
 import fifthform.monitor.session.SessionSnapshot;
@@ -119,6 +120,7 @@ final class LiveBatch {
                 SessionSnapshot last = watching.run(loop, journal, screens, screen, recipes, raw::tap);
                 raw.close();
                 out.println(ClosingLine.of(last.setup(), last.tally(), units));
+                HoldLine.closing(last.setup(), last.state()).ifPresent(out::println);
                 SurvivedWords.closing(last, units, zone).forEach(out::println);
                 out.println("Kept in " + journal.file());
                 around.ended(last, SessionFiles.name(journal.file()));

@@ -2,7 +2,9 @@ package fifthform.monitor.app;
 
 import fifthform.curves.input.Input;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
@@ -57,6 +59,16 @@ final class PracticeProbe implements ProbeChoice {
     @Override
     public Approach approach() {
         return scenario.habits().plan().approach();
+    }
+
+    @Override
+    public Beginning beginning() {
+        return scenario.habits().plan().beginning();
+    }
+
+    @Override
+    public Optional<Holding> holding() {
+        return scenario.habits().plan().holding();
     }
 
     @Override

@@ -106,7 +106,9 @@ final class PracticeTrainCommand implements Callable<Integer> {
                 OptionalDouble.empty(),
                 probe.origin(),
                 lift.or(probe.approach()),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                probe.beginning(),
+                probe.holding());
     }
 
     /** Lines have no keys, and a bowl in nobody's hands only gets hot. */

@@ -2,7 +2,9 @@ package fifthform.monitor.app;
 
 import fifthform.curves.input.Input;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.monitor.intake.SessionClock;
@@ -35,6 +37,16 @@ interface ProbeChoice {
     /** How the working range is to be reached, where nothing else was asked for. */
     default Approach approach() {
         return Approach.TOUCHES_WHERE_UNSURE;
+    }
+
+    /** What the batch begins with, where nothing else was asked for. */
+    default Beginning beginning() {
+        return Beginning.WHOLE;
+    }
+
+    /** The hold that is planned, where nothing else was asked for. */
+    default Optional<Holding> holding() {
+        return Optional.empty();
     }
 
     /** The recipe that goes with it, where nothing else was asked for. */

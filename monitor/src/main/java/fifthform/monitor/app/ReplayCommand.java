@@ -7,12 +7,12 @@ import fifthform.curves.whatif.Answer;
 import fifthform.curves.whatif.PastBatch;
 import fifthform.curves.whatif.PastLift;
 import fifthform.curves.whatif.Rerun;
-import fifthform.monitor.analyse.Analysis;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.intake.TapeInputs;
 import fifthform.monitor.model.BowlLine;
 import fifthform.monitor.model.CauseWords;
 import fifthform.monitor.model.ClosingLine;
+import fifthform.monitor.model.HoldLine;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.Look;
@@ -123,6 +123,7 @@ final class ReplayCommand implements Callable<Integer> {
         SessionSnapshot last = show(session, told, choices, units);
         PrintWriter out = spec.commandLine().getOut();
         out.println(ClosingLine.of(last.setup(), last.tally(), units));
+        HoldLine.closing(last.setup(), last.state()).ifPresent(out::println);
         SurvivedWords.closing(last, units, session.header().zone()).forEach(out::println);
         Bowl bowl = last.setup().bowl();
         out.println("Of the bowl: "
@@ -155,14 +156,8 @@ final class ReplayCommand implements Callable<Integer> {
         return answer instanceof Answer.Refused ? Exit.ANSWER_IS_NO : Exit.DONE;
     }
 
-    /** Once more through the engine: what is told of a batch must not hang on how it was shown. */
     private static List<String> causes(Session session, Units units) {
-        Analysis analysis = new Analysis(
-                session.header().session(),
-                session.header().setup(),
-                session.header().start());
-        session.inputs().map(Recorded::input).forEach(analysis::take);
-        return new CauseWords(units, session.header().zone()).lines(analysis.causes());
+        return new CauseWords(units, session.header().zone()).lines(EarlierBatch.causes(session));
     }
 
     private ReplayOnDesk onDesk(Settings settings, Units units) {

@@ -42,7 +42,9 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  monitor/run watch --probe practice",
-            "  monitor/run watch --probe /dev/ttyUSB0 --chocolate milk --bowl steel --amount 800"
+            "  monitor/run watch --probe /dev/ttyUSB0 --chocolate milk --bowl steel --amount 800",
+            "  monitor/run watch --probe /dev/ttyUSB0 --again last",
+            "  monitor/run watch --probe /dev/ttyUSB0 --join work --hold 60m --warm-by air"
         })
 final class WatchCommand implements Callable<Integer> {
     @Mixin
@@ -89,7 +91,7 @@ final class WatchCommand implements Callable<Integer> {
         if (cutOff.isPresent()) CutOff.mustFit(cutOff.get(), choice);
         Setup setup = cutOff.isPresent()
                 ? cutOff.get().header().setup()
-                : batch.setup(choice, settings, folders, bowls, err());
+                : batch.setup(choice, settings, folders, bowls, units, err());
         List<Recipe> recipes = Recipes.load(folders.recipes()).known().stream()
                 .map(KnownRecipe::recipe)
                 .toList();

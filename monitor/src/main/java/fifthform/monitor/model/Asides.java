@@ -31,6 +31,13 @@ final class Asides {
                         ? ""
                         : "held " + Spans.words(recipe.melt().dwell());
             case STOP_COOLING -> "it sinks on to " + celsius(figure);
+            case MELT_FIRST -> "old crystals are left; hold it at " + celsius(figure) + " first";
+            case WARM_UP -> figure.isPresent() ? firstDip(reason) : "never over " + celsius(warn());
+            case SEED_OUT -> "they melt no more, and only thicken it";
+            case TOUCH_OF_WARM_AIR -> beforeItThickens(reason);
+            case BOX_WARMER, BOX_COOLER -> settles(reason);
+            case KEEP_FLUID -> "or stir in a little melted chocolate";
+            case HOLD_OVER -> inRange(reason);
             case STIR_ON -> "crystals are forming";
             case SEED_NOW -> "it keeps its crystals under " + celsius(keeps(reason));
             case CRYSTALS_ENOUGH -> figure.isPresent() ? firstDip(reason) : "gently, and keep stirring";
@@ -44,6 +51,20 @@ final class Asides {
             case PUT_BACK -> fellShort(reason);
             case IN_RANGE -> celsius(figure);
         };
+    }
+
+    private OptionalDouble warn() {
+        return OptionalDouble.of(recipe.meltOut().warnCelsius());
+    }
+
+    private String settles(Reason reason) {
+        OptionalDouble there = reason.figure(Figure.SETTLES_C);
+        return there.isPresent() ? "as it is, it goes to " + celsius(there) : "";
+    }
+
+    private static String inRange(Reason reason) {
+        OptionalDouble share = reason.figure(Figure.IN_RANGE_PCT);
+        return share.isPresent() ? Math.round(share.getAsDouble()) + " % of it in range" : "";
     }
 
     private OptionalDouble keeps(Reason reason) {

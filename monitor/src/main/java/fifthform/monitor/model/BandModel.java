@@ -36,19 +36,33 @@ final class BandModel {
             CueId.LIFT_NOW,
             CueId.OFF_NOW,
             CueId.STOP_COOLING,
+            CueId.MELT_FIRST,
             CueId.MELTED,
             CueId.SEED_NOW,
+            CueId.SEED_OUT,
             CueId.CRYSTALS_ENOUGH,
+            CueId.WARM_UP,
             CueId.WEAK_BATH,
             CueId.PUT_BACK,
             CueId.GET_READY,
             CueId.THICKENS_SOON,
             CueId.TOUCH_OF_WARMTH,
+            CueId.TOUCH_OF_WARM_AIR,
+            CueId.BOX_WARMER,
+            CueId.BOX_COOLER,
+            CueId.HOLD_OVER,
+            CueId.KEEP_FLUID,
             CueId.IN_RANGE,
             CueId.WIPE_AND_STIR);
 
     /** Steps that warm the chocolate. */
-    private static final List<CueId> WARMING = List.of(CueId.CRYSTALS_ENOUGH, CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH);
+    private static final List<CueId> WARMING = List.of(
+            CueId.CRYSTALS_ENOUGH,
+            CueId.WARM_UP,
+            CueId.PUT_BACK,
+            CueId.TOUCH_OF_WARMTH,
+            CueId.TOUCH_OF_WARM_AIR,
+            CueId.BOX_WARMER);
 
     private final Setup setup;
     private final State state;

@@ -99,8 +99,12 @@ final class CalmModel {
 
     /** The honest word where one lift would be a gamble. */
     private Optional<Band> unsure() {
+        // On its first way up chocolate in temper stays on until told, see the cue that put it there.
+        boolean firstWarming = setup.beginning().isInTemper()
+                && state.cues().dips().begunAt().isEmpty()
+                && state.cues().done().liftedAt().isEmpty();
         return turnIfLifted()
-                .filter(turn -> isWide(setup, turn))
+                .filter(turn -> !firstWarming && isWide(setup, turn))
                 .map(turn -> calm("Unsure: short dips, lift at the first rise", "turns at " + band(turn)));
     }
 

@@ -14,12 +14,14 @@ public final class ClosingLine {
     public static String of(Setup setup, Tally tally, Units units) {
         Recipe recipe = setup.recipe();
         String what = setup.origin() == Origin.SIMULATED ? "Practice batch (simulated), " : "Batch, ";
-        return what + recipe.name() + ": " + verdict(tally, recipe) + " " + figures(tally, units);
+        String kind = AgainWords.kind(setup.beginning());
+        return what + recipe.name() + (kind.isEmpty() ? "" : ", " + kind) + ": " + verdict(setup, tally) + " "
+                + figures(setup, tally, units);
     }
 
-    private static String verdict(Tally tally, Recipe recipe) {
-        return switch (tally.verdict(recipe)) {
-            case IN_RANGE -> "cooled long enough, and stayed below the warning temperature.";
+    private static String verdict(Setup setup, Tally tally) {
+        return switch (tally.verdict(setup.recipe())) {
+            case IN_RANGE -> before(setup) + ", and stayed below the warning temperature.";
             case OVER_RANGE -> "went over the working range, but not to melt-out.";
             case MELT_OUT -> "reached melt-out: prove a sample before you pour.";
             case NOT_COOLED -> "came to the working range without the full hold in the cool.";
@@ -27,9 +29,17 @@ public final class ClosingLine {
         };
     }
 
-    private static String figures(Tally tally, Units units) {
-        return "Lowest in the cool " + shown(tally.lowestCoolCelsius(), units) + ", highest after it "
-                + shown(tally.highestWorkCelsius(), units) + ", " + Spans.words(tally.overRange())
+    private static String before(Setup setup) {
+        return setup.beginning().isInTemper() ? "came in temper" : "cooled long enough";
+    }
+
+    private static String figures(Setup setup, Tally tally, Units units) {
+        boolean kept =
+                setup.beginning().isInTemper() && tally.lowestCoolCelsius().isEmpty();
+        String cool = kept
+                ? "Highest "
+                : "Lowest in the cool " + shown(tally.lowestCoolCelsius(), units) + ", highest after it ";
+        return cool + shown(tally.highestWorkCelsius(), units) + ", " + Spans.words(tally.overRange())
                 + " over the working range.";
     }
 

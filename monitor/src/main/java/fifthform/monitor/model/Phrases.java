@@ -44,6 +44,17 @@ public final class Phrases {
     public String headline(CueId cue, OpenCue open, Phase phase) {
         return switch (cue) {
             case MELTED -> "All melted: into the cold water";
+            case MELT_FIRST -> "Not melted yet: back over the hot water";
+            case WARM_UP ->
+                open.figure().isPresent()
+                        ? "Over the bath about " + seconds(open.figure()) + ", then off"
+                        : "In temper: over mild warm water, stir";
+            case SEED_OUT -> "Take out the lumps of seed";
+            case TOUCH_OF_WARM_AIR -> "About " + seconds(open.figure()) + " of warm air, keep it moving";
+            case BOX_WARMER -> "Box " + difference(open.figure()) + " warmer";
+            case BOX_COOLER -> "Box " + difference(open.figure()) + " cooler";
+            case KEEP_FLUID -> "Growing thick: up to " + celsius(open.figure()) + ", no higher";
+            case HOLD_OVER -> "Held as planned: " + minutes(open.figure()) + " are over";
             case STOP_COOLING -> "Out of the water now";
             case STIR_ON -> "Stir here " + minutes(open.figure()) + " more";
             case SEED_NOW -> "Add" + grams(open.figure()) + " seed now";
@@ -210,6 +221,10 @@ public final class Phrases {
 
     private String celsius(OptionalDouble figure) {
         return figure.isPresent() ? units.withUnit(figure.getAsDouble()) : "–";
+    }
+
+    private String difference(OptionalDouble figure) {
+        return figure.isPresent() ? units.difference(figure.getAsDouble()) : "a little";
     }
 
     private static String seconds(OptionalDouble figure) {

@@ -29,6 +29,7 @@ final class ReasonWords {
 
     private void rule() {
         DipWords dip = new DipWords(reason, units);
+        HoldWords hold = new HoldWords(reason, units);
         TroubleWords trouble = new TroubleWords(reason, units);
         switch (reason.rule()) {
             case HELD_LONG_ENOUGH -> heldLongEnough();
@@ -58,6 +59,12 @@ final class ReasonWords {
             case SEED_KEEPS ->
                 say("It stands" + stands(" at ") + ", under " + celsius(Figure.RANGE_HIGH_C)
                         + ", above which seed melts away" + (has(Figure.SEED_G) ? "; planned: " + grams() : "") + ".");
+            case KEPT_IN_TEMPER -> say(hold.kept());
+            case NOT_ALL_MELTED -> say(hold.notMelted());
+            case SEED_HAS_GIVEN -> say(hold.seedOut());
+            case DRIFTS_IN_THE_BOX -> say(hold.box());
+            case GROWS_THICK -> say(hold.thick());
+            case HELD_AS_PLANNED -> say(hold.over());
             case PAST_A_LIMIT -> said.addAll(trouble.past());
             case FORECAST_PASSES_A_LIMIT -> said.addAll(trouble.forecast());
             case LIFT_IS_OVERDUE -> said.addAll(trouble.overdue());

@@ -120,7 +120,8 @@ public final class WatchModel {
         String vessel = bowl.material() == BowlMaterial.UNKNOWN
                 ? ""
                 : ", " + bowl.material().word() + " bowl";
-        return recipe.name() + amount + vessel;
+        String kind = AgainWords.kind(snapshot.setup().beginning());
+        return recipe.name() + amount + vessel + (kind.isEmpty() ? "" : ", " + kind);
     }
 
     private List<Mark> marks() {
@@ -292,8 +293,10 @@ public final class WatchModel {
                 .orElse(PROVE);
         String bowl = BowlLine.of(snapshot.setup().bowl(), state.coasting(), units);
         Crystals crystals = crystals();
+        Optional<String> held = new HoldLine(snapshot.setup(), state).line(look.zone());
         // Alarms fill their strip after an overshoot, and this must not be what is left out.
         if (!crystals.survived().isEmpty()) return crystals.survived();
+        if (held.isPresent()) return held.get();
         if (!crystals.question().isEmpty()) return crystals.question() + " · " + bowl;
         // The word about the crystals says it already.
         if (crystals.isSaid() && news.equals(PROVE)) return bowl;

@@ -57,11 +57,24 @@ final class CueLog {
         return switch (cue) {
             case MELTED -> Optional.of(move -> move.from() == Spot.HOT_BATH);
             case STOP_COOLING -> Optional.of(move -> move.from() == Spot.COLD_WATER);
-            case CRYSTALS_ENOUGH -> Optional.of(move -> move.to() == Spot.WARM_BATH);
+            case MELT_FIRST -> Optional.of(move -> move.to() == Spot.HOT_BATH);
+            case CRYSTALS_ENOUGH, WARM_UP -> Optional.of(move -> move.to() == Spot.WARM_BATH);
             case LIFT_NOW, OFF_NOW -> Optional.of(move -> move.from() == Spot.WARM_BATH);
             case PUT_BACK -> Optional.of(move -> move.to() != Spot.TABLE);
             case TOUCH_OF_WARMTH -> Optional.of(move -> move.to() == Spot.WARM_BATH);
-            case STIR_ON, GET_READY, IN_RANGE, SEED_NOW, WIPE_AND_STIR, WEAK_BATH, THICKENS_SOON -> Optional.empty();
+            case STIR_ON,
+                    GET_READY,
+                    IN_RANGE,
+                    SEED_NOW,
+                    SEED_OUT,
+                    WIPE_AND_STIR,
+                    WEAK_BATH,
+                    TOUCH_OF_WARM_AIR,
+                    BOX_WARMER,
+                    BOX_COOLER,
+                    KEEP_FLUID,
+                    HOLD_OVER,
+                    THICKENS_SOON -> Optional.empty();
         };
     }
 }

@@ -125,13 +125,25 @@ public final class DebriefText {
         String what = switch (answer.cue()) {
             case MELTED -> "off the hot water";
             case STOP_COOLING -> "out of the cold";
-            case CRYSTALS_ENOUGH -> "back to warm water";
+            case MELT_FIRST -> "back to hot water";
+            case CRYSTALS_ENOUGH, WARM_UP -> "back to warm water";
             case LIFT_NOW -> "lift";
             case OFF_NOW -> "off after a touch";
             case PUT_BACK -> "put back";
             case TOUCH_OF_WARMTH -> "touch of warmth";
-            case STIR_ON, GET_READY, IN_RANGE, SEED_NOW, WIPE_AND_STIR, WEAK_BATH, THICKENS_SOON ->
-                answer.cue().word();
+            case STIR_ON,
+                    GET_READY,
+                    IN_RANGE,
+                    SEED_NOW,
+                    SEED_OUT,
+                    WIPE_AND_STIR,
+                    WEAK_BATH,
+                    TOUCH_OF_WARM_AIR,
+                    BOX_WARMER,
+                    BOX_COOLER,
+                    KEEP_FLUID,
+                    HOLD_OVER,
+                    THICKENS_SOON -> answer.cue().word();
         };
         return what + " " + answer.took().map(DebriefText::late).orElse("not answered");
     }

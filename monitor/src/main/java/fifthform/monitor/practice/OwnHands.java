@@ -133,7 +133,7 @@ public final class OwnHands implements Maker {
             case HOT_BATH -> "hot water";
             case WARM_BATH -> "warm water";
             case COLD_WATER -> "cold water";
-            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE -> "off the water";
+            case TABLE, COOL_CLOTH, WARM_CLOTH, WARM_BOX, FRIDGE -> "off the water";
         };
         return where + (held.stirring() == Stirring.STIRRED ? ", stirred" : ", not stirred");
     }

@@ -31,12 +31,17 @@ public final class PracticePace implements SessionListener {
     /** Steps that are due now; the others stand for minutes. */
     private static final Set<CueId> DUE_NOW = EnumSet.of(
             CueId.MELTED,
+            CueId.MELT_FIRST,
+            CueId.WARM_UP,
             CueId.STOP_COOLING,
             CueId.CRYSTALS_ENOUGH,
             CueId.LIFT_NOW,
             CueId.OFF_NOW,
             CueId.PUT_BACK,
-            CueId.TOUCH_OF_WARMTH);
+            CueId.TOUCH_OF_WARMTH,
+            CueId.TOUCH_OF_WARM_AIR,
+            CueId.BOX_WARMER,
+            CueId.BOX_COOLER);
 
     /** How long a step is shown at the speed of life; a maker who takes no notice must not hold up the batch. */
     private static final Duration SHOWN = Duration.ofSeconds(5);

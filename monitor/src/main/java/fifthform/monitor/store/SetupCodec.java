@@ -3,10 +3,13 @@ package fifthform.monitor.store;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlAnswers;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.Holding;
+import fifthform.curves.setup.Holding.Warmth;
 import fifthform.curves.setup.LearnedCoast;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeId;
@@ -29,6 +32,8 @@ import java.util.Optional;
 
 /** A set-up as JSON and back. The recipe stands in it as its whole text, so that a session explains itself. */
 public final class SetupCodec {
+    private static final String IN_TEMPER = "in-temper";
+
     private SetupCodec() {}
 
     /**
@@ -44,7 +49,7 @@ public final class SetupCodec {
     }
 
     static JsonLine write(Setup setup) {
-        return new JsonLine()
+        JsonLine line = new JsonLine()
                 .text("recipe", RecipeText.write(setup.recipe()))
                 .object("bowl", bowl(setup.bowl()))
                 .objects(
@@ -55,6 +60,13 @@ public final class SetupCodec {
                 .text("origin", setup.origin().word())
                 .text("lift", setup.approach().word())
                 .number("seed_g", setup.seedGrams());
+        // Whole batches without a plan have no such words, and sessions of before them were all of that kind.
+        setup.beginning().again().ifPresent(session -> line.text("again", session));
+        if (setup.beginning().isInTemper()) line.text("begins", IN_TEMPER);
+        setup.holding()
+                .ifPresent(hold -> line.raw("hold_s", SessionTime.text(hold.time()))
+                        .text("warm_by", hold.warmth().word()));
+        return line;
     }
 
     static Setup read(JsonObject json) throws UnreadableJson {
@@ -70,10 +82,25 @@ public final class SetupCodec {
                     json.optionalNumber("room_c"),
                     json.choice("origin", Origin.values(), Origin::word),
                     approach(json),
-                    json.optionalNumber("seed_g"));
+                    json.optionalNumber("seed_g"),
+                    beginning(json),
+                    holding(json));
         } catch (IllegalArgumentException e) {
             throw new UnreadableJson(e.getMessage());
         }
+    }
+
+    private static Beginning beginning(JsonObject json) throws UnreadableJson {
+        if (json.has("again")) return new Beginning.Again(json.text("again"));
+        if (!json.has("begins")) return Beginning.WHOLE;
+        if (json.text("begins").equals(IN_TEMPER)) return new Beginning.InTemper();
+        throw new UnreadableJson("begins was " + json.text("begins") + ", and can only be " + IN_TEMPER);
+    }
+
+    private static Optional<Holding> holding(JsonObject json) throws UnreadableJson {
+        if (!json.has("hold_s")) return Optional.empty();
+        return Optional.of(new Holding(
+                SessionTime.duration(json, "hold_s"), json.choice("warm_by", Warmth.values(), Warmth::word)));
     }
 
     /** Sessions of before touches were asked for were all of one lift. */

@@ -174,11 +174,12 @@ class BandModelTest {
         Dips dips = new Dips(
                 Optional.of(dip),
                 was.dips().response(),
+                was.dips().air(),
                 OptionalDouble.empty(),
                 Optional.empty(),
                 Optional.of(now.minusSeconds(9)),
                 Optional.empty());
-        CueBoard counted = new CueBoard(Map.of(), was.lift(), dips, was.done());
+        CueBoard counted = new CueBoard(Map.of(), was.lift(), dips, was.done(), was.held());
         String why = String.join(
                 " ", picture(Altered.with(s, Altered.with(s.state(), counted))).why());
         assertFalse(why.contains("Nothing is due"), why);

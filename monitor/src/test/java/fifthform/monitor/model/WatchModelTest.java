@@ -375,7 +375,7 @@ class WatchModelTest {
         Done over = new Done(0, Done.Seed.OVER, Optional.empty(), Optional.empty());
         SessionSnapshot unsaid = new SessionSnapshot(
                 s.setup().withSeedGrams(OptionalDouble.of(60)),
-                Altered.with(s.state(), new CueBoard(was.open(), was.lift(), was.dips(), over)),
+                Altered.with(s.state(), new CueBoard(was.open(), was.lift(), was.dips(), over, was.held())),
                 s.tally(),
                 s.trace(),
                 s.rawCelsius(),

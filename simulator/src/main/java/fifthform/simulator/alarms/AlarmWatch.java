@@ -126,7 +126,7 @@ final class AlarmWatch {
         return switch (spot) {
             case HOT_BATH, WARM_BATH -> Place.BATH;
             case COLD_WATER -> Place.COLD_WATER;
-            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE -> Place.TABLE;
+            case TABLE, COOL_CLOTH, WARM_CLOTH, WARM_BOX, FRIDGE -> Place.TABLE;
         };
     }
 

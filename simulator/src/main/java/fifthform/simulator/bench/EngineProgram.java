@@ -52,7 +52,9 @@ public record EngineProgram(Setup setup, State state) implements Program {
                 OptionalDouble.empty(),
                 Origin.SIMULATED,
                 scenario.habits().plan().approach(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                scenario.habits().plan().beginning(),
+                scenario.habits().plan().holding());
     }
 
     private static ProbeSetup probe(ProbeId id, Role role, AdapterSettings adapter) {

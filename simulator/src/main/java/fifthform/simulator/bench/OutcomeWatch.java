@@ -29,6 +29,8 @@ final class OutcomeWatch {
     void saw(Instant at, double bulkCelsius, Spot now) {
         boolean beginning = first.isEmpty();
         if (beginning) first = Optional.of(at);
+        // Chocolate in temper goes to the warm water at once.
+        if (part == Part.MELT && now == Spot.WARM_BATH) part = Part.COOL;
         if (part == Part.MELT && now == Spot.COLD_WATER) part = Part.COOL;
         boolean rewarmBegins = part == Part.COOL && now == Spot.WARM_BATH;
         if (rewarmBegins) part = Part.AFTER;

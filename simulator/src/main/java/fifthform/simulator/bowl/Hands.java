@@ -11,8 +11,13 @@ import java.util.Objects;
  * @param towel whether the outside is being wiped
  * @param blower whether hot air is blown at the chocolate
  * @param probe where the chocolate's probe is
+ * @param boxCelsius air of the warm box, 15 to 60 °C; of no meaning while the bowl is not in it
  */
-public record Hands(Spot spot, double stirVigourFraction, Towel towel, Blower blower, ProbePlace probe) {
+public record Hands(
+        Spot spot, double stirVigourFraction, Towel towel, Blower blower, ProbePlace probe, double boxCelsius) {
+    /** The box before anybody turns it. */
+    public static final double USUAL_BOX_CELSIUS = 32;
+
     /** Whether the outside of the bowl is being wiped. */
     public enum Towel {
         LEFT,
@@ -25,6 +30,12 @@ public record Hands(Spot spot, double stirVigourFraction, Towel towel, Blower bl
         Objects.requireNonNull(towel, "towel");
         Objects.requireNonNull(blower, "blower");
         Objects.requireNonNull(probe, "probe");
+        Require.within(boxCelsius, 15, 60, "boxCelsius");
+    }
+
+    /** There is no box. */
+    public Hands(Spot spot, double stirVigourFraction, Towel towel, Blower blower, ProbePlace probe) {
+        this(spot, stirVigourFraction, towel, blower, probe, USUAL_BOX_CELSIUS);
     }
 
     /** Nothing blown, the probe in the chocolate. */
@@ -44,11 +55,11 @@ public record Hands(Spot spot, double stirVigourFraction, Towel towel, Blower bl
 
     /** The same with hot air, or without. */
     public Hands blowing(Blower with) {
-        return new Hands(spot, stirVigourFraction, towel, with, probe);
+        return new Hands(spot, stirVigourFraction, towel, with, probe, boxCelsius);
     }
 
     /** The same with the probe there. */
     public Hands probeAt(ProbePlace place) {
-        return new Hands(spot, stirVigourFraction, towel, blower, place);
+        return new Hands(spot, stirVigourFraction, towel, blower, place, boxCelsius);
     }
 }

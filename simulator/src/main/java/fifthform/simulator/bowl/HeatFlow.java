@@ -100,7 +100,11 @@ final class HeatFlow {
         bowl = kitchen.bowl();
         area = kitchen.wettedSquareMetres();
         boolean inFridge = hands.spot() == Spot.FRIDGE;
-        airCelsius = inFridge ? kitchen.room().fridgeCelsius() : kitchen.room().celsius();
+        airCelsius = switch (hands.spot()) {
+            case FRIDGE -> kitchen.room().fridgeCelsius();
+            case WARM_BOX -> hands.boxCelsius();
+            default -> kitchen.room().celsius();
+        };
         airVapour = inFridge
                 ? FRIDGE_HUMIDITY_FRACTION * Vapour.saturated(airCelsius)
                 : kitchen.room().vapour();
@@ -114,7 +118,7 @@ final class HeatFlow {
             case HOT_BATH -> HOT;
             case WARM_BATH -> WARM;
             case COLD_WATER -> COLD;
-            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE -> NOWHERE;
+            case TABLE, COOL_CLOTH, WARM_CLOTH, WARM_BOX, FRIDGE -> NOWHERE;
         };
     }
 
@@ -225,8 +229,8 @@ final class HeatFlow {
         if (onCloth) return;
         boolean onTable = hands.spot() == Spot.TABLE;
         double free = area * (onTable ? exchange.exposedFraction() : 1);
-        double convection =
-                (wet ? exchange.wetToAir() : exchange.dryToAir()) * (onTable ? 1 : DRAUGHT_FACTOR_IN_FRIDGE);
+        double convection = (wet ? exchange.wetToAir() : exchange.dryToAir())
+                * (hands.spot() == Spot.FRIDGE ? DRAUGHT_FACTOR_IN_FRIDGE : 1);
         double emissivity = wet ? WET_EMISSIVITY : bowl.material().emissivity();
         double toAir = convection + radiation(emissivity, celsius[outer]);
         outerToAir = free * (wet ? toAir : toAir == 0 ? 0 : bowl.throughHalf(toAir));

@@ -166,7 +166,7 @@ public record Kitchen(
                 change.warm(poured(warmBath, state.warm(), kilograms, celsius)).done();
             case COLD_WATER ->
                 change.cold(poured(coldWater, state.cold(), kilograms, celsius)).done();
-            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE ->
+            case TABLE, COOL_CLOTH, WARM_CLOTH, WARM_BOX, FRIDGE ->
                 throw new IllegalArgumentException("bath must be HOT_BATH, WARM_BATH or COLD_WATER, was " + bath);
         };
     }
@@ -201,7 +201,8 @@ public record Kitchen(
                 Change.of(state).warm(hotter(state.warm(), kelvin)).done();
             case COLD_WATER ->
                 Change.of(state).cold(hotter(state.cold(), kelvin)).done();
-            case TABLE, FRIDGE, COOL_CLOTH, WARM_CLOTH -> throw new IllegalArgumentException("no water: " + water);
+            case TABLE, FRIDGE, COOL_CLOTH, WARM_CLOTH, WARM_BOX ->
+                throw new IllegalArgumentException("no water: " + water);
         };
     }
 
@@ -219,7 +220,7 @@ public record Kitchen(
                     .done();
         }
         return switch (hands.spot()) {
-            case TABLE, FRIDGE -> state;
+            case TABLE, FRIDGE, WARM_BOX -> state;
             case COOL_CLOTH -> wrungOut(state, hands, state.coldWaterCelsius());
             case WARM_CLOTH -> wrungOut(state, hands, state.warmBathCelsius());
             case HOT_BATH -> wetted(state, state.hotBathCelsius());

@@ -15,5 +15,7 @@ public enum Spot {
     /** Wrapped in a cloth wrung out of the warm water. */
     WARM_CLOTH,
     /** On a shelf of the fridge. */
-    FRIDGE
+    FRIDGE,
+    /** In a box whose air is kept at a temperature. */
+    WARM_BOX
 }

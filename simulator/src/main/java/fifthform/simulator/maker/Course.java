@@ -14,16 +14,20 @@ import java.util.Optional;
  * @param spot where the bowl stands
  * @param movedAt when it was last moved
  * @param backOnTableAt when a visit to some water or cloth ends
+ * @param airUntil until when warm air is blown; empty before any was
+ * @param boxTurnedKelvin how far the warm box has been turned up, K
  */
 record Course(
         Stage stage,
         Optional<Instant> stageSince,
         Spot spot,
         Optional<Instant> movedAt,
-        Optional<Instant> backOnTableAt) {
+        Optional<Instant> backOnTableAt,
+        Optional<Instant> airUntil,
+        double boxTurnedKelvin) {
     /** Nothing done yet; the bowl stands on the table. */
-    static final Course BEFORE =
-            new Course(Stage.MELTING, Optional.empty(), Spot.TABLE, Optional.empty(), Optional.empty());
+    static final Course BEFORE = new Course(
+            Stage.MELTING, Optional.empty(), Spot.TABLE, Optional.empty(), Optional.empty(), Optional.empty(), 0);
 
     Course {
         Objects.requireNonNull(stage, "stage");
@@ -31,6 +35,21 @@ record Course(
         Objects.requireNonNull(spot, "spot");
         Objects.requireNonNull(movedAt, "movedAt");
         Objects.requireNonNull(backOnTableAt, "backOnTableAt");
+        Objects.requireNonNull(airUntil, "airUntil");
+    }
+
+    /** The same with warm air until then. */
+    Course blowing(Instant until) {
+        return new Course(stage, stageSince, spot, movedAt, backOnTableAt, Optional.of(until), boxTurnedKelvin);
+    }
+
+    boolean isBlowing(Instant at) {
+        return airUntil.filter(at::isBefore).isPresent();
+    }
+
+    /** The same with the box warmer by so much, K. */
+    Course boxTurned(double kelvin) {
+        return new Course(stage, stageSince, spot, movedAt, backOnTableAt, airUntil, boxTurnedKelvin + kelvin);
     }
 
     /** How long the present stage has lasted. */
@@ -41,17 +60,20 @@ record Course(
     /** Begins this stage, or goes back to its beginning without a new patience: the bowl goes where it belongs. */
     Course begin(Instant at, Stage next) {
         Optional<Instant> since = stage == next && stageSince.isPresent() ? stageSince : Optional.of(at);
-        return new Course(next, since, spot, movedAt, Optional.empty()).moved(at, next.spot());
+        return new Course(next, since, spot, movedAt, Optional.empty(), airUntil, boxTurnedKelvin)
+                .moved(at, next.spot());
     }
 
     /** Puts the bowl somewhere for a while; then it stands on the table again. The stage stays. */
     Course visit(Instant at, Spot visited, Duration time) {
-        return new Course(stage, stageSince, spot, movedAt, Optional.of(at.plus(time))).moved(at, visited);
+        return new Course(stage, stageSince, spot, movedAt, Optional.of(at.plus(time)), airUntil, boxTurnedKelvin)
+                .moved(at, visited);
     }
 
     /** Ends a visit at once. */
     Course backOnTable(Instant at) {
-        return new Course(stage, stageSince, spot, movedAt, Optional.empty()).moved(at, Spot.TABLE);
+        return new Course(stage, stageSince, spot, movedAt, Optional.empty(), airUntil, boxTurnedKelvin)
+                .moved(at, Spot.TABLE);
     }
 
     /** Ends a visit whose time is over. */
@@ -60,6 +82,8 @@ record Course(
     }
 
     private Course moved(Instant at, Spot to) {
-        return to == spot ? this : new Course(stage, stageSince, to, Optional.of(at), backOnTableAt);
+        return to == spot
+                ? this
+                : new Course(stage, stageSince, to, Optional.of(at), backOnTableAt, airUntil, boxTurnedKelvin);
     }
 }

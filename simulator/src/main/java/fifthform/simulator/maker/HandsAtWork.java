@@ -7,6 +7,7 @@ import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.MakerAction.SeedAdded;
 import fifthform.curves.input.StoreTrouble;
+import fifthform.curves.setup.Holding.Warmth;
 import fifthform.simulator.bowl.Blower;
 import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.Hands.Towel;
@@ -65,7 +66,7 @@ final class HandsAtWork {
     }
 
     Next next() {
-        if (course.stageSince().isEmpty()) moveTo(course.begin(at, Stage.MELTING));
+        if (course.stageSince().isEmpty()) moveTo(course.begin(at, first()));
         Distractions.Disk before = distractions.disk();
         distractions = distractions.at(at);
         if (distractions.disk() != before) presses.add(storeTrouble());
@@ -77,15 +78,36 @@ final class HandsAtWork {
             doWhatIsDue();
             judge();
             moveTo(distractions.visits(course, at));
+            moveTo(intoTheBox());
             towel = wipe();
             seedGrams = seed();
             spoon = spoon.at(at);
         }
         Probe probe = probe();
-        Blower blower = away ? Blower.OFF : distractions.blower(at);
-        Hands hands =
-                new Hands(course.spot(), away ? 0 : spoon.vigourFraction(), towel, blower, distractions.unnoticed(at));
+        Blower blower = away ? Blower.OFF : course.isBlowing(at) ? Blower.HAIR_DRYER : distractions.blower(at);
+        Hands hands = new Hands(
+                course.spot(),
+                away ? 0 : spoon.vigourFraction(),
+                towel,
+                blower,
+                distractions.unnoticed(at),
+                boxCelsius());
         return new Next(after(person.intentions(), probe), new Acts(hands, probe, seedGrams, splashGrams, presses));
+    }
+
+    /** Who has chocolate in temper waits to be told; all others melt. */
+    private Stage first() {
+        return person.habits().plan().beginning().isInTemper() ? Stage.HOLDING : Stage.MELTING;
+    }
+
+    private Course intoTheBox() {
+        boolean stands = course.stage() == Stage.POURING && course.spot() == Spot.TABLE;
+        boolean boxed = person.habits().plan().holdsBy(Warmth.BOX);
+        return stands && boxed ? course.visit(at, Spot.WARM_BOX, person.habits().pouring()) : course;
+    }
+
+    private double boxCelsius() {
+        return Math.max(15, Math.min(60, person.habits().plan().boxCelsius() + course.boxTurnedKelvin()));
     }
 
     private void moveTo(Course next) {

@@ -140,8 +140,22 @@ record Judge(
             case CRYSTALS_ENOUGH ->
                 touches && given.figure().isPresent() ? Optional.of(Act.PUT_BACK) : Optional.empty();
             case STIR_ON -> touches ? Optional.of(Act.STIR_ON) : Optional.empty();
-            case MELTED, SEED_NOW, STOP_COOLING, GET_READY, WIPE_AND_STIR, WEAK_BATH, TOUCH_OF_WARMTH, THICKENS_SOON ->
-                Optional.empty();
+            case MELTED,
+                    MELT_FIRST,
+                    WARM_UP,
+                    SEED_NOW,
+                    SEED_OUT,
+                    STOP_COOLING,
+                    GET_READY,
+                    WIPE_AND_STIR,
+                    WEAK_BATH,
+                    TOUCH_OF_WARMTH,
+                    TOUCH_OF_WARM_AIR,
+                    BOX_WARMER,
+                    BOX_COOLER,
+                    KEEP_FLUID,
+                    HOLD_OVER,
+                    THICKENS_SOON -> Optional.empty();
         };
     }
 

@@ -112,7 +112,14 @@ final class JudgeAtWork {
         Spot from = course.spot();
         Course going = next;
         if (going.stage() == Stage.WARMING && going.spot() == Spot.WARM_BATH && water() != Spot.WARM_BATH) {
-            going = new Course(going.stage(), going.stageSince(), water(), going.movedAt(), going.backOnTableAt());
+            going = new Course(
+                    going.stage(),
+                    going.stageSince(),
+                    water(),
+                    going.movedAt(),
+                    going.backOnTableAt(),
+                    going.airUntil(),
+                    going.boxTurnedKelvin());
         }
         course = going;
         if (from == going.spot()) return;

@@ -57,6 +57,22 @@ sealed interface Response {
         }
     }
 
+    /** Warm air at the chocolate for a while; the bowl stays where it is. */
+    record WarmAir(Duration time, Set<Stage> stages) implements Response {
+        @Override
+        public Course carryOut(Course course, Instant at) {
+            return course.blowing(at.plus(time));
+        }
+    }
+
+    /** The knob of the warm box. */
+    record TurnBox(double kelvin, Set<Stage> stages) implements Response {
+        @Override
+        public Course carryOut(Course course, Instant at) {
+            return course.boxTurned(kelvin);
+        }
+    }
+
     /** Off the bath while it warms, on to a cool cloth when it is already off. */
     record CoolDown(Duration time) implements Response {
         @Override

@@ -24,6 +24,8 @@ import fifthform.simulator.maker.Response.FirstDip;
 import fifthform.simulator.maker.Response.GoOn;
 import fifthform.simulator.maker.Response.OutOfTheWater;
 import fifthform.simulator.maker.Response.PutBack;
+import fifthform.simulator.maker.Response.TurnBox;
+import fifthform.simulator.maker.Response.WarmAir;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Optional;
@@ -46,13 +48,27 @@ final class Training implements Event.Cases<Optional<Response>> {
         return switch (cue) {
             case MELTED -> Optional.of(GoOn.to(Stage.COOLING, Stage.MELTING));
             case STOP_COOLING -> Optional.of(OutOfTheWater.of(Stage.COOLING, Stage.COOLING, Stage.HOLDING));
-            case CRYSTALS_ENOUGH -> Optional.of(upwards(figure));
+            case MELT_FIRST -> Optional.of(GoOn.to(Stage.MELTING, Stage.COOLING));
+            case CRYSTALS_ENOUGH, WARM_UP -> Optional.of(upwards(figure));
             case LIFT_NOW, OFF_NOW ->
                 Optional.of(OutOfTheWater.of(Stage.WARMING, Stage.WARMING, Stage.SETTLING, Stage.POURING));
             case PUT_BACK -> Optional.of(dip(figure, Stage.HOLDING, Stage.SETTLING, Stage.POURING));
             case TOUCH_OF_WARMTH -> Optional.of(dip(figure, Stage.SETTLING, Stage.POURING));
+            case TOUCH_OF_WARM_AIR ->
+                Optional.of(
+                        new WarmAir(time(figure.orElse(USUAL_DIP_SECONDS)), EnumSet.of(Stage.SETTLING, Stage.POURING)));
+            case BOX_WARMER -> Optional.of(new TurnBox(figure.orElse(0), EnumSet.of(Stage.SETTLING, Stage.POURING)));
+            case BOX_COOLER -> Optional.of(new TurnBox(-figure.orElse(0), EnumSet.of(Stage.SETTLING, Stage.POURING)));
             case IN_RANGE -> Optional.of(GoOn.to(Stage.POURING, Stage.SETTLING));
-            case STIR_ON, GET_READY, SEED_NOW, WIPE_AND_STIR, WEAK_BATH, THICKENS_SOON -> Optional.empty();
+            case STIR_ON,
+                    GET_READY,
+                    SEED_NOW,
+                    SEED_OUT,
+                    WIPE_AND_STIR,
+                    WEAK_BATH,
+                    KEEP_FLUID,
+                    HOLD_OVER,
+                    THICKENS_SOON -> Optional.empty();
         };
     }
 

@@ -56,6 +56,8 @@ enum Figure {
     COOL_AT("cool at", "C", 15, 32, 28),
     HOLD("hold", "min", 0, 30, 5),
     WARM_AT("warm at", "C", 25, 36, 31.5),
+    /** What a warm box is set to at first. */
+    BOX("box", "C", 15, 60, 32),
     POUR("pour", "min", 0, 60, 6),
     /** How much of their usual vigour the hands put into stirring; 0 is a spoon that stays away. */
     STIRRING("stirring", "x", 0, 1, 1),

@@ -3,6 +3,7 @@ package fifthform.simulator.scenario;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Holding;
 import fifthform.probe.Talk;
 import fifthform.simulator.bowl.BowlWall;
 import fifthform.simulator.bowl.Chocolate;
@@ -83,6 +84,7 @@ final class ScenarioBuild {
         if (approach().isEmpty()) refuse(Wording.LIFT, "Use touches or one.");
         if (maker.isEmpty()) refuse(Wording.MAKER, "Use " + MakerKind.words() + ".");
         Optional<KitchenState> begins = begins();
+        Optional<Holding> holding = holding();
         Expected expected = new ExpectedText(words, wordLines, problems).read();
         if (!words.get(Wording.CHOCOLATE).matches("[a-z0-9][a-z0-9-]*")) {
             refuse(Wording.CHOCOLATE, "Use a recipe's id, for example dark.");
@@ -107,6 +109,7 @@ final class ScenarioBuild {
                 begins.orElseThrow(),
                 maker.orElseThrow(),
                 language.orElseThrow(),
+                holding,
                 expected));
     }
 
@@ -121,9 +124,18 @@ final class ScenarioBuild {
                 .map(this::withItsCrystals);
     }
 
+    private Optional<Holding> holding() {
+        if (!words.containsKey(Wording.HELD)) return Optional.empty();
+        return HeldText.parse("line " + wordLines.get(Wording.HELD), words.get(Wording.HELD))
+                .fold(Optional::of, found -> {
+                    problems.addAll(found);
+                    return Optional.<Holding>empty();
+                });
+    }
+
     private KitchenState withItsCrystals(KitchenState state) {
         String said = words.getOrDefault(Wording.CRYSTALS, FORMS);
-        if (said.equals(MELT_ONCE)) return state;
+        if (said.equals(MELT_ONCE) || state.bulk().crystals() instanceof Forms) return state;
         if (!said.equals(FORMS)) refuse(Wording.CRYSTALS, "Use " + FORMS + " or " + MELT_ONCE + ".");
         boolean solid = state.bulk().crystals().solidFraction() > 0;
         return state.withCrystals(solid ? Forms.SOLID : Forms.MELTED);
@@ -135,6 +147,7 @@ final class ScenarioBuild {
             KitchenState begins,
             MakerKind maker,
             Language language,
+            Optional<Holding> holding,
             Expected expected) {
         return new Scenario(
                 id,
@@ -146,7 +159,7 @@ final class ScenarioBuild {
                 kitchen(material),
                 begins,
                 maker,
-                habits(),
+                habits(holding),
                 adapter(language),
                 expected);
     }
@@ -209,7 +222,7 @@ final class ScenarioBuild {
                 POT_TO_WATER_WATTS_PER_KELVIN);
     }
 
-    private Habits habits() {
+    private Habits habits(Optional<Holding> holding) {
         return new Habits(
                 NumberText.duration(of(Figure.REACTION)),
                 of(Figure.REACTION_SPREAD),
@@ -224,7 +237,10 @@ final class ScenarioBuild {
                         of(Figure.SEED_AT),
                         of(Figure.SPLASH),
                         interruptions,
-                        approach().orElseThrow()));
+                        approach().orElseThrow(),
+                        BeginsText.beginning(words.getOrDefault(Wording.BEGINS, BeginsText.SOLID)),
+                        holding,
+                        of(Figure.BOX)));
     }
 
     private Optional<Approach> approach() {

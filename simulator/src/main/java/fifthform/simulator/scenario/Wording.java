@@ -24,6 +24,8 @@ enum Wording {
     CRYSTALS("crystals", Times.AT_MOST_ONCE),
     /** How the maker wants to be led to the working range: {@code touches} (usual) or {@code one} lift. */
     LIFT("lift", Times.AT_MOST_ONCE),
+    /** A planned hold, as {@code 60 min by air}. */
+    HELD("held", Times.AT_MOST_ONCE),
     /** Where the hottest of the rewarm should lie. */
     ENDS("ends", Times.AT_MOST_ONCE),
     /** How far the cooling should go. */

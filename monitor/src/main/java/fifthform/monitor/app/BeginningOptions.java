@@ -1,0 +1,96 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.setup.Beginning;
+import fifthform.curves.setup.Holding;
+import fifthform.curves.setup.Holding.Warmth;
+import fifthform.curves.setup.Origin;
+import fifthform.monitor.settings.Folders;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Option;
+
+/** What a batch begins with, and how long it is to be held. */
+final class BeginningOptions {
+    private static final Pattern TIME = Pattern.compile("([0-9]+(?:\\.[0-9]+)?) ?(m|min|h)?");
+    private static final double MILLIS_IN_A_MINUTE = 60_000;
+
+    @Option(
+            names = "--again",
+            paramLabel = "SESSION",
+            description = "bars of this failed batch, melted together: last, or its name; takes chocolate, bowl, amount"
+                    + " and bath from it")
+    private String again;
+
+    @Option(
+            names = "--tempered",
+            description = "it is in temper already, bars or kept warm: it is only warmed, and never melted out")
+    private boolean tempered;
+
+    @Option(
+            names = "--hold",
+            paramLabel = "TIME",
+            description = "how long you mean to keep it in the working range, 1m to 8h, for example 60m")
+    private String hold;
+
+    @Option(
+            names = "--warm-by",
+            paramLabel = "WAY",
+            description = "what keeps it warm meanwhile: bath (usual), air (hair dryer, heat gun) or box")
+    private String warmBy;
+
+    /** The failed batch, read; empty where none was named. */
+    Optional<EarlierBatch> again(Folders folders, Origin origin) throws Refusal {
+        if (again == null) return Optional.empty();
+        if (tempered) {
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD,
+                    "--again melts everything, --tempered nothing. Nothing was done. Leave one of them out.");
+        }
+        return Optional.of(EarlierBatch.read(SessionNames.find(again, folders.sessions()), origin));
+    }
+
+    /** What it begins with; as the probe's kitchen has it where nothing was said. */
+    Beginning beginning(Optional<EarlierBatch> earlier, ProbeChoice choice) {
+        if (earlier.isPresent()) return new Beginning.Again(earlier.get().name());
+        return tempered ? new Beginning.InTemper() : choice.beginning();
+    }
+
+    /** Where it must not be joined in the middle. */
+    void checkJoin(boolean joins) throws Refusal {
+        if (!joins || (again == null && !tempered)) return;
+        String option = again == null ? "--tempered begins with warming" : "--again begins with melting";
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD, option + ", and --join in the middle. Nothing was done. Leave one of them out.");
+    }
+
+    /** The hold that is planned. */
+    Optional<Holding> holding(ProbeChoice choice) throws Refusal {
+        if (hold == null && warmBy == null) return choice.holding();
+        if (hold == null) {
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD,
+                    "--warm-by needs --hold. Nothing was done. Say how long, for example --hold 60m.");
+        }
+        return Optional.of(new Holding(time(), warmth()));
+    }
+
+    private Warmth warmth() throws Refusal {
+        if (warmBy == null) return Warmth.BATH;
+        return Warmth.fromWord(warmBy)
+                .orElseThrow(() -> new Refusal(
+                        Exit.NOT_UNDERSTOOD, "--warm-by was " + warmBy + ". Nothing was done. Say bath, air or box."));
+    }
+
+    private Duration time() throws Refusal {
+        Matcher said = TIME.matcher(hold);
+        double minutes = Double.NaN;
+        if (said.matches()) minutes = Double.parseDouble(said.group(1)) * ("h".equals(said.group(2)) ? 60 : 1);
+        boolean fits = minutes >= Holding.SHORTEST.toMinutes() && minutes <= Holding.LONGEST.toMinutes();
+        if (fits) return Duration.ofMillis(Math.round(MILLIS_IN_A_MINUTE * minutes));
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--hold was " + hold + ". Nothing was done. Give 1m to 8h, for example 60m or 1h.");
+    }
+}

@@ -1,0 +1,65 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.cue.Held;
+import fifthform.curves.engine.State;
+import fifthform.curves.estimate.Estimate;
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Holding;
+import fifthform.curves.setup.Setup;
+import java.time.Duration;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A planned hold on Watch: how long so far, until when, how much of it in range, how long it still pours. */
+public final class HoldLine {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    /** So far under the range it is too thick to pour; as the cue about it has it. */
+    private static final double TOO_THICK_KELVIN = 0.5;
+
+    private static final double FALLING_KELVIN_PER_MINUTE = 0.05;
+    private static final double LONGEST_MINUTES = 60;
+
+    private final Setup setup;
+    private final State state;
+
+    HoldLine(Setup setup, State state) {
+        this.setup = setup;
+        this.state = state;
+    }
+
+    /** Empty where nothing is planned, or the range is not reached. */
+    Optional<String> line(ZoneId zone) {
+        Held held = state.cues().held();
+        if (setup.holding().isEmpty() || held.since().isEmpty()) return Optional.empty();
+        Holding plan = setup.holding().get();
+        Duration so = held.time(state.at());
+        return Optional.of("held " + Spans.minutes(so) + " of " + Spans.minutes(plan.time()) + ", until "
+                + CLOCK.format(held.since().get().plus(plan.time()).atZone(zone)) + " · "
+                + Math.round(100 * held.insideFraction()) + " % in range"
+                + pours().map(p -> " · " + p).orElse(""));
+    }
+
+    private Optional<String> pours() {
+        Optional<Estimate> estimate = state.estimate().filter(Estimate::isUsable);
+        Recipe recipe = setup.recipe();
+        return estimate.filter(e -> e.rateKelvinPerMinute() < -FALLING_KELVIN_PER_MINUTE)
+                .map(e -> (e.chocolateCelsius() - recipe.work().range().lowCelsius() + TOO_THICK_KELVIN)
+                        / -e.rateKelvinPerMinute())
+                .filter(left -> left > 0 && left < LONGEST_MINUTES)
+                .map(left -> "pours about " + Math.max(1, Math.round(left)) + " min if no warmth comes");
+    }
+
+    /** For the end of a session; empty where nothing was held. */
+    public static Optional<String> closing(Setup setup, State last) {
+        Held held = last.cues().held();
+        if (setup.holding().isEmpty()) return Optional.empty();
+        if (held.since().isEmpty()) return Optional.of("The planned hold was not begun, or was over before the end.");
+        return Optional.of("Held for " + Spans.words(held.time(last.at())) + " of "
+                + Spans.words(setup.holding().get().time()) + " planned, by "
+                + setup.holding().get().warmth().word() + ": " + Math.round(100 * held.insideFraction())
+                + " % of it in the working range.");
+    }
+}
