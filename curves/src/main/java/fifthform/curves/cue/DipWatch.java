@@ -121,7 +121,7 @@ final class DipWatch {
 
     private Dips asked(Dips before, Dip dip) {
         double reaction = look.reactionSeconds();
-        boolean put = contact.place() == Place.BATH && contact.since().isAfter(dip.askedAt());
+        boolean put = contact.place() == Place.BATH && contact.since().isAfter(dip.askedAt()) && !isAir(dip);
         Instant expected = later(dip.askedAt(), reaction);
         if (put) {
             boolean told = contact.evidence() == Evidence.TOLD;
@@ -176,9 +176,9 @@ final class DipWatch {
 
     /** Asked for as a touch of warm air, and the bowl was not taken to the bath all the same. */
     private boolean isAir(Dip dip) {
-        return dip.purpose() == Purpose.HOLD
-                && look.holdsByAir()
-                && contact.since().isBefore(dip.askedAt());
+        // Warm air looks like a bath; only a key tells the two apart.
+        boolean moved = contact.evidence() == Evidence.TOLD && contact.since().isAfter(dip.askedAt());
+        return dip.purpose() == Purpose.HOLD && look.holdsByAir() && !moved;
     }
 
     /** Through a thick wall the fastest rise comes half a minute after the lift; before it nothing can be reckoned. */
@@ -228,7 +228,7 @@ final class DipWatch {
         boolean warmer = look.celsius() - dip.fromCelsius() >= STANDS_WARMER_KELVIN;
         boolean rose = dip.highestCelsius() - dip.fromCelsius() >= ROSE_KELVIN
                 || warmer && dip.riseKelvin(now) + look.mostUnderWay() >= SURELY_ROSE_KELVIN;
-        return !rose && contact.since().isBefore(dip.askedAt());
+        return !rose && (isAir(dip) || contact.since().isBefore(dip.askedAt()));
     }
 
     /**

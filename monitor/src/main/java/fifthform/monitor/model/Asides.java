@@ -31,10 +31,10 @@ final class Asides {
                         ? ""
                         : "held " + Spans.words(recipe.melt().dwell());
             case STOP_COOLING -> "it sinks on to " + celsius(figure);
-            case MELT_FIRST -> "old crystals are left; hold it at " + celsius(figure) + " first";
+            case MELT_FIRST -> "hold it at " + celsius(figure);
             case WARM_UP -> figure.isPresent() ? firstDip(reason) : "never over " + celsius(warn());
             case SEED_OUT -> "they melt no more, and only thicken it";
-            case TOUCH_OF_WARM_AIR -> beforeItThickens(reason);
+            case TOUCH_OF_WARM_AIR -> "keep it moving, then stir";
             case BOX_WARMER, BOX_COOLER -> settles(reason);
             case KEEP_FLUID -> "or stir in a little melted chocolate";
             case HOLD_OVER -> inRange(reason);

@@ -44,13 +44,13 @@ public final class Phrases {
     public String headline(CueId cue, OpenCue open, Phase phase) {
         return switch (cue) {
             case MELTED -> "All melted: into the cold water";
-            case MELT_FIRST -> "Not melted yet: back over the hot water";
+            case MELT_FIRST -> "Not melted: back on hot water";
             case WARM_UP ->
                 open.figure().isPresent()
                         ? "Over the bath about " + seconds(open.figure()) + ", then off"
                         : "In temper: over mild warm water, stir";
             case SEED_OUT -> "Take out the lumps of seed";
-            case TOUCH_OF_WARM_AIR -> "About " + seconds(open.figure()) + " of warm air, keep it moving";
+            case TOUCH_OF_WARM_AIR -> "About " + seconds(open.figure()) + " of warm air";
             case BOX_WARMER -> "Box " + difference(open.figure()) + " warmer";
             case BOX_COOLER -> "Box " + difference(open.figure()) + " cooler";
             case KEEP_FLUID -> "Growing thick: up to " + celsius(open.figure()) + ", no higher";
