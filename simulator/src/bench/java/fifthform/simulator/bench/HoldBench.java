@@ -1,5 +1,6 @@
 package fifthform.simulator.bench;
 
+import fifthform.curves.setup.Holding.Warmth;
 import fifthform.simulator.bench.Hold.Hands;
 import java.util.List;
 import java.util.Locale;
@@ -7,7 +8,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 
 /**
- * Holds of an hour, with the advice and alone: {@code java … HoldBench FLEET HOLDS SEED}. Mean shares of the hour with
+ * Holds of an hour, with the advice and alone: {@code java … HoldBench FLEET HOLDS SEED WARMTH}. Mean shares of the hour with
  * Student's intervals at 95 %.
  */
 public final class HoldBench {
@@ -19,17 +20,19 @@ public final class HoldBench {
         String name = arguments.length > 0 ? arguments[0] : "wide";
         int holds = arguments.length > 1 ? Integer.parseInt(arguments[1]) : USUAL_HOLDS;
         long seed = arguments.length > 2 ? Long.parseLong(arguments[2]) : 6;
+        Warmth warmth = arguments.length > 3 ? Warmth.fromWord(arguments[3]).orElseThrow() : Warmth.BATH;
         Fleet fleet = (name.equals("wide") ? WideFleet.fleet() : Fleet.builtIn(name)).withSeed(seed);
         for (Hands hands : Hands.values()) {
             List<Hold> all = LongStream.range(0, holds)
                     .parallel()
-                    .mapToObj(n -> Hold.of(fleet, n, hands))
+                    .mapToObj(n -> Hold.of(fleet, n, hands, warmth))
                     .flatMap(hold -> hold.stream())
                     .toList();
             System.out.printf(
                     Locale.ROOT,
-                    "%-8s %d holds: in range %s of the hour, over %s, %.1f touches%n",
+                    "%-8s by %s %d holds: in range %s of the hour, over %s, %.1f touches%n",
                     hands,
+                    warmth.word(),
                     all.size(),
                     share(all, Hold::inRangeFraction),
                     share(all, Hold::overFraction),

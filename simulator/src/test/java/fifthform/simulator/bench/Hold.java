@@ -7,8 +7,12 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.Holding;
+import fifthform.curves.setup.Holding.Warmth;
 import fifthform.curves.setup.Setup;
+import fifthform.simulator.maker.Habits;
 import fifthform.simulator.maker.Luck;
 import fifthform.simulator.scenario.Scenario;
 import java.time.Duration;
@@ -36,7 +40,12 @@ record Hold(double inRangeFraction, double overFraction, int touches) {
 
     /** Empty where the range was never said to be reached. */
     static Optional<Hold> of(Fleet fleet, long number, Hands hands) {
-        Scenario scenario = fleet.draw(number);
+        return of(fleet, number, hands, Warmth.BATH);
+    }
+
+    /** The same held by this; a box is first set with little care, 29 to 33 °C. */
+    static Optional<Hold> of(Fleet fleet, long number, Hands hands, Warmth warmth) {
+        Scenario scenario = held(fleet.draw(number), warmth, 29 + number % 5);
         Recipe recipe = RecipeShelf.recipe(scenario.chocolate());
         Setup told = EngineProgram.beginning(scenario, recipe, BatchRun.BEGINS).setup();
         Setup setup = new Setup(
@@ -48,14 +57,42 @@ record Hold(double inRangeFraction, double overFraction, int touches) {
                 OptionalDouble.empty(),
                 told.origin(),
                 told.approach(),
-                told.seedGrams());
+                told.seedGrams(),
+                Beginning.WHOLE,
+                Optional.of(new Holding(HOUR, warmth)));
         Program program = new EngineProgram(setup, Engine.start(setup, BatchRun.BEGINS));
         Luck luck = new Luck(fleet.seed()).branch(number).branch(1);
         Batch batch = new Batch(scenario.kitchen());
         Optional<Moment> reached = reached(batch, Batch.beginning(scenario, luck, program));
         CelsiusRange work = recipe.work().range();
-        return reached.map(from ->
-                hold(batch, hands == Hands.ALONE ? from.advisedBy(new Thermometer(work)) : from, scenario, work));
+        return reached.map(from -> hold(
+                batch, hands == Hands.ALONE ? from.advisedBy(new Thermometer(work, warmth)) : from, scenario, work));
+    }
+
+    private static Scenario held(Scenario drawn, Warmth warmth, double boxCelsius) {
+        Habits usual = drawn.habits();
+        Habits habits = new Habits(
+                usual.reaction(),
+                usual.reactionSpread(),
+                usual.meltedCelsius(),
+                usual.coolCelsius(),
+                usual.hold(),
+                usual.warmCelsius(),
+                usual.pouring(),
+                usual.plan().holding(new Holding(HOUR, warmth), boxCelsius));
+        return new Scenario(
+                drawn.id(),
+                drawn.title(),
+                drawn.about(),
+                drawn.demo(),
+                drawn.chocolate(),
+                drawn.seed(),
+                drawn.kitchen(),
+                drawn.begins(),
+                drawn.maker(),
+                habits,
+                drawn.bowlAdapter(),
+                drawn.expected());
     }
 
     private static Optional<Moment> reached(Batch batch, Moment first) {
@@ -96,23 +133,29 @@ record Hold(double inRangeFraction, double overFraction, int touches) {
 
     /**
      * What a maker does alone, said to the same hands: back over the bath for some seconds when the number falls below the
-     * range, fewer after it went over, more after it did little. Invented: common practice, no source.
+     * range, fewer after it went over, more after it did little. A box is turned by a
+     * kelvin where a look every ten minutes finds it outside. Invented: common practice, no source.
      */
     private static final class Thermometer implements Program {
         private static final double FIRST_SECONDS = 8;
         private static final Duration LOOKS = Duration.ofSeconds(75);
 
+        private static final Duration BOX_LOOKS = Duration.ofMinutes(10);
+
         private final CelsiusRange work;
+        private final Warmth warmth;
         private final double seconds;
         private final Instant touchedAt;
         private final double highestCelsius;
 
-        Thermometer(CelsiusRange work) {
-            this(work, FIRST_SECONDS, Instant.MIN, Double.NaN);
+        Thermometer(CelsiusRange work, Warmth warmth) {
+            this(work, warmth, FIRST_SECONDS, Instant.MIN, Double.NaN);
         }
 
-        private Thermometer(CelsiusRange work, double seconds, Instant touchedAt, double highestCelsius) {
+        private Thermometer(
+                CelsiusRange work, Warmth warmth, double seconds, Instant touchedAt, double highestCelsius) {
             this.work = work;
+            this.warmth = warmth;
             this.seconds = seconds;
             this.touchedAt = touchedAt;
             this.highestCelsius = highestCelsius;
@@ -124,14 +167,26 @@ record Hold(double inRangeFraction, double overFraction, int touches) {
                 return new Heard(this, List.of());
             }
             double shown = sample.tipCelsius();
+            if (warmth == Warmth.BOX) return turned(sample.at(), shown);
             boolean looks = sample.at().isBefore(touchedAt.equals(Instant.MIN) ? Instant.MIN : touchedAt.plus(LOOKS));
             if (looks || shown >= work.lowCelsius()) {
                 double highest = shown > highestCelsius || Double.isNaN(highestCelsius) ? shown : highestCelsius;
-                return new Heard(new Thermometer(work, seconds, touchedAt, highest), List.of());
+                return new Heard(new Thermometer(work, warmth, seconds, touchedAt, highest), List.of());
             }
             double next = next();
-            CueGiven touch = new CueGiven(sample.at(), CueId.PUT_BACK, OptionalDouble.of(next));
-            return new Heard(new Thermometer(work, next, sample.at(), shown), List.of(touch));
+            CueGiven touch = new CueGiven(
+                    sample.at(),
+                    warmth == Warmth.AIR ? CueId.TOUCH_OF_WARM_AIR : CueId.PUT_BACK,
+                    OptionalDouble.of(next));
+            return new Heard(new Thermometer(work, warmth, next, sample.at(), shown), List.of(touch));
+        }
+
+        private Heard turned(Instant at, double shown) {
+            boolean waits = !touchedAt.equals(Instant.MIN) && at.isBefore(touchedAt.plus(BOX_LOOKS));
+            if (waits || work.contains(shown)) return new Heard(this, List.of());
+            CueId turn = shown < work.lowCelsius() ? CueId.BOX_WARMER : CueId.BOX_COOLER;
+            CueGiven said = new CueGiven(at, turn, OptionalDouble.of(1));
+            return new Heard(new Thermometer(work, warmth, seconds, at, shown), List.of(said));
         }
 
         private double next() {
