@@ -8,9 +8,12 @@ import fifthform.curves.learning.Sign;
 import fifthform.curves.setup.Origin;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.looks.KeptLook;
+import fifthform.monitor.looks.LookCalendar;
 import fifthform.monitor.looks.LookFile;
 import fifthform.monitor.looks.LookText;
+import fifthform.monitor.looks.LookTime;
 import fifthform.monitor.looks.LookWords;
+import fifthform.monitor.looks.PhotoPath;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import java.io.BufferedReader;
@@ -19,10 +22,12 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,7 +48,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Keeps what you see on the bars of a batch: after 24 hours, after 7 days, or whenever you look.",
+            "Keeps what you see on the bars of a batch: after 1, 2 and 7 days and 4 weeks, or whenever you look.",
             "Without options it asks, where there is a terminal. Every look is kept beside the session, none replaces"
                     + " another. What looks say of heat: monitor/run learn"
         },
@@ -53,6 +58,7 @@ import picocli.CommandLine.Spec;
             "  monitor/run look last --bloom none --snap clean --gloss bright",
             "  monitor/run look 2026-01-31-101500-dark --age 24h --bloom streaks --place edges --photo bars.jpg",
             "  monitor/run look last --show",
+            "  monitor/run look last --reminders --at 18:30 > bars.ics",
             "  monitor/run look last --undo 2"
         })
 final class LookCommand implements Callable<Integer> {
@@ -77,7 +83,8 @@ final class LookCommand implements Callable<Integer> {
     @Option(
             names = "--photo",
             paramLabel = "PATH",
-            description = "a picture; its path is kept, the picture stays where it is; more than one may be given")
+            description = "a picture; its path is kept, the picture stays where it is; more than one may be given;"
+                    + " looked for here and in the session's folder")
     private List<String> photos = new ArrayList<>();
 
     @Option(names = "--note", paramLabel = "TEXT", description = "anything else, in your words")
@@ -88,6 +95,15 @@ final class LookCommand implements Callable<Integer> {
 
     @Option(names = "--undo", paramLabel = "N", description = "take look N back; its line stays in the file")
     private Integer undo;
+
+    @Option(names = "--reminders", description = "print a calendar file with the looks that are still to come")
+    private boolean reminders;
+
+    @Option(
+            names = "--at",
+            paramLabel = "HH:MM",
+            description = "with --reminders: the time of day when you can look; otherwise when the batch ended")
+    private String at;
 
     @Option(names = "--ask", description = "ask, also where there is no terminal")
     private boolean ask;
@@ -106,10 +122,45 @@ final class LookCommand implements Callable<Integer> {
         LookFile.Loaded loaded = looks.load();
         loaded.problems().stream().map(Problem::toString).forEach(err()::println);
         boolean damaged = !loaded.problems().isEmpty();
+        if (reminders || at != null) return remind(session).code();
         if (undo != null) takeBack(looks, loaded, session);
         else if (show) show(loaded, session);
         else if (!add(looks, session)) return Exit.DONE.code();
         return (damaged ? Exit.ANSWER_IS_NO : Exit.DONE).code();
+    }
+
+    private Exit remind(Session session) throws Refusal {
+        if (!reminders)
+            throw new Refusal(Exit.NOT_UNDERSTOOD, "--at belongs to --reminders. Nothing was done. Say both.");
+        if (options.isSaid() || show || undo != null)
+            throw new Refusal(Exit.NOT_UNDERSTOOD, "--reminders stands alone. Nothing was done. Look apart from it.");
+        LookCalendar calendar = new LookCalendar(
+                session.header().session(),
+                session.header().setup().recipe().name(),
+                session.lastWall(),
+                session.header().zone(),
+                timeOfDay());
+        Instant now = Instant.now();
+        List<LookTime> left = calendar.toCome(now);
+        if (left.isEmpty()) {
+            err().println("These bars are older than four weeks: no look is still to come. Nothing was written.");
+            return Exit.ANSWER_IS_NO;
+        }
+        out().print(calendar.text(now));
+        out().flush();
+        err().println(left.size() + (left.size() == 1 ? " look is" : " looks are")
+                + " still to come. Send this to a file that ends in .ics and open it with your calendar.");
+        return Exit.DONE;
+    }
+
+    private Optional<LocalTime> timeOfDay() throws Refusal {
+        if (at == null) return Optional.empty();
+        try {
+            return Optional.of(LocalTime.parse(at.strip(), DateTimeFormatter.ofPattern("H:mm", Locale.ROOT)));
+        } catch (DateTimeParseException e) {
+            throw new Refusal(
+                    Exit.NOT_UNDERSTOOD, "--at was \"" + at + "\". Nothing was done. Say hours and minutes, as 18:30.");
+        }
     }
 
     private void takeBack(LookFile looks, LookFile.Loaded loaded, Session session) throws Refusal {
@@ -166,12 +217,19 @@ final class LookCommand implements Callable<Integer> {
             out().println("Nothing was kept.");
             return false;
         }
+        List<PhotoPath> pictures =
+                photos.stream().map(photo -> PhotoPath.of(photo, looks.path())).toList();
         KeptLook kept;
         try {
-            kept = looks.add(Instant.now(), look.get(), photos, Optional.ofNullable(note));
+            List<String> paths = pictures.stream().map(PhotoPath::kept).toList();
+            kept = looks.add(Instant.now(), look.get(), paths, Optional.ofNullable(note));
         } catch (IOException e) {
             throw notWritten(looks, e);
         }
+        pictures.stream()
+                .filter(picture -> !picture.isThere())
+                .map(PhotoPath::missing)
+                .forEach(err()::println);
         answer(session, looks, kept);
         return true;
     }
@@ -200,7 +258,6 @@ final class LookCommand implements Callable<Integer> {
 
     private void answer(Session session, LookFile looks, KeptLook kept) {
         String of = session.header().session();
-        missingPhotos().forEach(err()::println);
         if (json) {
             out().println(answer(of, kept));
             return;
@@ -228,22 +285,6 @@ final class LookCommand implements Callable<Integer> {
         return LookText.line(session, look)
                 .text("sign", look.look().sign().word())
                 .end();
-    }
-
-    private List<String> missingPhotos() {
-        return photos.stream()
-                .filter(photo -> !exists(photo))
-                .map(photo ->
-                        "There is no file " + LookWords.plain(photo) + " at the moment. Its path is kept all the same.")
-                .toList();
-    }
-
-    private static boolean exists(String path) {
-        try {
-            return Files.exists(Path.of(path));
-        } catch (InvalidPathException e) {
-            return false;
-        }
     }
 
     private void checkNote() throws Refusal {

@@ -19,12 +19,6 @@ import java.util.stream.Collectors;
 public final class LookWords {
     private static final double DAY_HOURS = 24;
 
-    /** By then the look after a day has been had. */
-    public static final double DAY_IS_OVER_HOURS = 18;
-
-    /** By then the look after a week has been had. */
-    public static final double WEEK_IS_OVER_HOURS = 6 * DAY_HOURS;
-
     private LookWords() {}
 
     /** How it is said. */
@@ -125,7 +119,7 @@ public final class LookWords {
     /** What the look counts as. */
     public static String sign(BarLook look) {
         return switch (look.sign()) {
-            case CLEAN -> look.ageHours() < DAY_IS_OVER_HOURS ? "Fine so far." : "It counts as fine.";
+            case CLEAN -> look.ageHours() < LookTime.DAY.hadFromHours() ? "Fine so far." : "It counts as fine.";
             case LOST_TEMPER -> "It counts as marks of lost temper.";
             case OTHER_BLOOM ->
                 "This has another cause than temper (water or oil), so it does not count for the limits.";
@@ -152,12 +146,15 @@ public final class LookWords {
         };
     }
 
-    /** When the next look is due; empty once a week has passed. */
+    /** When the next look is due; empty once four weeks have passed. */
     public static Optional<String> next(double ageHours) {
-        if (ageHours < DAY_IS_OVER_HOURS)
-            return Optional.of("Too early to say much. Look again a day after the batch, and after 7 days.");
-        if (ageHours < WEEK_IS_OVER_HOURS) return Optional.of("Look again after 7 days: some marks come late.");
-        return Optional.empty();
+        return LookTime.next(ageHours).map(time -> switch (time) {
+            case DAY ->
+                "Too early to say much. Look again a day after the batch, and after 2 days, 7 days and 4 weeks.";
+            case TWO_DAYS -> "Look again after 2 days, 7 days and 4 weeks: some marks come late.";
+            case WEEK -> "Look again after 7 days and 4 weeks: some marks come late.";
+            case FOUR_WEEKS -> "Look again after 4 weeks: what the store does to bars comes late.";
+        });
     }
 
     /** What people wrote must not command the terminal. */

@@ -3,7 +3,9 @@ package fifthform.monitor.notebook;
 import fifthform.curves.learning.BarLook;
 import fifthform.monitor.looks.KeptLook;
 import fifthform.monitor.looks.LookFile;
+import fifthform.monitor.looks.LookTime;
 import fifthform.monitor.looks.LookWords;
+import fifthform.monitor.looks.PhotoPath;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.StoreException;
 import fifthform.monitor.texts.NotebookText;
@@ -24,6 +26,7 @@ import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * What lies on the desk of the Notebook screen: the rows, what is asked for, what is compared, and the last thing that was
@@ -176,7 +179,7 @@ public final class NotebookDesk {
         return Reminders.lines(all(), clock.instant());
     }
 
-    public Optional<Reminders.Due> due(BatchRow row) {
+    public Optional<LookTime> due(BatchRow row) {
         return Reminders.due(row, clock.instant());
     }
 
@@ -273,9 +276,10 @@ public final class NotebookDesk {
     /**
      * Keeps a look at the bars of a batch.
      *
+     * @param photos paths of pictures as they were typed, with semicolons between
      * @return whether it was kept
      */
-    public boolean keep(BatchRow row, BarLook look, List<String> photos, Optional<String> note) {
+    public boolean keep(BatchRow row, BarLook look, String photos, Optional<String> note) {
         if (look.saysNothing()) {
             said = NotebookText.SAID_LOOK_SAYS_NOTHING.say();
             return false;
@@ -283,9 +287,15 @@ public final class NotebookDesk {
         int before = row.looks().size();
         act(() -> {
             LookFile looks = LookFile.beside(row.file(), BatchReader.session(row.file()));
-            KeptLook kept = looks.add(clock.instant(), look, photos, note);
+            List<PhotoPath> pictures = PhotoPath.typed(photos, row.file());
+            List<String> paths = pictures.stream().map(PhotoPath::kept).toList();
+            KeptLook kept = looks.add(clock.instant(), look, paths, note);
+            String missing = pictures.stream()
+                    .filter(picture -> !picture.isThere())
+                    .map(picture -> " " + picture.missing())
+                    .collect(Collectors.joining());
             String toDo = LookWords.toDo(look.sign()).map(words -> " " + words).orElse("");
-            return NotebookText.SAID_LOOK_KEPT.say(LookWords.line(kept) + ". " + LookWords.sign(look) + toDo);
+            return NotebookText.SAID_LOOK_KEPT.say(LookWords.line(kept) + ". " + LookWords.sign(look) + toDo + missing);
         });
         // The index takes it up when the folder is listed the next time.
         rows.put(row.name(), BatchReader.read(row.file()));

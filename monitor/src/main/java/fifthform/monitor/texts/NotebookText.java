@@ -76,7 +76,11 @@ public enum NotebookText implements Text {
     /** {0} the batches. */
     DUE_DAY,
     /** {0} the batches. */
+    DUE_TWO_DAYS,
+    /** {0} the batches. */
     DUE_WEEK,
+    /** {0} the batches. */
+    DUE_FOUR_WEEKS,
     /** {0} how many more. */
     AND_MORE,
     DUE_HERE,

@@ -151,10 +151,8 @@ final class LookPane extends VBox {
                 release.getValue().value(),
                 keptHow.getValue().value(),
                 unsure.isSelected() ? Sureness.UNSURE : Sureness.SURE);
-        List<String> photos =
-                photo.getText().isBlank() ? List.of() : List.of(photo.getText().strip());
         Optional<String> said = Optional.of(note.getText().strip()).filter(words -> !words.isEmpty());
-        if (desk.keep(row, look, photos, said)) batch = Optional.empty();
+        if (desk.keep(row, look, photo.getText(), said)) batch = Optional.empty();
         kept.run();
     }
 

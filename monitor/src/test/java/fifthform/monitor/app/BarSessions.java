@@ -29,10 +29,17 @@ final class BarSessions {
     private static final Instant FIRST = Instant.parse("2026-01-05T10:00:00Z");
 
     private final Path data;
+    private final Instant first;
     private int day;
 
     BarSessions(Path data) {
+        this(data, FIRST);
+    }
+
+    /** @param first when the first batch begins */
+    BarSessions(Path data, Instant first) {
         this.data = data;
+        this.first = first;
     }
 
     /** A batch of dark a day after the last one; answers with its name. */
@@ -43,7 +50,7 @@ final class BarSessions {
     }
 
     String batch(Recipe recipe, Origin origin, double peakCelsius, double holdMinutes) throws Exception {
-        Instant start = FIRST.plusSeconds(86_400L * day++);
+        Instant start = first.plusSeconds(86_400L * day++);
         Setup setup = new Setup(
                 recipe,
                 Bowl.ANY,

@@ -8,6 +8,7 @@ import fifthform.curves.setup.Origin;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -50,7 +51,7 @@ class LookCommandTest {
                 said.out().contains("Kept: look 1, 24 h after the batch: a grey or white veil, streaks (the edges)"));
         assertTrue(said.out().contains("marks of lost temper"), said.out());
         assertTrue(said.out().contains("What is in them stays in them"), said.out());
-        assertTrue(said.out().contains("Look again after 7 days"), said.out());
+        assertTrue(said.out().contains("Look again after 2 days, 7 days and 4 weeks"), said.out());
         assertEquals(before, Files.readString(home.resolve("sessions").resolve(session + ".tempering.jsonl")));
     }
 
@@ -176,5 +177,29 @@ class LookCommandTest {
         Said.withInput("2\n", arguments("--ask --age 24h"));
         Said.withInput("\n\n\n\n\n\n", arguments("--ask --age 24h"));
         assertFalse(Files.exists(looks));
+    }
+
+    @Test
+    void aPictureInTheSessionsFolderIsKeptByItsNameThere() throws Exception {
+        Files.writeString(home.resolve("sessions").resolve("bars.jpg"), "a picture");
+        Said said = look("--age 24h --bloom none --photo bars.jpg --photo gone.jpg");
+        assertEquals(0, said.exit(), said.err());
+        assertTrue(said.err().contains("There is no file gone.jpg"), said.err());
+        assertFalse(said.err().contains("no file bars.jpg"), said.err());
+        assertTrue(Files.readString(looks).contains("\"photos\":[\"bars.jpg\",\"gone.jpg\"]"), Files.readString(looks));
+    }
+
+    @Test
+    void remindersAreACalendarFileOnStandardOutput() throws Exception {
+        look("--reminders").refuses(1, "These bars are older than four weeks", "Nothing was written", "no look");
+        session = new BarSessions(home, Instant.now().minusSeconds(50 * 3600)).batch(Origin.REAL, 31.6, 4);
+        Said said = look("--reminders --at 18:30");
+        assertEquals(0, said.exit(), said.err());
+        assertTrue(said.out().startsWith("BEGIN:VCALENDAR"), said.out());
+        assertTrue(said.out().contains(".168h@fifthform.invalid"), said.out());
+        assertFalse(said.out().contains(".24h@fifthform.invalid"), said.out());
+        look("--reminders --at noon").refuses(2, "--at was \"noon\"", "Nothing was done.", "18:30");
+        look("--at 18:30").refuses(2, "--at belongs to --reminders", "Nothing was done.", "Say both");
+        look("--reminders --bloom none").refuses(2, "--reminders stands alone", "Nothing was done.", "apart");
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.learning.Bloom;
 import fifthform.curves.learning.Snap;
+import fifthform.monitor.looks.LookTime;
 import fifthform.monitor.notebook.DemoBatches.Plan;
 import fifthform.monitor.notebook.RowFilter.Kinds;
 import fifthform.monitor.notebook.RowFilter.Looks;
@@ -121,7 +122,7 @@ class RowsTogetherTest {
     }
 
     @Test
-    void remindersComeAfterADayAndAWeekUntilLookedAt() {
+    void remindersComeAfterADayTwoAWeekAndFourUntilLookedAt() {
         BatchRow streaky =
                 rows.stream().filter(row -> row.looks().size() == 1).findFirst().orElseThrow();
         BatchRow twice =
@@ -135,11 +136,13 @@ class RowsTogetherTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(Optional.empty(), due(never, 23));
-        assertEquals(Optional.of(Reminders.Due.DAY), due(never, 25));
-        assertEquals(Optional.of(Reminders.Due.WEEK), due(never, 7 * 24 + 1));
-        assertEquals(Optional.empty(), due(never, 24 * 60));
+        assertEquals(Optional.of(LookTime.DAY), due(never, 25));
+        assertEquals(Optional.of(LookTime.WEEK), due(never, 7 * 24 + 1));
+        assertEquals(Optional.empty(), due(never, 24 * 70));
+        assertEquals(Optional.of(LookTime.TWO_DAYS), due(never, 49));
+        assertEquals(Optional.of(LookTime.FOUR_WEEKS), due(never, 28 * 24 + 1));
         assertEquals(Optional.empty(), due(streaky, 30));
-        assertEquals(Optional.of(Reminders.Due.WEEK), due(streaky, 7 * 24 + 1));
+        assertEquals(Optional.of(LookTime.WEEK), due(streaky, 7 * 24 + 1));
         assertEquals(Optional.empty(), due(twice, 8 * 24));
         assertEquals(Optional.empty(), due(practice, 25));
         assertTrue(Reminders.lines(rows, never.ended().plus(Duration.ofHours(25)))
@@ -147,7 +150,7 @@ class RowsTogetherTest {
                 .contains("2026-01-25 milk"));
     }
 
-    private static Optional<Reminders.Due> due(BatchRow row, int hours) {
+    private static Optional<LookTime> due(BatchRow row, int hours) {
         return Reminders.due(row, row.ended().plus(Duration.ofHours(hours)));
     }
 
