@@ -60,7 +60,8 @@ class BoundariesTest {
             "probecheck",
             "proof",
             "learning",
-            "plan");
+            "plan",
+            "setting");
 
     @ArchTest
     static final ArchRule time_is_handed_in = noClasses()
