@@ -61,7 +61,8 @@ class BoundariesTest {
             "proof",
             "learning",
             "plan",
-            "setting");
+            "setting",
+            "fault");
 
     @ArchTest
     static final ArchRule time_is_handed_in = noClasses()

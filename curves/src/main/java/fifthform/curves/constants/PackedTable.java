@@ -5,12 +5,13 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
 /**
- * A table of constants that is packed with this class: commas between cells, names in the first row, sources in lines
+ * A table of constants that is packed with this class: commas between cells, cells with commas in double quotes, names in the first row, sources in lines
  * that begin with {@code #}. It is the one reader of files in {@code curves}: constants from outside stand as data with
  * their source, and are as fixed as code.
  */
@@ -26,12 +27,32 @@ public record PackedTable(List<String> columns, List<List<String>> rows) {
                 StandardCharsets.UTF_8))) {
             List<List<String>> lines = in.lines()
                     .filter(line -> !line.startsWith("#"))
-                    .map(line -> Arrays.asList(line.split(",", -1)))
+                    .map(PackedTable::cells)
                     .toList();
             return new PackedTable(lines.get(0), lines.subList(1, lines.size()));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Text between double quotes may hold commas. */
+    private static List<String> cells(String line) {
+        if (line.indexOf('"') < 0) return Arrays.asList(line.split(",", -1));
+        List<String> cells = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (char c : line.toCharArray()) {
+            if (c == '"') {
+                quoted = !quoted;
+            } else if (c == ',' && !quoted) {
+                cells.add(cell.toString());
+                cell.setLength(0);
+            } else {
+                cell.append(c);
+            }
+        }
+        cells.add(cell.toString());
+        return cells;
     }
 
     /** The rows whose column says so. */

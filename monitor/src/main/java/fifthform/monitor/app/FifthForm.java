@@ -23,7 +23,10 @@ import picocli.CommandLine.Spec;
             PracticeCommand.class,
             RecipesCommand.class,
             BowlsCommand.class,
+            SetCommand.class,
+            StoreCommand.class,
             LookCommand.class,
+            WhyCommand.class,
             LearnCommand.class,
             NotebookCommand.class,
             SetupCommand.class

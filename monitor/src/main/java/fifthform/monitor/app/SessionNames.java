@@ -1,5 +1,8 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.bars.MarkFile;
+import fifthform.monitor.bars.SetLog;
+import fifthform.monitor.bars.StoreLog;
 import fifthform.monitor.looks.LookFile;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.replay.NoteFile;
@@ -17,7 +20,10 @@ final class SessionNames {
     private static final Map<String, String> COMPANIONS = Map.of(
             ProofFile.ENDING, "a sample that was proved",
             LookFile.ENDING, "looks at the bars",
-            NoteFile.ENDING, "notes");
+            NoteFile.ENDING, "notes",
+            SetLog.ENDING, "how bars set",
+            StoreLog.ENDING, "how bars were kept",
+            MarkFile.ENDING, "answers about bars");
 
     private SessionNames() {}
 

@@ -131,6 +131,11 @@ record CauseTrial(
     }
 
     private static CauseTrial of(Fleet fleet, long number, List<String> with, String what) {
+        return of(scenario(fleet, number, with, what), number);
+    }
+
+    /** A batch of this fleet in the hands of somebody who follows the cues, with these lines in place of its own. */
+    static Scenario scenario(Fleet fleet, long number, List<String> with, String what) {
         List<String> lines = new ArrayList<>();
         for (String line : fleet.text(number).split("\n")) {
             String key = line.substring(0, Math.max(0, line.indexOf('='))).strip();
@@ -141,11 +146,10 @@ record CauseTrial(
         if (with.stream().noneMatch(l -> l.startsWith("maker"))) lines.add("maker = follows-cues");
         lines.addAll(with);
         String name = fleet.id() + "-" + number + "-" + what;
-        Scenario scenario = ScenarioText.parse(name, String.join("\n", lines)).fold(s -> s, problems -> {
+        return ScenarioText.parse(name, String.join("\n", lines)).fold(s -> s, problems -> {
             throw new IllegalStateException(
                     name + ": " + problems.stream().map(Problem::toString).toList());
         });
-        return of(scenario, number);
     }
 
     /** A whole batch through its adapter's bytes. */

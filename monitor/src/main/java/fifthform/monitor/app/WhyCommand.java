@@ -1,0 +1,202 @@
+package fifthform.monitor.app;
+
+import fifthform.curves.fault.Clue;
+import fifthform.curves.fault.Clues;
+import fifthform.curves.fault.Diagnosis;
+import fifthform.curves.fault.FaultBook;
+import fifthform.curves.fault.FaultFinder;
+import fifthform.monitor.bars.BatchClues;
+import fifthform.monitor.bars.FaultLine;
+import fifthform.monitor.bars.FaultWords;
+import fifthform.monitor.bars.MarkFile;
+import fifthform.monitor.model.CauseWords;
+import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.store.Session;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Why bars came out as they did. */
+@Command(
+        name = "why",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Says why the bars of a batch came out as they did, from what you saw and from the batch's own curve and logs.",
+            "What only you can know it asks, one question at a time and no more than it needs."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  monitor/run look last --age 24h --bloom streaks --gloss dull",
+            "  monitor/run why last",
+            "  monitor/run why last --yes water --no freezer --json"
+        })
+final class WhyCommand implements Callable<Integer> {
+    private static final int MOST_QUESTIONS = 6;
+    private static final String PREFIX = "said-";
+
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(paramLabel = "SESSION", description = "a session file, its name in the data folder, or last")
+    private String name;
+
+    @Option(
+            names = "--yes",
+            paramLabel = "WORD",
+            split = ",",
+            description = "this was so: water, old-stock, unstirred, …")
+    private List<String> yes = new ArrayList<>();
+
+    @Option(names = "--no", paramLabel = "WORD", split = ",", description = "this was not so; the same words")
+    private List<String> no = new ArrayList<>();
+
+    @Option(names = "--ask", description = "ask, also where there is no terminal")
+    private boolean ask;
+
+    @Option(names = "--dont-ask", description = "answer from what is known")
+    private boolean dontAsk;
+
+    @Option(names = "--json", description = "answer as one JSON line")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final FaultFinder finder = new FaultFinder(FaultBook.PACKED);
+
+    @Override
+    public Integer call() throws Refusal {
+        Path file = SessionNames.find(name, common.folders().sessions());
+        Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
+        session.problems().forEach(err()::println);
+        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
+        settings.problems().forEach(err()::println);
+        MarkFile marks = MarkFile.beside(file, session.header().session());
+        for (String word : yes) keep(marks, clue("--yes", word), true);
+        for (String word : no) keep(marks, clue("--no", word), false);
+        BatchClues known = BatchClues.of(session);
+        known.problems().forEach(err()::println);
+        Diagnosis diagnosis = asked(known.clues(), marks);
+        if (json) {
+            out().println(FaultLine.of(session.header().session(), diagnosis, FaultBook.PACKED)
+                    .end());
+            return Exit.DONE.code();
+        }
+        CauseWords causes = new CauseWords(
+                common.units().orElse(settings.settings().units()),
+                session.header().zone());
+        new FaultWords(FaultBook.PACKED, causes)
+                .lines(diagnosis, known.faults())
+                .forEach(out()::println);
+        if (diagnosis.word() == Diagnosis.Word.NOT_LOOKED)
+            out().println("monitor/run look " + session.header().session());
+        diagnosis
+                .question()
+                .ifPresent(clue -> out().println("It would help to know: "
+                        + FaultBook.PACKED.of(clue).question() + " Say --yes " + option(clue) + " or --no "
+                        + option(clue)
+                        + "."));
+        return Exit.DONE.code();
+    }
+
+    /** Asks as long as an answer would clear something up, and somebody is there to give one. */
+    private Diagnosis asked(Clues clues, MarkFile marks) throws Refusal {
+        Diagnosis diagnosis = finder.find(clues);
+        boolean asks = !dontAsk && (ask || Screens.hasTerminal() && !json);
+        if (!asks) return diagnosis;
+        PrintWriter to = json ? err() : out();
+        BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        List<Clue> passed = new ArrayList<>();
+        Clues known = clues;
+        for (int i = 0; i < MOST_QUESTIONS && diagnosis.question().isPresent(); i++) {
+            Clue clue = diagnosis.question().get();
+            if (i == 0) to.println("Y yes, N no, Enter where you do not know, Q no more questions.");
+            to.println(FaultBook.PACKED.of(clue).question());
+            Optional<String> answer = answer(in, to);
+            if (answer.isEmpty()) break;
+            if (answer.get().isEmpty()) {
+                passed.add(clue);
+            } else {
+                boolean so = answer.get().startsWith("y");
+                keep(marks, clue, so);
+                known = known.with(clue, so);
+            }
+            diagnosis = finder.find(known, passed);
+        }
+        return diagnosis;
+    }
+
+    /** y, n or nothing; empty where no more is to be asked. */
+    private static Optional<String> answer(BufferedReader in, PrintWriter to) throws Refusal {
+        try {
+            while (true) {
+                to.print("> ");
+                to.flush();
+                String line = in.readLine();
+                if (line == null) return Optional.empty();
+                String said = line.strip().toLowerCase(Locale.ROOT);
+                if (said.startsWith("q")) return Optional.empty();
+                if (said.isEmpty() || said.startsWith("y") || said.startsWith("n")) return Optional.of(said);
+                to.println("  Y, N, Enter or Q.");
+            }
+        } catch (IOException e) {
+            throw new Refusal(
+                    Exit.FILE, "Your answers cannot be read (" + e.getMessage() + "). Use --yes and --no instead.");
+        }
+    }
+
+    private static void keep(MarkFile marks, Clue clue, boolean so) throws Refusal {
+        try {
+            marks.add(Instant.now(), clue, so);
+        } catch (IOException e) {
+            throw new Refusal(
+                    Exit.FILE,
+                    marks.path() + " cannot be written (" + e.getMessage()
+                            + "). This answer was not kept. Check that it is a file and that you may write there.");
+        }
+    }
+
+    private static Clue clue(String option, String said) throws Refusal {
+        String plain = said.strip().toLowerCase(Locale.ROOT);
+        for (Clue clue : Clue.values())
+            if (clue.from() == Clue.From.MAKER && option(clue).equals(plain)) return clue;
+        String words = Stream.of(Clue.values())
+                .filter(clue -> clue.from() == Clue.From.MAKER)
+                .map(WhyCommand::option)
+                .collect(Collectors.joining(", "));
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD, option + " was \"" + said + "\". Nothing was done. Say one of: " + words + ".");
+    }
+
+    private static String option(Clue clue) {
+        return clue.word().substring(PREFIX.length());
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}
