@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public final class FaultFinder {
     /** A cause below this is no answer but a possibility. Own choice. */
-    private static final double CLAIMED_FROM = 0.6;
+    private static final double CLAIMED_FROM = 0.65;
 
     /** From here on the bars are rather good than not. */
     private static final double RATHER_FINE = 0.5;
@@ -26,7 +26,7 @@ public final class FaultFinder {
     private static final double SURELY_FINE = 0.95;
 
     /** How often bars with a weak sign or none are good, beside the causes' own numbers. Own choice. */
-    private static final double FINE_OFTEN = 9;
+    private static final double FINE_OFTEN = 13;
 
     /** A clue that counts for less than this is not worth a line. */
     private static final double WORTH_A_LINE = 1.5;

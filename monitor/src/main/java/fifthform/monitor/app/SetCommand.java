@@ -125,19 +125,20 @@ final class SetCommand implements Callable<Integer> {
         PrintWriter to = json ? err() : out();
         CheckDesk desk = Screens.hasTerminal() ? CheckDesk.terminal(to, System.in, units) : CheckDesk.lines(to, units);
         SetWords words = new SetWords(units);
+        Optional<CheckSubject> chosen = probe == null ? Optional.empty() : Optional.of(subject(desk));
         words.plan(plan).forEach(desk::say);
-        if (probe == null) {
+        if (chosen.isEmpty()) {
             desk.say("With a probe beside the moulds it watches and tells: add --probe PORT, or try --probe practice");
             return Exit.DONE.code();
         }
         KeepNotices.setting().forEach(desk::say);
-        CheckSubject subject = subject(desk);
+        CheckSubject subject = chosen.get();
         Optional<SetLog> log = subject.kind() == CheckSubject.Kind.REAL ? log(desk) : Optional.empty();
         boolean sounds = !quiet && desk.manner() == CheckDesk.Manner.AT_A_TERMINAL;
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
         try (QuietEar ear = QuietEar.open(subject, "Nothing was watched.");
-                WarnSound sound = WarnSound.of(sounds)) {
+                WarnSound sound = WarnSound.of(sounds, settings.settings().volume())) {
             exit = watch(plan, ear, desk, words, log, sound);
         } catch (IOException e) {
             throw new Refusal(
@@ -231,8 +232,9 @@ final class SetCommand implements Callable<Integer> {
             Optional<Double> factor = inHurry || wish.asFastAsPossible()
                     ? Optional.empty()
                     : Optional.of(wish.factor().orElse(PRACTICE_SPEED));
+            CheckSubject practice = QuietSubjects.practice(probe, PRACTICE, factor);
             desk.say("Practice: an invented place and probe; nothing is kept.");
-            return QuietSubjects.practice(probe, PRACTICE, factor);
+            return practice;
         }
         Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
         loaded.problems().forEach(err()::println);

@@ -6,6 +6,7 @@ import fifthform.curves.setting.StoreWatch;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.bars.StoreLog;
 import fifthform.monitor.bars.StoreWords;
+import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
@@ -106,7 +107,7 @@ final class StoreCommand implements Callable<Integer> {
                 new StoreWords(common.units().orElse(settings.settings().units()));
         if (bestBefore != null) return note().code();
         if (show || probe == null) return show(words).code();
-        return watch(words, common.units().orElse(settings.settings().units())).code();
+        return watch(words, settings.settings()).code();
     }
 
     private Exit note() throws Refusal {
@@ -145,10 +146,11 @@ final class StoreCommand implements Callable<Integer> {
         return loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
-    private Exit watch(StoreWords words, Units units) throws Refusal, InterruptedException {
+    private Exit watch(StoreWords words, Settings choices) throws Refusal, InterruptedException {
         PrintWriter to = json ? err() : out();
-        KeepNotices.storing().forEach(to::println);
+        Units units = common.units().orElse(choices.units());
         CheckSubject subject = subject(to);
+        KeepNotices.storing().forEach(to::println);
         boolean real = subject.kind() == CheckSubject.Kind.REAL;
         Optional<StoreLog> log = real ? Optional.of(log()) : Optional.empty();
         // What the log holds is gone on from, so that hours and swings are of all that was watched.
@@ -156,7 +158,7 @@ final class StoreCommand implements Callable<Integer> {
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
         try (QuietEar ear = QuietEar.open(subject, "Nothing was watched.");
-                WarnSound sound = WarnSound.of(!quiet && real)) {
+                WarnSound sound = WarnSound.of(!quiet && real, choices.volume())) {
             if (log.isPresent()) {
                 log.get().begin(Instant.now(), place, subject.place());
                 to.println("Kept minute by minute in " + log.get().path() + ". Ctrl-C ends it.");
@@ -220,9 +222,11 @@ final class StoreCommand implements Callable<Integer> {
 
     private CheckSubject subject(PrintWriter to) throws Refusal, InterruptedException {
         if (ProbeChooser.isPractice(probe)) {
-            to.println("Practice: an invented place and probe; nothing is kept.");
             boolean waits = Screens.hasTerminal() && speed == null;
-            return QuietSubjects.practice(probe, PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty());
+            CheckSubject practice =
+                    QuietSubjects.practice(probe, PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty());
+            to.println("Practice: an invented place and probe; nothing is kept.");
+            return practice;
         }
         Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
         loaded.problems().forEach(err()::println);

@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.alarm.Side;
+import fifthform.monitor.settings.Volume;
 import fifthform.monitor.sound.Call;
 import fifthform.monitor.sound.Speaker;
 import java.util.Optional;
@@ -14,8 +15,8 @@ final class WarnSound implements AutoCloseable {
         this.speaker = speaker;
     }
 
-    static WarnSound of(boolean wanted) {
-        return new WarnSound(wanted ? Optional.of(Speaker.open()) : Optional.empty());
+    static WarnSound of(boolean wanted, Volume volume) {
+        return new WarnSound(wanted ? Optional.of(Speaker.open(volume)) : Optional.empty());
     }
 
     /** Something is to be done. */

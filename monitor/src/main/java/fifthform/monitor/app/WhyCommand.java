@@ -7,7 +7,7 @@ import fifthform.curves.fault.FaultBook;
 import fifthform.curves.fault.FaultFinder;
 import fifthform.monitor.bars.BatchClues;
 import fifthform.monitor.bars.FaultLine;
-import fifthform.monitor.bars.FaultWords;
+import fifthform.monitor.bars.WhyWords;
 import fifthform.monitor.bars.MarkFile;
 import fifthform.monitor.model.CauseWords;
 import fifthform.monitor.settings.SettingsFile;
@@ -43,13 +43,7 @@ import picocli.CommandLine.Spec;
             "Says why the bars of a batch came out as they did, from what you saw and from the batch's own curve and logs.",
             "What only you can know it asks, one question at a time and no more than it needs."
         },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run look last --age 24h --bloom streaks --gloss dull",
-            "  monitor/run why last",
-            "  monitor/run why last --yes water --no freezer --json"
-        })
+        footer = {"", "Examples:", "  monitor/run why last", "  monitor/run why last --yes water --no freezer --json"})
 final class WhyCommand implements Callable<Integer> {
     private static final int MOST_QUESTIONS = 6;
     private static final String PREFIX = "said-";
@@ -105,7 +99,7 @@ final class WhyCommand implements Callable<Integer> {
         CauseWords causes = new CauseWords(
                 common.units().orElse(settings.settings().units()),
                 session.header().zone());
-        new FaultWords(FaultBook.PACKED, causes)
+        new WhyWords(FaultBook.PACKED, causes)
                 .lines(diagnosis, known.faults())
                 .forEach(out()::println);
         if (diagnosis.word() == Diagnosis.Word.NOT_LOOKED)

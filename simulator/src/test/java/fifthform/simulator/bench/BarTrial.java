@@ -47,6 +47,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * One batch from the simulated kitchen through the engine, its bars through mould and store, the looks at them, and what
@@ -95,6 +96,16 @@ record BarTrial(
         SplittableRandom luck = new SplittableRandom(31 * fleet.seed() + 1009 * number + mishap.ordinal());
         Poured poured = pour(fleet, number, mishap, luck);
         return new Kitchen(poured, mishap, luck).trial();
+    }
+
+    /** What befalls bars, and nothing, each on the bars of one and the same bowl: the kitchen is gone through once. */
+    static List<BarTrial> ofOneBowl(Fleet fleet, long number) {
+        Poured poured = pour(fleet, number, Mishap.NONE, new SplittableRandom(number));
+        return Stream.of(Mishap.values())
+                .filter(mishap -> !mishap.isOfTheBowl())
+                .map(mishap ->
+                        new Kitchen(poured, mishap, new SplittableRandom(1009 * number + mishap.ordinal())).trial())
+                .toList();
     }
 
     private static Poured pour(Fleet fleet, long number, Mishap mishap, SplittableRandom luck) {

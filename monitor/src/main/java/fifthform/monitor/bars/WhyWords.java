@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What is said of why bars came out as they did. */
-public final class FaultWords {
+public final class WhyWords {
     /** What is told at the most, and what of each. */
     private static final int SUSPECTS = 3;
 
@@ -28,7 +28,7 @@ public final class FaultWords {
     private final FaultBook book;
     private final CauseWords causes;
 
-    public FaultWords(FaultBook book, CauseWords causes) {
+    public WhyWords(FaultBook book, CauseWords causes) {
         this.book = Objects.requireNonNull(book, "book");
         this.causes = Objects.requireNonNull(causes, "causes");
     }
