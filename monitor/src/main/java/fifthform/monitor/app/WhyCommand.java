@@ -7,8 +7,8 @@ import fifthform.curves.fault.FaultBook;
 import fifthform.curves.fault.FaultFinder;
 import fifthform.monitor.bars.BatchClues;
 import fifthform.monitor.bars.FaultLine;
-import fifthform.monitor.bars.WhyWords;
 import fifthform.monitor.bars.MarkFile;
+import fifthform.monitor.bars.WhyWords;
 import fifthform.monitor.model.CauseWords;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.store.JournalReader;
@@ -99,9 +99,7 @@ final class WhyCommand implements Callable<Integer> {
         CauseWords causes = new CauseWords(
                 common.units().orElse(settings.settings().units()),
                 session.header().zone());
-        new WhyWords(FaultBook.PACKED, causes)
-                .lines(diagnosis, known.faults())
-                .forEach(out()::println);
+        new WhyWords(FaultBook.PACKED, causes).lines(diagnosis, known.faults()).forEach(out()::println);
         if (diagnosis.word() == Diagnosis.Word.NOT_LOOKED)
             out().println("monitor/run look " + session.header().session());
         diagnosis
