@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param request what it was made for
  * @param figures in the order of {@link PlanKey}
  * @param warmBaths the warm bath for a bowl that stands elsewhere than in the middle of the cool range
+ * @param topUps boiling water for a bowl that stands still below the aim
  * @param caveats what must be known of it
  * @param steps one after the other
  */
@@ -20,6 +21,7 @@ public record BatchPlan(
         PlanRequest request,
         List<Planned> figures,
         List<WarmBathFor> warmBaths,
+        List<TopUpFor> topUps,
         List<Caveat> caveats,
         List<Step> steps) {
     private static final double MINUTE = 60;
@@ -29,6 +31,7 @@ public record BatchPlan(
         Objects.requireNonNull(request, "request");
         figures = List.copyOf(figures);
         warmBaths = List.copyOf(warmBaths);
+        topUps = List.copyOf(topUps);
         caveats = List.copyOf(caveats);
         steps = List.copyOf(steps);
     }
@@ -39,6 +42,9 @@ public record BatchPlan(
      */
     public record WarmBathFor(double bowlCelsius, double bathCelsius) {}
 
+    /** Boiling water, g, for a bowl that has stopped rising at {@code bowlCelsius}, which then ends at the aim. */
+    public record TopUpFor(double bowlCelsius, double waterGrams) {}
+
     /** What is done one after the other. */
     public enum StepKind {
         MELT,
@@ -46,6 +52,7 @@ public record BatchPlan(
         COLD_BATH,
         COOL_HOLD,
         WARM_BATH,
+        TOP_UP,
         PROVE,
         POUR,
         SET;
@@ -64,21 +71,23 @@ public record BatchPlan(
         Settled settled = Settled.of(request);
         ColdBathPlan cold = new ColdBathPlan(settled);
         WarmBathPlan warm = new WarmBathPlan(settled);
+        TopUpPlan topUp = new TopUpPlan(settled);
         QuickBathPlan quick = new QuickBathPlan(settled);
         TablePlan table = new TablePlan(settled);
         List<Planned> figures = new ArrayList<>(table.figures());
         figures.addAll(cold.figures());
         figures.addAll(warm.figures());
+        figures.addAll(topUp.figures());
         figures.addAll(quick.figures());
         figures.addAll(new SeedPlan(settled).figures());
         figures.sort((a, b) -> a.key().compareTo(b.key()));
         List<Caveat> caveats = new ArrayList<>(settled.caveats());
-        if (!warm.reaches()) caveats.add(Caveat.ENDS_SHORT);
+        if (!topUp.reaches()) caveats.add(Caveat.ENDS_SHORT);
         if (cold.tapTooWarm()) caveats.add(Caveat.TAP_TOO_WARM);
         if (quick.tooHot()) caveats.add(Caveat.QUICK_TOO_HOT);
         if (table.roomWarm()) caveats.add(Caveat.ROOM_WARM);
         caveats.sort(null);
-        return new BatchPlan(request, figures, rows(settled, warm), caveats, steps(figures));
+        return new BatchPlan(request, figures, rows(settled, warm), topUp.rows(), caveats, steps(figures));
     }
 
     /** The figure, where the plan has it. */
@@ -109,6 +118,7 @@ public record BatchPlan(
         add(steps, StepKind.COLD_BATH, figures, PlanKey.COLD_TIME);
         add(steps, StepKind.COOL_HOLD, figures, PlanKey.COOL_HOLD);
         add(steps, StepKind.WARM_BATH, figures, PlanKey.WARM_TIME);
+        add(steps, StepKind.TOP_UP, figures, PlanKey.TOP_UP_TIME);
         // Smear, pouring, setting: common practice, no source; setting also as computed for an 8 mm bar in air of 8 to
         // 15 °C.
         steps.add(step(StepKind.PROVE, 3, 5, 10));

@@ -4,7 +4,7 @@ package fifthform.curves.plan;
 public enum Caveat {
     /** The thermometer was not checked, so the margin is wide. */
     PROBE_UNCHECKED,
-    /** The bath that cannot pass the range ends below it; short dips do the rest. */
+    /** Even the second step of the slow bath is aimed below the range; short dips do the rest. */
     ENDS_SHORT,
     /** The tap is too warm for a cold bath without ice. */
     TAP_TOO_WARM,

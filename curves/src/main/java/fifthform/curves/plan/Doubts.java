@@ -3,6 +3,7 @@ package fifthform.curves.plan;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -40,6 +41,16 @@ final class Doubts {
             if (half > 0) parts.add(new Part(doubt.getKey(), half));
         }
         return parts;
+    }
+
+    /** The parts that matter, for example {@code bath 0.27, loss 0.11}. */
+    String inWords(ToDoubleFunction<Guess> figure) {
+        List<String> words = new ArrayList<>();
+        for (Part part : parts(figure)) {
+            if (part.deviation() < 0.005) continue;
+            words.add(Formula.of("%s %.2f", part.unknown().name().toLowerCase(Locale.ROOT), part.deviation()));
+        }
+        return String.join(", ", words);
     }
 
     /** The standard deviation of the figure, in its own unit. */

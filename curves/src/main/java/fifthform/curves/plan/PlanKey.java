@@ -34,6 +34,12 @@ public enum PlanKey {
     WARM_WITHOUT_LOSS("warm-without-loss-ends", Unit.CELSIUS),
     /** How long until it is most of the way up. */
     WARM_TIME("warm-time", Unit.SECONDS),
+    /** Where boiling water then brings it, once it has stopped rising. */
+    TOP_UP_PEAK("top-up-peak", Unit.CELSIUS),
+    /** Boiling water for a bowl that stands still a kelvin under that. */
+    TOP_UP_WATER("top-up-water", Unit.GRAMS),
+    /** How long that takes. */
+    TOP_UP_TIME("top-up-time", Unit.SECONDS),
     /** The hotter bath of the quick way. */
     QUICK_BATH("quick-bath", Unit.CELSIUS),
     /** What the thermometer shows when the bowl is lifted out of it. */

@@ -48,6 +48,9 @@ record Settled(
     /** Amounts within 5 %, any value with equal chance. */
     private static final double WEIGHED = 0.05 / Math.sqrt(3);
 
+    /** 3 K of the 60 between a kettle and the bath. A guess. */
+    private static final double KETTLE = 0.05;
+
     private static final double NOT_WEIGHED = 0.3;
 
     /** Of stirring, shape and films: see {@link Surfaces}. */
@@ -96,6 +99,7 @@ record Settled(
         doubts.put(Unknown.BOWL, reading);
         doubts.put(Unknown.CHOCOLATE, WEIGHED);
         doubts.put(Unknown.WATER, WEIGHED);
+        doubts.put(Unknown.POURED, StrictMath.hypot(WEIGHED, KETTLE));
         doubts.put(Unknown.WALL, request.bowlGrams().isPresent() ? WEIGHED : NOT_WEIGHED);
         doubts.put(Unknown.PAN, request.panGrams().isPresent() ? WEIGHED : NOT_WEIGHED);
         doubts.put(Unknown.ROOM, request.room().celsius().isPresent() ? 1.0 : 3.0);

@@ -14,6 +14,8 @@ enum Unknown {
     CHOCOLATE,
     /** Mass of the water; logarithm. */
     WATER,
+    /** Boiling water that is poured: its mass and how hot it still is; logarithm. */
+    POURED,
     /** Mass of the bowl; logarithm. */
     WALL,
     /** Mass of the pan; logarithm. */

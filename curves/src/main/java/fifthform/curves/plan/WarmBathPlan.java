@@ -2,7 +2,6 @@ package fifthform.curves.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -94,13 +93,6 @@ final class WarmBathPlan {
         return figures;
     }
 
-    /** Whether the expected highest point lies in the working range. */
-    boolean reaches() {
-        Bath bath = bathFor(settled.cool().midCelsius());
-        return peak(settled.doubts().expected(), bath.fromCelsius(), bath.celsius())
-                >= settled.work().lowCelsius();
-    }
-
     private String formula(Bath bath) {
         return Formula.of(
                 "no loss: Tw ≤ T2 + C1/C2 (T2 − T1) = %.1f + %.0f/%.0f (%.1f − %.1f); with loss: highest point ≤ %.2f °C; rounded down",
@@ -113,12 +105,7 @@ final class WarmBathPlan {
     }
 
     private String marginFormula(Bath bath) {
-        StringBuilder parts = new StringBuilder();
-        for (Doubts.Part part : settled.doubts().parts(g -> peak(g, bath.fromCelsius(), bath.celsius()))) {
-            if (part.deviation() < 0.005) continue;
-            if (parts.length() > 0) parts.append(", ");
-            parts.append(Formula.of("%s %.2f", part.unknown().name().toLowerCase(Locale.ROOT), part.deviation()));
-        }
+        String parts = settled.doubts().inWords(g -> peak(g, bath.fromCelsius(), bath.celsius()));
         return Formula.of(
                 "2.6 · √(sum of squares) of %s K = 2.6 · %.2f; at least half the range", parts, bath.deviationKelvin());
     }

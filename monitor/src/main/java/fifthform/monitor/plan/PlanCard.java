@@ -1,6 +1,7 @@
 package fifthform.monitor.plan;
 
 import fifthform.curves.plan.BatchPlan;
+import fifthform.curves.plan.BatchPlan.TopUpFor;
 import fifthform.curves.plan.BatchPlan.WarmBathFor;
 import fifthform.curves.plan.PlanKey;
 import fifthform.curves.recipe.Recipe;
@@ -43,7 +44,13 @@ public final class PlanCard {
             lines.add("      bowl " + words.celsius(row.bowlCelsius()) + "  ->  bath at most "
                     + words.celsius(row.bathCelsius()));
         }
-        lines.add("[ ] Stir about " + value(PlanKey.WARM_TIME) + "; bath up to the table again");
+        lines.add("[ ] Stir about " + value(PlanKey.WARM_TIME) + ", until it has not risen for 3 min");
+        lines.add("[ ] Bowl out, boiling water into the bath, stir it, bowl back:");
+        for (TopUpFor row : plan.topUps()) {
+            lines.add("      bowl still at " + words.celsius(row.bowlCelsius()) + "  ->  pour "
+                    + PlanWords.millilitres(row.waterGrams()));
+        }
+        lines.add("    It comes to " + value(PlanKey.TOP_UP_PEAK) + " by itself. Never pour twice unread.");
         lines.add("[ ] Smear on a cool knife: set within 5 min, or cool again");
         lines.add("[ ] Pour at " + phrases.range(recipe.work().range()) + ", moulds " + value(PlanKey.MOULD));
         lines.add("    Above " + words.celsius(recipe.meltOut().limitCelsius()) + ": crystals gone, cool again");

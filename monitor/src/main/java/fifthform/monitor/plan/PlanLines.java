@@ -2,6 +2,7 @@ package fifthform.monitor.plan;
 
 import fifthform.curves.plan.BatchPlan;
 import fifthform.curves.plan.BatchPlan.Step;
+import fifthform.curves.plan.BatchPlan.TopUpFor;
 import fifthform.curves.plan.BatchPlan.WarmBathFor;
 import fifthform.curves.plan.Caveat;
 import fifthform.curves.plan.Planned;
@@ -30,6 +31,12 @@ public final class PlanLines {
             lines.add(new JsonLine()
                     .number("bowl_c", row.bowlCelsius(), 3)
                     .number("bath_at_most_c", row.bathCelsius(), 3)
+                    .end());
+        }
+        for (TopUpFor row : plan.topUps()) {
+            lines.add(new JsonLine()
+                    .number("bowl_still_at_c", row.bowlCelsius(), 3)
+                    .number("boiling_water_g", row.waterGrams(), 3)
                     .end());
         }
         for (Step step : plan.steps()) {

@@ -1,10 +1,12 @@
 package fifthform.monitor.plan;
 
+import fifthform.curves.plan.BatchPlan;
 import fifthform.curves.plan.BatchPlan.StepKind;
 import fifthform.curves.plan.Caveat;
 import fifthform.curves.plan.PlanKey;
 import fifthform.curves.plan.Planned;
 import fifthform.monitor.settings.Units;
+import java.util.stream.Collectors;
 
 /** How the figures of a plan are written. */
 final class PlanWords {
@@ -24,6 +26,18 @@ final class PlanWords {
         if (figure.low() == figure.high()) return value(figure);
         return value(figure) + " (" + bare(figure.key(), figure.low()) + " to " + bare(figure.key(), figure.high())
                 + ")";
+    }
+
+    /** {@code 29.3 °C: 90 ml, 29.8 °C: 60 ml, …}: what to pour for a bowl that stands still there. */
+    String topUps(BatchPlan plan) {
+        return plan.topUps().stream()
+                .map(row -> celsius(row.bowlCelsius()) + ": " + millilitres(row.waterGrams()))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Poured water to five, the way a scale or a jug can follow; never more than is meant. */
+    static String millilitres(double grams) {
+        return (long) (5 * Math.floor(grams / 5)) + " ml";
     }
 
     String celsius(double celsius) {
@@ -51,7 +65,7 @@ final class PlanWords {
 
     private static boolean water(PlanKey key) {
         return switch (key) {
-            case COLD_WATER, COLD_STOPS_ITSELF, WARM_WATER, QUICK_MOST_WATER -> true;
+            case COLD_WATER, COLD_STOPS_ITSELF, WARM_WATER, TOP_UP_WATER, QUICK_MOST_WATER -> true;
             default -> false;
         };
     }
@@ -76,7 +90,8 @@ final class PlanWords {
             case MELT_HOLD -> "hold it melted";
             case COLD_BATH -> "cold bath";
             case COOL_HOLD -> "hold it cool, stirring";
-            case WARM_BATH -> "warm bath";
+            case WARM_BATH -> "warm bath, slow and safe";
+            case TOP_UP -> "warm bath, second step";
             case PROVE -> "smear and wait";
             case POUR -> "fill the moulds";
             case SET -> "in the cool";
@@ -87,8 +102,7 @@ final class PlanWords {
         return switch (caveat) {
             case PROBE_UNCHECKED ->
                 "The thermometer was not checked, so the bath is kept far below. Check it in ice (check-probe), then say --thermometer checked.";
-            case ENDS_SHORT ->
-                "The slow bath is expected to end below the range. Bring it up to its figure again (table), or finish with short dips.";
+            case ENDS_SHORT -> "Even with the second step the slow bath stays below the range. Finish with short dips.";
             case TAP_TOO_WARM -> "The tap is too warm for a cold bath without ice.";
             case QUICK_TOO_HOT ->
                 "The hotter bath leaves hardly time to lift. Take a cooler one (--quick-bath), or short dips.";

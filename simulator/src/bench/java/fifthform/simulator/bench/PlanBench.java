@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 
 /**
@@ -26,25 +27,20 @@ public final class PlanBench {
         say("slow bath, forgotten: passes the range", evenings, e -> e.passes(e.forgottenPeakCelsius()));
         say("slow bath, stirred: comes into the range", evenings, e -> e.reaches(e.stirredPeakCelsius()));
         say("  within 0.5 K of it", evenings, e -> e.reaches(e.stirredPeakCelsius() + 0.5));
-        say("topped up three times: passes", evenings, e -> e.passes(e.toppedUpPeakCelsius()));
-        say("  comes into the range", evenings, e -> e.reaches(e.toppedUpPeakCelsius()));
+        say("second step, stirred: in the range", evenings, e -> e.inRange(e.secondPeakCelsius()));
+        say("  passes", evenings, e -> e.passes(e.secondPeakCelsius()));
+        say("  within 0.5 K below or in it", evenings, e -> e.reaches(e.secondPeakCelsius() + 0.5));
+        say("second step, forgotten: in the range", evenings, e -> e.inRange(e.secondForgottenCelsius()));
+        say("  passes", evenings, e -> e.passes(e.secondForgottenCelsius()));
+        say("poured three times: ends in the range", evenings, e -> e.inRange(e.endCelsius()));
+        say("  passes at any time", evenings, e -> e.passes(e.toppedUpPeakCelsius()));
         say("hot bath, by the thermometer: passes", evenings, e -> e.passes(e.quickPeakCelsius()));
         say("  ends in the range", evenings, e -> e.reaches(e.quickPeakCelsius()) && !e.passes(e.quickPeakCelsius()));
         say("hot bath, at the latest time: passes", evenings, e -> e.passes(e.latestPeakCelsius()));
-        double[] under = evenings.stream()
-                .mapToDouble(e -> e.range().highCelsius() - e.stirredPeakCelsius())
-                .sorted()
-                .toArray();
-        System.out.printf(
-                Locale.ROOT,
-                "slow bath: highest point under the range's upper end, K, at 5/50/95 %%: %.2f %.2f %.2f; planned %.2f%n",
-                under[under.length / 20],
-                under[under.length / 2],
-                under[under.length - 1 - under.length / 20],
-                evenings.stream()
-                        .mapToDouble(e -> e.range().highCelsius() - e.plannedPeakCelsius())
-                        .average()
-                        .orElseThrow());
+        under("slow bath", evenings, PlannedEvening::stirredPeakCelsius);
+        under("second step, stirred", evenings, PlannedEvening::secondPeakCelsius);
+        under("second step, forgotten", evenings, PlannedEvening::secondForgottenCelsius);
+        under("poured three times", evenings, PlannedEvening::endCelsius);
         band("cold bath's time", evenings, PlannedEvening::cold);
         band("fall after it", evenings, PlannedEvening::fall);
         band("slow bath's time", evenings, PlannedEvening::warm);
@@ -60,6 +56,20 @@ public final class PlanBench {
 
     private static void say(String what, List<PlannedEvening> evenings, Predicate<PlannedEvening> is) {
         System.out.println(what + ": " + share(evenings.stream().filter(is).count(), evenings.size()));
+    }
+
+    private static void under(String what, List<PlannedEvening> evenings, ToDoubleFunction<PlannedEvening> celsius) {
+        double[] under = evenings.stream()
+                .mapToDouble(e -> e.range().highCelsius() - celsius.applyAsDouble(e))
+                .sorted()
+                .toArray();
+        System.out.printf(
+                Locale.ROOT,
+                "%s: highest point under the range's upper end, K, at 5/50/95 %%: %.2f %.2f %.2f%n",
+                what,
+                under[under.length / 20],
+                under[under.length / 2],
+                under[under.length - 1 - under.length / 20]);
     }
 
     private static void band(String what, List<PlannedEvening> evenings, Function<PlannedEvening, Against> figure) {

@@ -1,6 +1,7 @@
 package fifthform.simulator.bench;
 
 import fifthform.curves.plan.BatchPlan;
+import fifthform.curves.plan.BatchPlan.TopUpFor;
 import fifthform.curves.plan.BatchPlan.WarmBathFor;
 import fifthform.curves.plan.Caveat;
 import fifthform.curves.plan.PlanKey;
@@ -32,7 +33,10 @@ import java.util.function.Predicate;
  * @param plannedPeakCelsius the highest as planned from the middle of the cool range
  * @param stirredPeakCelsius the highest in the planned warm bath, stirred
  * @param forgottenPeakCelsius the highest there, forgotten after the first half minute
- * @param toppedUpPeakCelsius the highest where the bath is brought up to its table's figure three times, stirred
+ * @param secondPeakCelsius where it came after the second step, stirred
+ * @param secondForgottenCelsius the same, forgotten half a minute after the pouring
+ * @param endCelsius where it came after two further pourings
+ * @param toppedUpPeakCelsius the highest of all these that were stirred
  * @param quickPeakCelsius the highest after the hotter bath, lifted by the thermometer
  * @param latestPeakCelsius the highest after the hotter bath, lifted by the clock at the latest time
  * @param cold time of the cold bath against its band
@@ -46,6 +50,9 @@ record PlannedEvening(
         double plannedPeakCelsius,
         double stirredPeakCelsius,
         double forgottenPeakCelsius,
+        double secondPeakCelsius,
+        double secondForgottenCelsius,
+        double endCelsius,
         double toppedUpPeakCelsius,
         double quickPeakCelsius,
         double latestPeakCelsius,
@@ -85,6 +92,10 @@ record PlannedEvening(
 
     boolean reaches(double celsius) {
         return celsius >= range.lowCelsius();
+    }
+
+    boolean inRange(double celsius) {
+        return reaches(celsius) && !passes(celsius);
     }
 
     List<Against> times() {
@@ -177,15 +188,22 @@ record PlannedEvening(
                     until(kitchen, kitchen.withWarmWaterAt(at, safe), stirring(Spot.WARM_BATH, vigour), s -> false, 30);
             Stretch forgotten = risen(kitchen, first.state(), 0);
 
-            double toppedUp = stirred.highest();
-            KitchenState again = first.state();
-            for (int times = 0; times < 3; times++) {
-                again = until(kitchen, again, stirring(Spot.WARM_BATH, vigour), s -> false, (int)
-                                plan.value(PlanKey.WARM_TIME))
-                        .state();
-                double brought = read(bathFor(plan, again.bulkCelsius() + 0.3 * normal()));
-                again = kitchen.withWarmWaterAt(again, brought);
-                toppedUp = Math.max(toppedUp, risen(kitchen, again, vigour).highest());
+            Poured pour = new Poured(plan, kitchen, shown, 4180 * bath + 500 * panKilograms);
+            Stretch second = pour(pour, stirred.state(), vigour);
+            double toppedUp = Math.max(stirred.highest(), second.highest());
+            KitchenState poured = pour.into(stirred.state(), weighed(1), 95 + 2 * normal());
+            Stretch left = risen(
+                    kitchen,
+                    until(kitchen, poured, stirring(Spot.WARM_BATH, vigour), s -> false, 30)
+                            .state(),
+                    0);
+            double ends = second.highest();
+            KitchenState again = second.state();
+            for (int times = 0; times < 2; times++) {
+                Stretch more = pour(pour, again, vigour);
+                again = more.state();
+                ends = more.highest();
+                toppedUp = Math.max(toppedUp, ends);
             }
 
             double quickBath = read(plan.value(PlanKey.QUICK_BATH));
@@ -207,6 +225,9 @@ record PlannedEvening(
                     plan.value(PlanKey.WARM_PEAK),
                     stirred.highest(),
                     forgotten.highest(),
+                    second.highest(),
+                    left.highest(),
+                    ends,
                     toppedUp,
                     Math.max(quick.highest(), after.highest()),
                     Math.max(byClock.highest(), then.highest()),
@@ -219,6 +240,36 @@ record PlannedEvening(
                     plan.figure(PlanKey.HOLD_TIME)
                             .map(f -> new Against(f, held.seconds()))
                             .orElse(new Against(plan.figure(PlanKey.COLD_TIME).orElseThrow(), cooled.seconds())));
+        }
+
+        /** Boiling water by the plan's second table, for a bowl that reads {@code shown} too little; then until it turns. */
+        private Stretch pour(Poured pour, KitchenState still, double vigour) {
+            return risen(pour.kitchen(), pour.into(still, weighed(1), 95 + 2 * normal()), vigour);
+        }
+
+        /** What pouring needs to know of the evening. */
+        private record Poured(BatchPlan plan, Kitchen kitchen, double shown, double bathJoulesPerKelvin) {
+            KitchenState into(KitchenState still, double weighed, double kettleCelsius) {
+                double heat = 4.18 * grams(still.bulkCelsius() + shown) * weighed;
+                double bath = still.warm().celsius();
+                double mixed = (bathJoulesPerKelvin * bath + heat * kettleCelsius) / (bathJoulesPerKelvin + heat);
+                return kitchen.withWarmWaterAt(still, mixed);
+            }
+
+            /** From the warmest row at or above the bowl, in proportion; nothing above the last. */
+            private double grams(double bowlCelsius) {
+                TopUpFor before = null;
+                for (TopUpFor row : plan.topUps()) {
+                    if (row.bowlCelsius() >= bowlCelsius) {
+                        if (before == null) return row.waterGrams();
+                        double share =
+                                (bowlCelsius - before.bowlCelsius()) / (row.bowlCelsius() - before.bowlCelsius());
+                        return before.waterGrams() + share * (row.waterGrams() - before.waterGrams());
+                    }
+                    before = row;
+                }
+                return 0;
+            }
         }
 
         private static double bathFor(BatchPlan plan, double bowlCelsius) {
