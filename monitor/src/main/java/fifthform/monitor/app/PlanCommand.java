@@ -7,14 +7,21 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.bowls.Bowls;
+import fifthform.monitor.bowls.KeptBowl;
+import fifthform.monitor.catalogue.KnownRecipe;
+import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.plan.PlanCard;
+import fifthform.monitor.plan.PlanDesk;
+import fifthform.monitor.plan.PlanField;
 import fifthform.monitor.plan.PlanLines;
 import fifthform.monitor.plan.PlanPage;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.view.PlanWindow;
+import fifthform.monitor.view.Theme;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -22,12 +29,17 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,7 +58,8 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  monitor/run plan --amount 800 --bowl steel --tap 14 --thermometer checked",
             "  monitor/run plan --amount 800 --bowl steel --bowl-weight 350 --pan-weight 900 --start 18:30 --why",
-            "  monitor/run plan --amount 500 --chocolate milk --card evening.svg"
+            "  monitor/run plan --amount 500 --chocolate milk --card evening.svg",
+            "  monitor/run plan --screen window"
         })
 final class PlanCommand implements Callable<Integer> {
     private static final String USUAL_CHOCOLATE = "dark";
@@ -111,6 +124,9 @@ final class PlanCommand implements Callable<Integer> {
             description = "write a card for an evening without a computer; .txt or .svg")
     private Path card;
 
+    @Option(names = "--screen", description = "window: the same as a form on the desk; otherwise lines")
+    private ScreenChoice screen;
+
     @Option(names = "--json", description = "answer as JSON lines, in °C, g and s")
     private boolean json;
 
@@ -125,6 +141,12 @@ final class PlanCommand implements Callable<Integer> {
         Settings settings = loaded.settings();
         Units units = common.units().orElse(settings.units());
         Optional<LocalTime> begins = begins();
+        if (!json && screen == ScreenChoice.WINDOW) {
+            Optional<String> refused =
+                    PlanWindow.open(desk(folders, settings, units), theme(settings), this::watchLine);
+            if (refused.isEmpty()) return Exit.DONE.code();
+            err().println("No window: " + refused.get() + ". Going on without it.");
+        }
         if (amountGrams == null) ask();
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
         bowls.problems().forEach(err()::println);
@@ -137,8 +159,8 @@ final class PlanCommand implements Callable<Integer> {
             PlanNotices.lines().forEach(err()::println);
             new PlanPage(plan, units).lines(begins, why).forEach(out()::println);
             out().println();
-            out().println("Then type: " + watchLine(plan, PlanKey.WARM_BATH));
-            out().println("or, quick: " + watchLine(plan, PlanKey.QUICK_BATH));
+            out().println("Then type: " + watchLine(plan, PlanKey.WARM_BATH, Optional.ofNullable(bowl)));
+            out().println("or, quick: " + watchLine(plan, PlanKey.QUICK_BATH, Optional.ofNullable(bowl)));
         }
         if (card != null) writeCard(new PlanCard(plan, units));
         return Exit.DONE.code();
@@ -213,16 +235,67 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     /** What the plan hands on to the watching; one stay over the bath, since that is what the times are for. */
-    private String watchLine(BatchPlan plan, PlanKey bath) {
+    private String watchLine(BatchPlan plan, PlanKey bath, Optional<String> bowlName) {
         StringBuilder line = new StringBuilder("monitor/run watch --chocolate ")
-                .append(chocolate != null ? chocolate : plan.request().recipe().id())
+                .append(
+                        chocolate != null && Recipes.namesFile(chocolate)
+                                ? chocolate
+                                : plan.request().recipe().id())
                 .append(" --amount ")
                 .append(Math.round(plan.request().grams()));
-        if (bowl != null) line.append(" --bowl ").append(bowl);
+        bowlName.ifPresent(name -> line.append(" --bowl ").append(name.contains(" ") ? "\"" + name + "\"" : name));
         return line.append(" --bath ")
                 .append(Decimal.of(plan.value(bath), 1))
                 .append(bath == PlanKey.WARM_BATH ? " --lift one" : "")
                 .toString();
+    }
+
+    private String watchLine(PlanDesk desk) {
+        BatchPlan plan = desk.plan().orElseThrow();
+        return watchLine(plan, PlanKey.WARM_BATH, Optional.of(desk.bowl().id()));
+    }
+
+    /** The form with what was said already in it. */
+    private PlanDesk desk(Folders folders, Settings settings, Units units) throws Refusal {
+        Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
+        bowls.problems().forEach(err()::println);
+        Recipes known = Recipes.load(folders.recipes());
+        Recipe first = Chocolates.find(
+                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, err());
+        Map<String, Bowl> choices = new LinkedHashMap<>();
+        if (bowl != null) choices.put(bowl, BowlWords.named(bowl, OptionalDouble.empty(), bowls));
+        for (KeptBowl kept : bowls.bowls()) choices.putIfAbsent(kept.id(), kept.with(OptionalDouble.empty()));
+        for (BowlMaterial material : BowlMaterial.values()) {
+            if (material == BowlMaterial.UNKNOWN) continue;
+            choices.putIfAbsent(
+                    material.word(), new Bowl(material.word(), material, OptionalDouble.empty(), Optional.empty()));
+        }
+        List<Recipe> recipes = Stream.concat(
+                        Stream.of(first), known.known().stream().map(KnownRecipe::recipe))
+                .distinct()
+                .toList();
+        PlanDesk desk = new PlanDesk(
+                recipes, List.copyOf(choices.values()), units, folders.data().resolve("cards"), LocalDate::now);
+        desk.check(checked());
+        type(desk, PlanField.AMOUNT, amountGrams);
+        type(desk, PlanField.BOWL_WEIGHT, bowlGrams);
+        type(desk, PlanField.PAN_WEIGHT, panGrams);
+        type(desk, PlanField.BATH_WATER, bathGrams);
+        type(desk, PlanField.TAP, tapCelsius);
+        type(desk, PlanField.ROOM, roomCelsius);
+        type(desk, PlanField.HUMIDITY, humidityPercent);
+        type(desk, PlanField.QUICK_BATH, quickCelsius);
+        type(desk, PlanField.BAR, barGrams);
+        if (start != null) desk.type(PlanField.START, start);
+        return desk;
+    }
+
+    private static void type(PlanDesk desk, PlanField field, Double said) {
+        if (said != null) desk.type(field, Decimal.of(said));
+    }
+
+    private static Theme theme(Settings settings) {
+        return settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
     }
 
     private void writeCard(PlanCard made) throws Refusal {

@@ -1,0 +1,102 @@
+package fifthform.monitor.view;
+
+import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Bowl;
+import fifthform.monitor.plan.PlanDesk;
+import fifthform.monitor.plan.PlanField;
+import fifthform.monitor.texts.PlanText;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.util.StringConverter;
+
+/** The plan's form; whatever is typed is planned at once. */
+final class PlanForm extends GridPane {
+    private final PlanDesk desk;
+    private final Runnable changed;
+    private int row;
+
+    PlanForm(PlanDesk desk, Runnable changed) {
+        this.desk = desk;
+        this.changed = changed;
+        getStyleClass().add("figures");
+        ColumnConstraints words = new ColumnConstraints();
+        words.setMinWidth(Region.USE_PREF_SIZE);
+        ColumnConstraints values = new ColumnConstraints();
+        values.setHgrow(Priority.ALWAYS);
+        getColumnConstraints().addAll(words, values);
+        field(PlanField.AMOUNT);
+        choice("plan-chocolate", PlanText.CHOCOLATE, desk.recipes(), Recipe::name, desk.recipe(), desk::choose);
+        choice("plan-bowl", PlanText.BOWL, desk.bowls(), Bowl::id, desk.bowl(), desk::choose);
+        for (PlanField field : PlanField.values()) if (field != PlanField.AMOUNT) field(field);
+        CheckBox checked = new CheckBox(PlanText.CHECKED.say());
+        checked.setId("plan-checked");
+        checked.setWrapText(true);
+        checked.setMinHeight(Region.USE_PREF_SIZE);
+        checked.setSelected(desk.isChecked());
+        checked.selectedProperty().addListener((property, was, is) -> {
+            desk.check(is);
+            changed.run();
+        });
+        add(checked, 0, row++, 2, 1);
+    }
+
+    /** The field that everything follows from. */
+    TextField amount() {
+        return (TextField) lookup("#plan-amount");
+    }
+
+    private void field(PlanField field) {
+        TextField text = new TextField(desk.typed(field));
+        text.setId("plan-" + field.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        text.setPromptText(PlanText.USUAL.say());
+        text.setAccessibleText(field.label().say());
+        text.setPrefColumnCount(7);
+        text.textProperty().addListener((property, was, is) -> {
+            desk.type(field, is);
+            changed.run();
+        });
+        row(field.label(), text);
+    }
+
+    private <T> void choice(
+            String id, PlanText words, List<T> all, Function<T, String> name, T chosen, Consumer<T> choose) {
+        ChoiceBox<T> box = new ChoiceBox<>();
+        box.setId(id);
+        box.setAccessibleText(words.say());
+        box.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(T value) {
+                return value == null ? "" : name.apply(value);
+            }
+
+            @Override
+            public T fromString(String text) {
+                throw new UnsupportedOperationException("a choice is not typed");
+            }
+        });
+        box.getItems().setAll(all);
+        box.setValue(chosen);
+        box.setMaxWidth(Double.MAX_VALUE);
+        box.valueProperty().addListener((property, was, is) -> {
+            choose.accept(is);
+            changed.run();
+        });
+        row(words, box);
+    }
+
+    private void row(PlanText words, Node node) {
+        Label label = new Label(words.say());
+        label.setLabelFor(node);
+        addRow(row++, label, node);
+    }
+}

@@ -1,0 +1,228 @@
+package fifthform.monitor.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.monitor.catalogue.KnownRecipe;
+import fifthform.monitor.catalogue.Recipes;
+import fifthform.monitor.plan.PlanDesk;
+import fifthform.monitor.plan.PlanField;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.PlanText;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A robot plans an evening by keys only; and pictures of it for people to look at, with no words cut off. */
+@NeedsScreen
+@ExtendWith(ApplicationExtension.class)
+class PlanWindowTest {
+    private static final Path FOLDER = Path.of(System.getProperty("picture.folder", "target/pictures"));
+
+    @TempDir
+    Path data;
+
+    private PlanDesk desk;
+    private PlanScreen screen;
+    private Stage stage;
+
+    @Start
+    void open(Stage given) {
+        stage = given;
+        desk = new PlanDesk(
+                Recipes.load(data.resolve("none")).known().stream()
+                        .map(KnownRecipe::recipe)
+                        .toList(),
+                Stream.of(BowlMaterial.STEEL, BowlMaterial.GLASS)
+                        .map(m -> new Bowl(m.word(), m, OptionalDouble.empty(), Optional.empty()))
+                        .toList(),
+                Units.CELSIUS,
+                data.resolve("cards"),
+                () -> LocalDate.of(2026, 2, 8));
+        screen = PlanWindow.in(
+                        stage,
+                        desk,
+                        Theme.BRIGHT,
+                        d -> "monitor/run watch --bowl " + d.bowl().id())
+                .screen();
+    }
+
+    private static void until(Callable<Boolean> isSo) throws Exception {
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, isSo);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private String focused() {
+        return stage.getScene().getFocusOwner().getId();
+    }
+
+    private boolean says(String words) {
+        return screen.figures().getContent().lookupAll(".label").stream()
+                .anyMatch(node -> ((Label) node).getText().contains(words));
+    }
+
+    private String said() {
+        return ((Label) screen.lookup("#plan-said")).getText();
+    }
+
+    @Test
+    void anEveningIsPlannedByKeysAndItsCardSaved(FxRobot robot) throws Exception {
+        assertEquals("plan-amount", focused());
+        robot.press(KeyCode.CONTROL).type(KeyCode.A).release(KeyCode.CONTROL);
+        robot.write("650");
+        until(() -> says("Plan for 650 g"));
+        robot.type(KeyCode.TAB, KeyCode.TAB);
+        assertEquals("plan-bowl", focused());
+        robot.type(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
+        until(() -> says("bowl of glass"));
+        robot.type(KeyCode.TAB);
+        assertEquals("plan-bowl-weight", focused());
+        robot.write("420");
+        robot.type(KeyCode.TAB, KeyCode.TAB, KeyCode.TAB);
+        robot.write("14,5");
+        assertEquals("14,5", desk.typed(PlanField.TAP));
+        until(() -> desk.plan().orElseThrow().request().tapCelsius().equals(OptionalDouble.of(14.5)));
+        assertTrue(says("thermometer was not checked"));
+        robot.interact(() -> screen.lookup("#plan-checked").requestFocus());
+        robot.type(KeyCode.SPACE);
+        until(() -> !says("thermometer was not checked"));
+        robot.type(KeyCode.ESCAPE);
+        assertEquals("plan-figures", focused());
+        robot.type(KeyCode.W);
+        until(() -> says("C1 dT/dt"));
+        assertTrue(screen.figures().getVvalue() > 0.2);
+        robot.type(KeyCode.W);
+        until(() -> !says("C1 dT/dt"));
+        robot.type(KeyCode.S);
+        Path card = data.resolve("cards/plan-2026-02-08-" + desk.recipe().id() + ".svg");
+        until(() -> Files.exists(card));
+        assertTrue(said().contains(card.toString()), said());
+        robot.type(KeyCode.S);
+        until(() ->
+                Files.exists(card.resolveSibling(card.getFileName().toString().replace(".svg", "-2.svg"))));
+        robot.type(KeyCode.G);
+        until(() -> said().contains("monitor/run watch --bowl glass"));
+        robot.type(KeyCode.F);
+        assertEquals("plan-amount", focused());
+    }
+
+    @Test
+    void whatCannotBeIsSaidBesideTheFormAndNoPlanIsShown(FxRobot robot) throws Exception {
+        robot.press(KeyCode.CONTROL).type(KeyCode.A).release(KeyCode.CONTROL);
+        robot.write("lots");
+        until(() -> says("Chocolate, g: give 50 to 20000"));
+        assertFalse(says("Plan for"));
+        robot.type(KeyCode.ESCAPE, KeyCode.S);
+        until(() -> said().startsWith("There is no plan yet"));
+        robot.interact(() -> desk.type(PlanField.START, "soon"));
+        robot.interact(screen::show);
+        assertTrue(says("Start: give a time of day"));
+    }
+
+    @Test
+    void picturesInBothThemesAndSizesAndNoWordIsCutOff(FxRobot robot) throws Exception {
+        desk.check(true);
+        Map<PlanField, String> evening = Map.of(
+                PlanField.BOWL_WEIGHT, "350",
+                PlanField.PAN_WEIGHT, "900",
+                PlanField.TAP, "14",
+                PlanField.ROOM, "21",
+                PlanField.HUMIDITY, "50",
+                PlanField.BAR, "80",
+                PlanField.START, "18:30");
+        evening.forEach(desk::type);
+        for (Theme theme : Theme.values()) {
+            for (int[] size : new int[][] {{1366, 768, 100}, {1920, 1080, 100}, {1366, 768, 200}, {1920, 1080, 200}}) {
+                String name = "plan-" + theme.name().toLowerCase(Locale.ROOT) + "-" + size[0] + "x" + size[1] + "-"
+                        + size[2] + ".png";
+                Png.write(picture(robot, theme, size[0], size[1], size[2]), FOLDER.resolve(name));
+            }
+        }
+        desk.toggleWhy();
+        Png.write(picture(robot, Theme.DARK, 1366, 768, 100), FOLDER.resolve("plan-why.png"));
+        robot.interact(screen::show);
+        for (Node node : screen.lookupAll("*")) {
+            if (!node.isFocusTraversable() || node.getId() == null) continue;
+            String words = node instanceof Labeled label ? label.getText() : node.getAccessibleText();
+            assertTrue(words != null && !words.isBlank(), node.toString());
+        }
+        assertEquals(PlanText.CAUTION.say(), ((Label) screen.lookup("#" + PlanText.CAUTION.key())).getText());
+    }
+
+    private WritableImage picture(FxRobot robot, Theme theme, int width, int height, int percent) {
+        WritableImage[] image = new WritableImage[1];
+        robot.interact(() -> {
+            PlanScreen shown = new PlanScreen(desk, new Deaf());
+            shown.wear(theme);
+            Scene scene = new Scene(shown, width, height);
+            shown.scale(percent);
+            desk.say("");
+            shown.show();
+            for (int i = 0; i < 4; i++) {
+                shown.applyCss();
+                shown.layout();
+            }
+            if (desk.showsWhy()) shown.reachWhy();
+            shown.layout();
+            image[0] = scene.snapshot(null);
+            assertEquals(List.of(), cutOff(shown));
+        });
+        return image[0];
+    }
+
+    /** Nobody presses anything in a picture. */
+    private static final class Deaf implements PlanScreen.Acts {
+        @Override
+        public void why() {}
+
+        @Override
+        public void save() {}
+
+        @Override
+        public void print() {}
+
+        @Override
+        public void watch() {}
+    }
+
+    private static List<String> cutOff(PlanScreen shown) {
+        return shown.lookupAll(".label, .button, .check-box").stream()
+                .filter(node -> node instanceof Labeled && node.isVisible())
+                .map(node -> (Labeled) node)
+                .filter(label -> label.getText() != null && !label.getText().isBlank())
+                .filter(label -> label.lookupAll(".text").stream()
+                        .anyMatch(part -> part instanceof Text text
+                                && part.getParent() == label
+                                && !text.getText()
+                                        .strip()
+                                        .equals(label.getText().strip())))
+                .map(Labeled::getText)
+                .toList();
+    }
+}
