@@ -29,7 +29,10 @@ import picocli.CommandLine.Spec;
             WhyCommand.class,
             LearnCommand.class,
             NotebookCommand.class,
-            SetupCommand.class
+            SetupCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
+            ImportCommand.class
         },
         footer = {"", "Example: monitor/run watch --probe practice"})
 final class FifthForm implements Runnable {

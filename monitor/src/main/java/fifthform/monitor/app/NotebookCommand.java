@@ -73,6 +73,9 @@ final class NotebookCommand implements Callable<Integer> {
     @Option(names = "--practice", description = "practice batches instead of real ones")
     private boolean practice;
 
+    @Option(names = "--sent", description = "batches of others, that somebody sent, instead of your own")
+    private boolean sent;
+
     @Option(
             names = "--end",
             paramLabel = "WORD",
@@ -109,13 +112,13 @@ final class NotebookCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        Folders folders = common.folders();
+        Folders folders = sent ? common.folders().withSessions(common.folders().sent()) : common.folders();
         SettingsFile.Loaded settings = new SettingsFile(folders.settingsFile()).load();
         settings.problems().forEach(err()::println);
         Units units = common.units().orElse(settings.settings().units());
         RowFilter filter = filter();
         Comparator<BatchRow> order = order();
-        Notebook notebook = new Notebook(folders.sessions(), folders.notebookIndex());
+        Notebook notebook = new Notebook(folders.sessions(), sent ? folders.sentIndex() : folders.notebookIndex());
         ScreenChoice choice = Optional.ofNullable(screen).orElseGet(Screens::best);
         if (!json && choice == ScreenChoice.WINDOW) {
             Bin bin = new Bin(folders.bin(), folders.sessions());

@@ -34,6 +34,8 @@ final class SessionNames {
         if (name.equals(LAST)) return last(sessions);
         Path inFolder = sessions.resolve(name.endsWith(SessionFiles.ENDING) ? name : name + SessionFiles.ENDING);
         if (Files.exists(inFolder)) return inFolder;
+        Path sent = sessions.resolveSibling("sent").resolve(inFolder.getFileName());
+        if (Files.exists(sent)) return sent;
         throw new Refusal(
                 Exit.FILE,
                 "There is no session " + name + ". Nothing was done. Look in " + sessions

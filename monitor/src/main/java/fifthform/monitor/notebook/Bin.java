@@ -1,16 +1,12 @@
 package fifthform.monitor.notebook;
 
-import fifthform.monitor.json.JsonObject;
-import fifthform.monitor.json.UnreadableJson;
-import fifthform.monitor.proofs.ProofFile;
+import fifthform.monitor.proofs.Companions;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.SessionLock;
 import fifthform.monitor.store.StoreException;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,7 +25,6 @@ import java.util.stream.Stream;
 public final class Bin {
     private static final Object IN_THIS_PROGRAM = new Object();
     private static final String LOCK = ".lock";
-    private static final String LOCK_OF_A_SESSION = ".lock";
 
     private final Path folder;
     private final Path sessions;
@@ -84,7 +79,7 @@ public final class Bin {
             try (FileChannel channel = lock();
                     FileLock held = channel.lock()) {
                 Objects.requireNonNull(held, "held");
-                List<Path> beside = belonging(session);
+                List<Path> beside = Companions.of(session);
                 Path own = ownFolder(SessionFiles.name(session));
                 try (SessionLock lock = SessionLock.take(session)) {
                     Objects.requireNonNull(lock, "lock");
@@ -159,40 +154,6 @@ public final class Bin {
         Path own = folder.resolve(name);
         for (int number = 2; Files.exists(own); number++) own = folder.resolve(name + " " + number);
         return own;
-    }
-
-    /** What lies beside the session under its name, and the proofs that name it. */
-    private List<Path> belonging(Path session) throws IOException {
-        String name = SessionFiles.name(session);
-        List<Path> found = new ArrayList<>();
-        Path home = Objects.requireNonNullElse(session.toAbsolutePath().getParent(), sessions);
-        try (Stream<Path> files = Files.list(home)) {
-            files.filter(Files::isRegularFile)
-                    .filter(file -> !file.getFileName().equals(session.getFileName()))
-                    .filter(file -> !file.toString().endsWith(LOCK_OF_A_SESSION))
-                    .filter(file -> String.valueOf(file.getFileName()).startsWith(name + ".") && !isSession(file)
-                            || proves(file, name))
-                    .forEach(found::add);
-        }
-        return found;
-    }
-
-    private static boolean isSession(Path file) {
-        return file.toString().endsWith(SessionFiles.ENDING);
-    }
-
-    private static boolean proves(Path file, String session) {
-        if (!file.toString().endsWith(ProofFile.ENDING)) return false;
-        try (BufferedReader lines = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            String head = lines.readLine();
-            return head != null
-                    && JsonObject.parse(head)
-                            .optionalText("session")
-                            .filter(session::equals)
-                            .isPresent();
-        } catch (IOException | UnreadableJson e) {
-            return false;
-        }
     }
 
     private static List<Path> files(Path folder) throws IOException {

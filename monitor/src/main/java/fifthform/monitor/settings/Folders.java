@@ -78,6 +78,11 @@ public record Folders(Path data, Path sessions, Path config, Path state) {
         return data.resolve("cups");
     }
 
+    /** Batches of others, that somebody sent. They never count as one's own. */
+    public Path sent() {
+        return data.resolve("sent");
+    }
+
     /** What the notebook keeps to be quick; may be deleted at any time. */
     public Path notebookIndex() {
         return data.resolve("notebook.index");
@@ -86,6 +91,11 @@ public record Folders(Path data, Path sessions, Path config, Path state) {
     /** Batches that were put away; restorable until the bin is emptied. */
     public Path bin() {
         return data.resolve("bin");
+    }
+
+    /** The same for batches of others. */
+    public Path sentIndex() {
+        return data.resolve("sent.index");
     }
 
     public Path settingsFile() {

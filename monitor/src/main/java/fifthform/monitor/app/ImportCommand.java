@@ -1,0 +1,107 @@
+package fifthform.monitor.app;
+
+import fifthform.monitor.proofs.Companions;
+import fifthform.monitor.settings.Folders;
+import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.store.Session;
+import fifthform.monitor.store.SessionFiles;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Sessions that somebody sent. */
+@Command(
+        name = "import",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "Takes in sessions that somebody sent, with the looks, notes and proofs that lie beside them.",
+            "They are kept apart: they can be replayed and compared, and teach nothing about your own bowls and limits."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  monitor/run import 2026-01-31-101500-dark.tempering.jsonl",
+            "  monitor/run import --mine old-laptop/2026-01-31-101500-dark.tempering.jsonl"
+        })
+final class ImportCommand implements Callable<Integer> {
+    @Mixin
+    private CommonOptions common;
+
+    @Parameters(paramLabel = "SESSION", arity = "1..*", description = "files that end in .tempering.jsonl")
+    private List<Path> files = new ArrayList<>();
+
+    @Option(names = "--mine", description = "they are your own batches from another computer: count them with yours")
+    private boolean mine;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws Refusal {
+        Folders folders = common.folders();
+        Path to = mine ? folders.sessions() : folders.sent();
+        Exit exit = Exit.DONE;
+        for (Path file : files) {
+            Exit each = take(file, to);
+            if (each != Exit.DONE) exit = each;
+        }
+        return exit.code();
+    }
+
+    private Exit take(Path file, Path to) throws Refusal {
+        PrintWriter err = spec.commandLine().getErr();
+        if (!file.toString().endsWith(SessionFiles.ENDING)) {
+            err.println(file + " is no session: its name does not end in " + SessionFiles.ENDING
+                    + ". It was passed over. A table of readings is read by: monitor/run analyse");
+            return Exit.NOT_UNDERSTOOD;
+        }
+        Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
+        session.problems().forEach(err::println);
+        Path home = to.resolve(file.getFileName());
+        try {
+            if (Files.exists(home)) return isThere(file, home);
+            Files.createDirectories(to);
+            List<Path> beside = new ArrayList<>();
+            for (Path each : Companions.of(file)) if (!Files.exists(to.resolve(each.getFileName()))) beside.add(each);
+            // The session last: until then there is nothing that a list would show.
+            for (Path each : beside) Files.copy(each, to.resolve(each.getFileName()));
+            Files.copy(file, home);
+            String name = SessionFiles.name(home);
+            spec.commandLine()
+                    .getOut()
+                    .println("Taken in: " + name
+                            + (beside.isEmpty() ? "" : ", with " + beside.size() + " files beside it")
+                            + ". See it with: monitor/run replay " + name);
+        } catch (IOException e) {
+            throw new Refusal(
+                    Exit.FILE,
+                    file + " could not be copied to " + to + " (" + e.getMessage()
+                            + "). Check that you may write there, and the room on the disk.");
+        }
+        return session.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
+    }
+
+    private Exit isThere(Path file, Path home) throws IOException {
+        if (Files.mismatch(file, home) < 0) {
+            spec.commandLine().getOut().println("Here already: " + SessionFiles.name(home));
+            return Exit.DONE;
+        }
+        spec.commandLine()
+                .getErr()
+                .println("Another batch is here as " + home + ". " + file
+                        + " was passed over. Give it another name, ending in " + SessionFiles.ENDING
+                        + ", and import it again.");
+        return Exit.ANSWER_IS_NO;
+    }
+}

@@ -1,0 +1,95 @@
+package fifthform.monitor.backup;
+
+import fifthform.monitor.json.JsonObject;
+import fifthform.monitor.json.UnreadableJson;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+
+/** A backup that is read. Nothing in it is believed before its sum agrees. */
+final class Archive implements AutoCloseable {
+    /** A list longer than this is none that we wrote. */
+    private static final int LONGEST_LIST = 64 << 20;
+
+    /** A day at ten readings a second is 75 MB. */
+    private static final long LONGEST_FILE = 1L << 30;
+
+    private final ZipFile zip;
+    private final List<Content> contents;
+
+    private Archive(ZipFile zip, List<Content> contents) {
+        this.zip = zip;
+        this.contents = List.copyOf(contents);
+    }
+
+    /** @throws IOException it is no backup, a damaged one, or one of a newer program; the message says which */
+    static Archive open(Path file) throws IOException {
+        ZipFile zip;
+        try {
+            zip = new ZipFile(file.toFile(), StandardCharsets.UTF_8);
+        } catch (java.util.zip.ZipException e) {
+            throw new IOException("it is no backup, or a damaged one", e);
+        }
+        try {
+            return new Archive(zip, list(zip));
+        } catch (IOException | RuntimeException e) {
+            zip.close();
+            throw e;
+        }
+    }
+
+    List<Content> contents() {
+        return contents;
+    }
+
+    private static List<Content> list(ZipFile zip) throws IOException {
+        ZipEntry entry = zip.getEntry(Backup.CONTENTS);
+        if (entry == null) throw new IOException("it is no backup: it has no list of contents");
+        byte[] bytes = read(zip, entry, LONGEST_LIST);
+        try {
+            List<String> lines =
+                    new String(bytes, StandardCharsets.UTF_8).lines().toList();
+            JsonObject head = JsonObject.parse(lines.isEmpty() ? "" : lines.get(0));
+            if (head.whole("format") != Backup.FORMAT) throw new IOException("a newer program wrote it");
+            List<Content> contents = new ArrayList<>();
+            for (String line : lines.subList(1, lines.size())) contents.add(Content.read(line));
+            if (contents.size() != head.whole("files")) throw new IOException("its list of contents is cut off");
+            return contents;
+        } catch (UnreadableJson e) {
+            throw new IOException("its list of contents cannot be read", e);
+        }
+    }
+
+    /** The bytes of one file. @throws IOException they are not there, or are not those that were put in */
+    byte[] bytes(Content content) throws IOException {
+        ZipEntry entry = zip.getEntry(content.name());
+        if (entry == null) throw new IOException(content.name() + " is missing in it");
+        if (content.bytes() > LONGEST_FILE || content.bytes() < 0)
+            throw new IOException(content.name() + " is said to be too long for a file of ours");
+        byte[] bytes = read(zip, entry, (int) content.bytes());
+        if (bytes.length != content.bytes() || !Sums.of(bytes).equals(content.sha256()))
+            throw new IOException(content.name() + " in it is damaged");
+        return bytes;
+    }
+
+    /** Never more than was promised, whatever the packed bytes would swell to. */
+    private static byte[] read(ZipFile zip, ZipEntry entry, int most) throws IOException {
+        try (InputStream in = zip.getInputStream(entry)) {
+            byte[] bytes = in.readNBytes(most);
+            if (in.read() >= 0) throw new IOException(entry.getName() + " in it is longer than it should be");
+            return bytes;
+        } catch (java.util.zip.ZipException e) {
+            throw new IOException(entry.getName() + " in it is damaged", e);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        zip.close();
+    }
+}
