@@ -210,7 +210,7 @@ class BackupCommandTest {
         assertTrue(Files.exists(there.resolve("sent").resolve(name + ".notes.jsonl")));
         assertFalse(said(there, "notebook", "--screen", "lines").out().contains(day()));
         assertTrue(said(there, "notebook", "--sent", "--screen", "lines").out().contains(day()));
-        assertEquals(0, said(there, "analyse", "--summary", name).exit());
+        assertEquals(0, said(there, "export", "--as", "csv", name).exit());
         assertTrue(said(there, "import", session.toString()).out().startsWith("Here already"));
         Files.writeString(sent, "{\"another\":1}\n");
         assertEquals(1, said(there, "import", session.toString()).exit());
