@@ -19,6 +19,7 @@ import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.view.FxStart;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -73,6 +74,7 @@ final class WatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal, InterruptedException {
+        if (Optional.ofNullable(screen).orElseGet(Screens::best) == ScreenChoice.WINDOW) FxStart.warmUp();
         Choices choices = Choices.load(common.folders(), err());
         Settings settings = choices.settings();
         Folders folders = record == null ? common.folders() : common.folders().withSessions(record);

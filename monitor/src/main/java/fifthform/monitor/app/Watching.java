@@ -77,12 +77,26 @@ final class Watching {
             Choices choices,
             ZoneOffset zone)
             throws Refusal {
+        this(setup, clock, choice, taken, units, choices, zone, Speaker.open(choices.settings().volume()));
+    }
+
+    /** With a speaker of the caller's, for measuring. */
+    Watching(
+            Setup setup,
+            SessionClock clock,
+            ProbeChoice choice,
+            long taken,
+            Units units,
+            Choices choices,
+            ZoneOffset zone,
+            Speaker speaker)
+            throws Refusal {
+        this.speaker = speaker;
         this.setup = setup;
         this.clock = clock;
         this.wiring = choice.wire(clock, this::put);
         this.units = units;
         this.choices = choices;
-        this.speaker = Speaker.open(choices.settings().volume());
         this.zone = zone;
         this.intake =
                 new LiveSource(clock, wiring.ticking(), taken, wiring.lines().size());

@@ -52,6 +52,7 @@ public final class Speaker implements AutoCloseable {
     private final Map<Call, byte[]> samples = new LinkedHashMap<>();
     private final Lines lines;
     private final Runnable beep;
+    private final Volume volume;
     private final Thread thread;
     private volatile State state;
     private volatile boolean closing;
@@ -70,7 +71,7 @@ public final class Speaker implements AutoCloseable {
     Speaker(Lines lines, Runnable beep, Volume volume) {
         this.lines = lines;
         this.beep = beep;
-        for (Call call : Tones.all()) samples.put(call, Tones.pcm(call, volume.decibels()));
+        this.volume = volume;
         thread = new Thread(this::run, "sound");
         thread.setDaemon(true);
         state = volume.isHeard() ? State.SOUND : State.SCREEN_ONLY;
@@ -100,6 +101,8 @@ public final class Speaker implements AutoCloseable {
     }
 
     private void run() {
+        // Here and not where the program starts: a tenth of a second that nobody has to wait for.
+        for (Call call : Tones.all()) samples.put(call, Tones.pcm(call, volume.decibels()));
         try (SourceDataLine line = lines.open()) {
             line.start();
             while (!closing) {

@@ -1,5 +1,6 @@
 package fifthform.monitor.view;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -12,7 +13,44 @@ public final class FxStart {
     /** Held for good: the log manager keeps loggers only weakly, and the filter would go with this one. */
     private static final Logger JAVAFX = Logger.getLogger("javafx");
 
+    /** What a window is made of, in the order in which it is needed. */
+    private static final List<String> SOON = List.of(
+            "com.sun.javafx.tk.quantum.QuantumToolkit",
+            "javafx.scene.Scene",
+            "javafx.stage.Stage",
+            "javafx.scene.control.Button",
+            "javafx.scene.canvas.Canvas",
+            "javafx.scene.text.Text",
+            "com.sun.javafx.text.PrismTextLayout",
+            "javafx.scene.shape.SVGPath",
+            "javafx.css.CssParser",
+            "com.sun.javafx.css.StyleManager",
+            "com.sun.javafx.scene.control.skin.Utils",
+            "javafx.scene.control.skin.ButtonSkin",
+            "eu.hansolo.tilesfx.TileBuilder",
+            "eu.hansolo.tilesfx.skins.NumberTileSkin");
+
     private FxStart() {}
+
+    /**
+     * Begins to load what a window is made of while the caller does something else; returns at once. Nothing is started, and
+     * what is missing shows when the window is opened.
+     */
+    public static void warmUp() {
+        Thread warm = new Thread(FxStart::load, "warm-up");
+        warm.setDaemon(true);
+        warm.start();
+    }
+
+    private static void load() {
+        for (String name : SOON) {
+            try {
+                Class.forName(name, false, FxStart.class.getClassLoader()).getMethods();
+            } catch (ClassNotFoundException | LinkageError missing) {
+                return;
+            }
+        }
+    }
 
     /**
      * Has {@code fill} build the first window, and shows it until the last window is closed. Blocks. Can be called once

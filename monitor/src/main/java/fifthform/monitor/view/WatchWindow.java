@@ -20,16 +20,21 @@ import javafx.stage.Stage;
 /** The window around the Watch screen. It pulls a picture at each pulse; nothing is ever pushed into it. */
 public final class WatchWindow {
     private static final long FIGURES = TimeUnit.MILLISECONDS.toNanos(100);
+
+    /** A reading that comes a little after the last picture is not kept waiting for the next beat. */
+    private static final long NEWS = TimeUnit.MILLISECONDS.toNanos(50);
+
     private static final long CHARTS = TimeUnit.MILLISECONDS.toNanos(500);
     private static final long HALF_BLINK = TimeUnit.MILLISECONDS.toNanos(500);
 
     private final ScreenFeed feed;
     private final Motion motion;
-    private final Pace figures = new Pace(FIGURES);
+    private final Pace figures = new Pace(FIGURES, NEWS);
     private final Pace charts = new Pace(CHARTS);
     private final AtomicReference<String> trouble = new AtomicReference<>("");
     private final WatchScreen screen;
     private Help help = Help.CLOSED;
+    private long drawn = Long.MIN_VALUE;
 
     private WatchWindow(ScreenFeed feed, Theme theme, Motion motion) {
         this.feed = feed;
@@ -104,7 +109,9 @@ public final class WatchWindow {
     private void pulse() {
         long now = feed.nanoClock().getAsLong();
         boolean lit = motion == Motion.STILL || Math.floorMod(now / HALF_BLINK, 2) == 0;
-        if (figures.due(now)) {
+        long published = feed.publishedNanos().getAsLong();
+        if (figures.due(now, published != drawn)) {
+            drawn = published;
             WatchPicture picture = help.over(feed.pictureNow(), feed.assigned());
             screen.showWords(picture);
             if (charts.due(now)) screen.showCharts(picture);

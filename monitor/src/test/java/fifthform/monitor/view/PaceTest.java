@@ -26,4 +26,15 @@ class PaceTest {
         assertEquals(false, pace.due(Long.MAX_VALUE - 10 + 50));
         assertEquals(true, pace.due(Long.MAX_VALUE - 10 + 100));
     }
+
+    /** A reading that comes half a gap after the last picture is shown then, and floods are still held back. */
+    @Test
+    void newsComeSooner() {
+        Pace pace = new Pace(100, 50);
+        assertEquals(true, pace.due(0, true));
+        assertEquals(false, pace.due(40, true));
+        assertEquals(false, pace.due(60, false));
+        assertEquals(true, pace.due(60, true));
+        assertEquals(true, pace.due(160, false));
+    }
 }
