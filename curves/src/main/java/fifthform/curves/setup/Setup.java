@@ -63,31 +63,6 @@ public record Setup(
         Objects.requireNonNull(holding, "holding");
     }
 
-    /** A whole batch without a planned hold. */
-    public Setup(
-            Recipe recipe,
-            Bowl bowl,
-            List<ProbeSetup> probes,
-            Duration reactionTime,
-            OptionalDouble bathCelsius,
-            OptionalDouble roomCelsius,
-            Origin origin,
-            Approach approach,
-            OptionalDouble seedGrams) {
-        this(
-                recipe,
-                bowl,
-                probes,
-                reactionTime,
-                bathCelsius,
-                roomCelsius,
-                origin,
-                approach,
-                seedGrams,
-                Beginning.WHOLE,
-                Optional.empty());
-    }
-
     /** The probe in the chocolate. */
     public ProbeSetup bowlProbe() {
         return withRole(Role.BOWL).orElseThrow();

@@ -10,6 +10,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.reference.Fit;
 import fifthform.curves.reference.Table;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Setup;
 import java.time.Duration;
 import java.time.Instant;
@@ -126,7 +127,9 @@ class MeasuredCoolingTest {
                 OptionalDouble.of(celsius),
                 setup.origin(),
                 setup.approach(),
-                setup.seedGrams());
+                setup.seedGrams(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 
     /**

@@ -8,6 +8,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Sample;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
@@ -16,6 +17,7 @@ import fifthform.curves.setup.Setup;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -42,7 +44,9 @@ class SeveralProbesTest {
                 OptionalDouble.empty(),
                 one.origin(),
                 one.approach(),
-                one.seedGrams());
+                one.seedGrams(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 
     private void feed(Input input) {

@@ -6,6 +6,7 @@ import fifthform.curves.recipe.MeltOut;
 import fifthform.curves.recipe.PhaseTarget;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
@@ -53,6 +54,8 @@ public final class TestRecipes {
                 OptionalDouble.empty(),
                 Origin.SIMULATED,
                 Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 }

@@ -13,6 +13,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.LearnedCoast;
@@ -221,7 +222,9 @@ class TouchStoriesTest {
                 plain.roomCelsius(),
                 plain.origin(),
                 plain.approach(),
-                plain.seedGrams());
+                plain.seedGrams(),
+                Beginning.WHOLE,
+                Optional.empty());
         StoryMaker maker = StoryMaker.melting(200, 0.2, known, Keys.PRESSED);
         maker.obeysUntil(s -> s.cues().isOpen(CueId.LIFT_NOW), Duration.ofHours(2));
         assertTrue(given(maker, CueId.CRYSTALS_ENOUGH).get(0).figure().isEmpty(), "no seconds named");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.input.Sample;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
@@ -104,6 +105,8 @@ class TrustTest {
                 story.roomCelsius(),
                 story.origin(),
                 story.approach(),
-                story.seedGrams());
+                story.seedGrams(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.engine.TestRecipes;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.reference.Table;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Setup;
@@ -139,7 +140,9 @@ class HeatBalanceTest {
                 setup.roomCelsius(),
                 setup.origin(),
                 setup.approach(),
-                setup.seedGrams());
+                setup.seedGrams(),
+                Beginning.WHOLE,
+                Optional.empty());
         assertEquals(mean + 15, Coast.before(with).seconds(), 1.5);
     }
 }

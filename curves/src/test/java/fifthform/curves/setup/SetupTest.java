@@ -28,13 +28,17 @@ class SetupTest {
             OptionalDouble.of(19),
             Origin.REAL,
             Approach.ONE_LIFT,
-            OptionalDouble.of(12));
+            OptionalDouble.of(12),
+            Beginning.WHOLE,
+            Optional.empty());
 
     private static final Map<String, Object> OTHERS = Map.of(
             "reactionTime", Duration.ofSeconds(9),
             "recipe", hotter(TestRecipes.dark()),
             "approach", Approach.TOUCHES_WHERE_UNSURE,
-            "seedGrams", OptionalDouble.empty());
+            "seedGrams", OptionalDouble.empty(),
+            "beginning", new Beginning.InTemper(),
+            "holding", Optional.of(new Holding(Duration.ofMinutes(40), Holding.Warmth.AIR)));
 
     private static Recipe hotter(Recipe r) {
         return new Recipe(

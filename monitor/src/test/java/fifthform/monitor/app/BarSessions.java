@@ -7,6 +7,7 @@ import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
@@ -22,6 +23,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Invented recorded batches: melted, cooled and held, warmed, and then up to a peak for three minutes. */
@@ -61,7 +63,9 @@ final class BarSessions {
                 OptionalDouble.empty(),
                 origin,
                 Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Beginning.WHOLE,
+                Optional.empty());
         Path sessions = Files.createDirectories(data.resolve("sessions"));
         Path file = new SessionFiles(sessions).reserve(start, ZoneOffset.UTC, recipe.id());
         String name = SessionFiles.name(file);

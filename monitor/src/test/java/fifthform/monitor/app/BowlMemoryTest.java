@@ -14,6 +14,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.Recorded;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Origin;
@@ -76,7 +77,9 @@ class BowlMemoryTest {
                 OptionalDouble.empty(),
                 origin,
                 Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 
     private Bowl steel() {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import fifthform.curves.input.Recorded;
 import fifthform.curves.input.Sample;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
@@ -94,7 +95,9 @@ class CorrectionOfItsDayTest {
                 OptionalDouble.empty(),
                 Origin.REAL,
                 Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Beginning.WHOLE,
+                Optional.empty());
         Path file = data.resolve("2026-01-01-090000-dark" + SessionFiles.ENDING);
         SessionHeader header = new SessionHeader("demo", "", SessionFiles.name(file), DAY, ZoneOffset.UTC, setup);
         JournalWriter writer =

@@ -11,6 +11,7 @@ import fifthform.curves.learning.Snap;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
@@ -129,7 +130,9 @@ public final class DemoBatches {
                 OptionalDouble.empty(),
                 plan.origin(),
                 Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Beginning.WHOLE,
+                Optional.empty());
         Files.createDirectories(sessions());
         Path file = new SessionFiles(sessions()).reserve(start, ZoneOffset.UTC, recipe.id());
         SessionHeader header = new SessionHeader("0", "", SessionFiles.name(file), start, ZoneOffset.UTC, setup);

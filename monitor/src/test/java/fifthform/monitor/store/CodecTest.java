@@ -12,6 +12,7 @@ import fifthform.curves.input.Recorded;
 import fifthform.curves.input.Sample;
 import fifthform.curves.input.Tick;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
@@ -19,6 +20,7 @@ import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -151,7 +153,9 @@ class CodecTest {
                 setup.roomCelsius(),
                 setup.origin(),
                 setup.approach(),
-                setup.seedGrams());
+                setup.seedGrams(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 
     private static Set<String> kinds(Class<?> family) {

@@ -49,6 +49,7 @@ import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlAnswers;
 import fifthform.curves.setup.BowlMaterial;
@@ -115,7 +116,9 @@ final class Demo {
             OptionalDouble.empty(),
             Origin.SIMULATED,
             Approach.ONE_LIFT,
-            OptionalDouble.of(60));
+            OptionalDouble.of(60),
+            Beginning.WHOLE,
+            Optional.empty());
 
     static final SessionHeader HEADER =
             new SessionHeader("0.1.0", "demo", "2026-02-03-151516-demo", START, ZoneOffset.ofHours(1), SETUP);

@@ -5,6 +5,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.Recorded;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -81,7 +82,9 @@ final class WatchedBatch {
                 OptionalDouble.empty(),
                 Origin.SIMULATED,
                 approach,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 
     private static ProbeSetup probe(String name, Role role) {

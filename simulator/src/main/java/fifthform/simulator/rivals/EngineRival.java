@@ -6,6 +6,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
@@ -69,7 +70,9 @@ record EngineRival(EngineProgram engine, Knowledge knowledge) implements Rival {
                 OptionalDouble.empty(),
                 Origin.SIMULATED,
                 Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 
     private static boolean hearsBath(Knowledge knowledge) {

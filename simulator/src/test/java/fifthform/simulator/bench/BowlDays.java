@@ -4,6 +4,7 @@ import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Setup;
 import fifthform.simulator.bowl.Spot;
@@ -129,7 +130,9 @@ final class BowlDays {
                 usual.roomCelsius(),
                 usual.origin(),
                 usual.approach(),
-                usual.seedGrams());
+                usual.seedGrams(),
+                Beginning.WHOLE,
+                Optional.empty());
         EngineProgram program = new EngineProgram(setup, Engine.start(setup, BatchRun.BEGINS));
         Luck luck = new Luck(fleet.seed()).branch(number).branch(1000L + day);
         return gone(told, scenario, recipe, Batch.beginning(scenario, luck, program));

@@ -10,6 +10,7 @@ import fifthform.curves.engine.Step;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -18,6 +19,7 @@ import fifthform.curves.setup.Setup;
 import fifthform.simulator.scenario.Scenario;
 import fifthform.simulator.scenario.Scenarios;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -117,6 +119,8 @@ class ObeyedCuesTest {
                 OptionalDouble.empty(),
                 Origin.SIMULATED,
                 Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Beginning.WHOLE,
+                Optional.empty());
     }
 }

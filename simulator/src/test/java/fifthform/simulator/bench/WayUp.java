@@ -8,6 +8,7 @@ import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Setup;
 import fifthform.simulator.bowl.Spot;
@@ -70,7 +71,9 @@ record WayUp(double readCelsius, double trueCelsius, Duration took, int dips, in
                         OptionalDouble.empty(),
                         told.origin(),
                         told.approach(),
-                        told.seedGrams())
+                        told.seedGrams(),
+                        Beginning.WHOLE,
+                        Optional.empty())
                 .withApproach(approach);
         Program program = new Listening(new EngineProgram(setup, Engine.start(setup, BatchRun.BEGINS)), keys);
         Luck luck = new Luck(fleet.seed()).branch(number).branch(1);

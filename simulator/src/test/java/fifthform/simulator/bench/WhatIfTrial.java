@@ -7,6 +7,7 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.whatif.Answer;
@@ -22,6 +23,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -125,7 +127,9 @@ final class WhatIfTrial {
                         OptionalDouble.empty(),
                         known.origin(),
                         known.approach(),
-                        known.seedGrams());
+                        known.seedGrams(),
+                        Beginning.WHOLE,
+                        Optional.empty());
         Trail trail = new Trail(setup);
         Program program = new Noting(setup, Engine.start(setup, BatchRun.BEGINS), trail);
         Luck luck = new Luck(fleet.seed()).branch(number).branch(1);

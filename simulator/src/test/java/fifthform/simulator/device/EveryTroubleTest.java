@@ -12,6 +12,7 @@ import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -25,6 +26,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -149,7 +151,9 @@ class EveryTroubleTest {
                     OptionalDouble.empty(),
                     Origin.SIMULATED,
                     Approach.TOUCHES_WHERE_UNSURE,
-                    OptionalDouble.empty());
+                    OptionalDouble.empty(),
+                    Beginning.WHOLE,
+                    Optional.empty());
             this.state = Engine.start(setup, SpokenBatch.START);
         }
 
