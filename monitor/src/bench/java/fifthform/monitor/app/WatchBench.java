@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
@@ -313,7 +314,7 @@ public final class WatchBench {
                 OptionalDouble.empty(),
                 Origin.SIMULATED,
                 Approach.TOUCHES_WHERE_UNSURE,
-                OptionalDouble.empty());
+                OptionalDouble.empty(), Beginning.WHOLE, Optional.empty());
         Instant start = Instant.now().truncatedTo(ChronoUnit.MICROS);
         SessionClock clock = new SessionClock(start, 1, System::nanoTime);
         Watching watching = new Watching(setup, clock, probe, 0, Units.CELSIUS, Choices.USUAL, ZoneOffset.UTC, speaker);
@@ -349,7 +350,7 @@ public final class WatchBench {
                         return feed.finished().getAsBoolean();
                     },
                     feed.silent());
-            WatchWindow.open(followed, Theme.BRIGHT, Motion.BLINKING).ifPresent(System.out::println);
+            WatchWindow.open(followed, Theme.BRIGHT, Motion.BLINKING, WatchWindow.Windows.ONE).ifPresent(System.out::println);
         };
         watching.run(loop, journal, window, Optional.empty(), List.of(recipe), tap -> tap);
         delete(folder);

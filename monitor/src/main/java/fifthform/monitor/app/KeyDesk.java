@@ -29,10 +29,12 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
+import fifthform.monitor.model.LookBack;
 import fifthform.monitor.model.NumberEntry;
 import fifthform.monitor.practice.OwnHands;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.LiveText;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
@@ -66,6 +68,7 @@ final class KeyDesk implements Consumer<Key> {
     private final Units units;
     private final KeyMap keys;
     private final Levers levers;
+    private final LookingBack back;
     private final AtomicReference<Said> said =
             new AtomicReference<>(new Said("", Instant.MIN, Optional.empty(), Instant.MIN));
 
@@ -144,6 +147,12 @@ final class KeyDesk implements Consumer<Key> {
         this.units = Objects.requireNonNull(units, "units");
         this.keys = Objects.requireNonNull(keys, "keys");
         this.levers = Objects.requireNonNull(levers, "levers");
+        this.back = new LookingBack(handsClock, keys);
+    }
+
+    /** How far back the curve is looked at. */
+    LookBack back() {
+        return back.now(session.get().state());
     }
 
     /** The line to show after a key, while it is news. */
@@ -159,13 +168,16 @@ final class KeyDesk implements Consumer<Key> {
                     });
         }
         Said now = said.get();
-        return handsClock.instant().isBefore(now.until()) ? Optional.of(now.words()) : Optional.empty();
+        return handsClock.instant().isBefore(now.until())
+                ? Optional.of(now.words())
+                : back.line(session.get().state());
     }
 
     @Override
     public void accept(Key key) {
         State state = session.get().state();
         Instant at = sessionClock.instant();
+        back.touched();
         switch (key) {
             case SEEN -> seen(state, at);
             case STEP_DONE -> stepDone(state, at);
@@ -185,6 +197,10 @@ final class KeyDesk implements Consumer<Key> {
             case PROVED -> proved(at);
             case FASTER -> levers.speed().faster();
             case SLOWER -> levers.speed().slower();
+            case EARLIER, LATER, NOW -> {
+                said.set(new Said("", Instant.MIN, Optional.empty(), Instant.MIN));
+                back.pressed(key, state).ifPresent(this::say);
+            }
             case QUIT -> quit();
             // These change how a screen looks; the screen itself does that.
             case THEME, FULL_SCREEN, WHY, HELP -> {}
@@ -440,6 +456,11 @@ final class KeyDesk implements Consumer<Key> {
         Phase phase = session.get().state().batch().phase();
         levers.hands().ifPresent(hands -> hands.did(action, phase));
         intake.accept(action);
+    }
+
+    /** What a key could not do, since the program stumbled over it. */
+    void stumbled(Key key) {
+        say(LiveText.KEY_STUMBLED.say(keys.cap(key)));
     }
 
     private void say(String words) {

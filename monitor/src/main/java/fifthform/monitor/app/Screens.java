@@ -7,6 +7,7 @@ import fifthform.monitor.terminal.LineScreen;
 import fifthform.monitor.terminal.TerminalScreen;
 import fifthform.monitor.view.Theme;
 import fifthform.monitor.view.WatchWindow;
+import fifthform.monitor.view.WatchWindow.Windows;
 import java.io.Console;
 import java.io.PrintWriter;
 import java.time.Duration;
@@ -25,12 +26,18 @@ final class Screens implements Showing {
     private final PrintWriter err;
     private final Theme theme;
     private final Motion motion;
+    private final Windows windows;
 
     Screens(PrintWriter out, PrintWriter err, Theme theme, Motion motion) {
+        this(out, err, theme, motion, Windows.ONE);
+    }
+
+    Screens(PrintWriter out, PrintWriter err, Theme theme, Motion motion, Windows windows) {
         this.out = Objects.requireNonNull(out, "out");
         this.err = Objects.requireNonNull(err, "err");
         this.theme = Objects.requireNonNull(theme, "theme");
         this.motion = Objects.requireNonNull(motion, "motion");
+        this.windows = Objects.requireNonNull(windows, "windows");
     }
 
     @Override
@@ -38,20 +45,36 @@ final class Screens implements Showing {
             throws InterruptedException {
         ScreenChoice choice = wished.orElseGet(Screens::best);
         if (choice == ScreenChoice.WINDOW) {
-            Optional<String> refused = WatchWindow.open(feed, theme, motion);
+            Optional<String> refused = tried(() -> WatchWindow.open(feed, theme, motion, windows));
             if (refused.isEmpty()) return;
             err.println("No window: " + refused.get() + ". Going on without it.");
             choice = hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
         }
         if (choice == ScreenChoice.TERMINAL) {
-            Optional<String> refused =
-                    TerminalScreen.open(feed, TerminalScreen.inkFor(Optional.ofNullable(System.getenv("NO_COLOR"))));
+            Optional<String> refused = tried(() ->
+                    TerminalScreen.open(feed, TerminalScreen.inkFor(Optional.ofNullable(System.getenv("NO_COLOR")))));
             if (refused.isEmpty()) return;
             err.println("No terminal screen: " + refused.get() + ". Going on with plain lines.");
             choice = ScreenChoice.LINES;
         }
-        if (choice == ScreenChoice.LINES) lines(feed, elapsed);
-        else while (!feed.finished().getAsBoolean()) Thread.sleep(LOOK_EVERY_MILLIS);
+        if (choice == ScreenChoice.LINES) {
+            try {
+                lines(feed, elapsed);
+            } catch (RuntimeException fault) {
+                err.println("The lines failed: " + fault
+                        + ". Recording goes on without a screen; Ctrl-C ends it and keeps all of it.");
+            }
+        }
+        while (!feed.finished().getAsBoolean()) Thread.sleep(LOOK_EVERY_MILLIS);
+    }
+
+    /** A screen that stumbles must not take the recording with it. */
+    static Optional<String> tried(Supplier<Optional<String>> screen) {
+        try {
+            return screen.get();
+        } catch (RuntimeException | LinkageError | StackOverflowError fault) {
+            return Optional.of("it stumbled over a fault of the program (" + fault + ")");
+        }
     }
 
     private void lines(ScreenFeed feed, Supplier<Duration> elapsed) throws InterruptedException {

@@ -20,6 +20,7 @@ import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.view.FxStart;
+import fifthform.monitor.view.WatchWindow.Windows;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -62,6 +63,12 @@ final class WatchCommand implements Callable<Integer> {
 
     @Option(names = "--record", paramLabel = "DIR", description = "keep sessions here instead of in the data folder")
     private Path record;
+
+    @Option(
+            names = "--far",
+            description =
+                    "a further window for a far display: what to do, how warm, the ladder; on a second screen, if any")
+    private boolean far;
 
     @Option(names = "--bytes", description = "keep the raw bytes beside the session")
     private boolean bytes;
@@ -114,7 +121,8 @@ final class WatchCommand implements Callable<Integer> {
                 .ifPresent(err()::println);
         new LiveBatch(new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, choices, out(), err())
                 .watch(
-                        new Screens(out(), err(), choices.theme(), settings.motion()),
+                        new Screens(
+                                out(), err(), choices.theme(), settings.motion(), far ? Windows.WITH_FAR : Windows.ONE),
                         Optional.ofNullable(screen),
                         recipes,
                         around);

@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction.Noted;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Origin;
@@ -27,6 +28,7 @@ import fifthform.monitor.sound.SoundDesk;
 import fifthform.monitor.sound.Speaker;
 import fifthform.monitor.store.JournalWriter;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.LiveText;
 import fifthform.probe.reader.ProbeLine;
 import fifthform.probe.reader.ProbeReader;
 import java.time.Duration;
@@ -61,6 +63,7 @@ final class Watching {
     private final CountDownLatch over = new CountDownLatch(1);
     private final AtomicReference<Optional<Throwable>> stumbled = new AtomicReference<>(Optional.empty());
     private final AtomicReference<List<ProbeReader>> reading = new AtomicReference<>(List.of());
+    private final AtomicReference<Optional<String>> soundTrouble = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<String>> notice = new AtomicReference<>(Optional.empty());
 
     /**
@@ -77,7 +80,15 @@ final class Watching {
             Choices choices,
             ZoneOffset zone)
             throws Refusal {
-        this(setup, clock, choice, taken, units, choices, zone, Speaker.open(choices.settings().volume()));
+        this(
+                setup,
+                clock,
+                choice,
+                taken,
+                units,
+                choices,
+                zone,
+                Speaker.open(choices.settings().volume()));
     }
 
     /** With a speaker of the caller's, for measuring. */
@@ -130,7 +141,15 @@ final class Watching {
     /** The loop for this session. */
     SessionLoop loop(Instant start, JournalWriter journal) {
         List<SessionListener> listeners = new ArrayList<>(wiring.listeners());
-        listeners.add(new SoundDesk(speaker::play, handsClock));
+        SoundDesk sound = new SoundDesk(speaker::play, handsClock);
+        listeners.add((snapshot, events) -> {
+            try {
+                sound.stepped(snapshot, events);
+            } catch (RuntimeException fault) {
+                soundTrouble.set(Optional.of(LiveText.SOUND_STUMBLED.say()));
+                throw fault;
+            }
+        });
         return new SessionLoop(setup, start, intake, new JournalRecord(journal), listeners, System::nanoTime);
     }
 
@@ -230,8 +249,16 @@ final class Watching {
 
     /** Once the batch is over, keys have nothing to do but close the screen. */
     private void taken(Key key, KeyDesk keys) {
-        if (!isOver()) keys.accept(key);
-        else if (key == Key.QUIT) stop();
+        if (isOver()) {
+            if (key == Key.QUIT) stop();
+            return;
+        }
+        try {
+            keys.accept(key);
+        } catch (RuntimeException fault) {
+            keys.stumbled(key);
+            put(new Noted(intake.instant(), "fault at key " + key.id() + ": " + fault));
+        }
     }
 
     private Look look(KeyDesk keys) {
@@ -250,9 +277,10 @@ final class Watching {
                 marks,
                 choices.keys(),
                 row,
-                keys.line().or(this::complaint),
+                keys.line().or(() -> soundTrouble.get()).or(this::complaint),
                 notice.get(),
-                Look.Asking.ANSWERED);
+                Look.Asking.ANSWERED,
+                keys.back());
     }
 
     /** What only the adapter's own way of talking knows: a wrong register, a damaged answer. A pulled plug has its alarm. */

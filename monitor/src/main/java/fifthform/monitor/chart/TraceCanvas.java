@@ -62,7 +62,9 @@ public final class TraceCanvas extends Canvas {
                 .filter(flag -> flag.weight() == Flag.Weight.THROUGH)
                 .map(flag -> " Marked: " + flag.word() + ".")
                 .collect(Collectors.joining());
-        return String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s%s%s", first, last, forecast, crystals, lost);
+        String past = trace.past().map(words -> words + ": ").orElse("");
+        return past
+                + String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s%s%s", first, last, forecast, crystals, lost);
     }
 
     private void draw() {

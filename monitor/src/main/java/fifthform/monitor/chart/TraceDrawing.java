@@ -33,6 +33,8 @@ final class TraceDrawing {
 
     private static final double STRIP_WORDS = 18;
 
+    private static final double PAST_UNITS = 30;
+
     private final GraphicsContext ink;
     private final Brush brush;
     private final Palette palette;
@@ -65,6 +67,24 @@ final class TraceDrawing {
         flags();
         scale();
         crystals();
+        trace.past().ifPresent(this::past);
+    }
+
+    /** A frame of dashes and words: nobody may take it for now. */
+    private void past(String words) {
+        double inset = brush.px(2);
+        ink.save();
+        ink.setLineDashes(brush.px(14), brush.px(8));
+        brush.line(inset, panelTop, width - inset, panelTop, palette.ink(), 4);
+        brush.line(inset, panelBottom, width - inset, panelBottom, palette.ink(), 4);
+        brush.line(inset, panelTop, inset, panelBottom, palette.ink(), 4);
+        brush.line(width - inset, panelTop, width - inset, panelBottom, palette.ink(), 4);
+        ink.restore();
+        double wide = Typeface.BOLD.width(words, brush.px(PAST_UNITS));
+        double middle = panelTop + brush.px(26);
+        brush.box(
+                right - wide - brush.px(20), middle - brush.px(18), wide + brush.px(16), brush.px(36), palette.panel());
+        brush.words(words, right - brush.px(12), middle, TextAlignment.RIGHT, Typeface.BOLD, PAST_UNITS, palette.ink());
     }
 
     private double bandHeight() {
@@ -169,12 +189,13 @@ final class TraceDrawing {
     /** Now first, then the newest flags; a word that would cover another leaves only its tick. */
     private void flags() {
         double now = x(trace.now());
-        brush.line(now, panelTop, now, panelBottom, palette.quiet(), 2);
+        boolean past = trace.past().isPresent();
+        if (!past) brush.line(now, panelTop, now, panelBottom, palette.quiet(), 2);
         List<double[]> taken = new ArrayList<>();
         // What is marked through the curve has its word before all others: it is why somebody looks there.
         for (Flag flag : trace.flags())
             if (flag.weight() == Flag.Weight.THROUGH && isShown(flag)) word(flag.word(), x(flag.at()), taken);
-        word("now", now, taken);
+        if (!past) word("now", now, taken);
         List<Flag> newestFirst = new ArrayList<>(trace.flags());
         newestFirst.sort(Comparator.comparing(Flag::at).reversed());
         for (Flag flag : newestFirst) {

@@ -45,7 +45,8 @@ public enum Help {
                     + " thermometer says. {chocolate}: other chocolate. {stir}: it is stirred; again: it is left alone."
                     + " {let-go} {let-go}: let go of the probe's port, {let-go} takes it back. {it-is-the-bowl}: it is the"
                     + " bowl, where that is doubted. {proved}: a sample was proved, in temper; {proved} {proved}: not in"
-                    + " temper; {proved} {proved} {proved}: unclear. {faster} and {slower}: speed of practice. {quit}: end"
+                    + " temper; {proved} {proved} {proved}: unclear. {earlier}, {later}:"
+                    + " the earlier curve, {now}: back to now. {faster} and {slower}: speed of practice. {quit}: end"
                     + " and keep the session. {help}: how far the reading can be trusted.";
 
     private static final String TRAINING_WORDS =

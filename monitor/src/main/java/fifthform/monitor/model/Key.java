@@ -30,6 +30,9 @@ public enum Key {
     FASTER("+", "faster"),
     THEME("t", "colours"),
     FULL_SCREEN("f", "full screen"),
+    EARLIER("left", "earlier"),
+    LATER("right", "later"),
+    NOW("end", "now"),
     WHY("w", "why"),
     HELP("h", "help"),
     QUIT("q", "quit");
@@ -69,7 +72,7 @@ public enum Key {
      */
     public boolean isInTheRow(Kitchen kitchen) {
         return switch (this) {
-            case LET_GO, IT_IS_THE_BOWL, PROVED -> false;
+            case LET_GO, IT_IS_THE_BOWL, PROVED, EARLIER, LATER, NOW -> false;
             case COLD_WATER, STIR, SEED, DRY -> kitchen == Kitchen.TRAINING;
             case MARK, NOTE, OTHER, CHOCOLATE -> kitchen != Kitchen.TRAINING;
             case SLOWER, FASTER -> kitchen != Kitchen.REAL;

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param undo what the last key did, while it can be undone; else what an adapter that is asked complains of
  * @param banner a standing notice
  * @param asking whether anybody can answer a question
+ * @param back how far back the curve is looked at
  */
 public record Look(
         Units units,
@@ -26,7 +27,8 @@ public record Look(
         String keys,
         Optional<String> undo,
         Optional<String> banner,
-        Asking asking) {
+        Asking asking,
+        LookBack back) {
     /** Whether the screen may ask. */
     public enum Asking {
         /** Somebody is at the keys of a batch that goes on. */
@@ -46,6 +48,19 @@ public record Look(
         this(units, zone, marks, KeyMap.USUAL, keys, undo, banner, Asking.ANSWERED);
     }
 
+    /** The curve at now. */
+    public Look(
+            Units units,
+            ZoneId zone,
+            List<WatchPicture.Mark> marks,
+            KeyMap assigned,
+            String keys,
+            Optional<String> undo,
+            Optional<String> banner,
+            Asking asking) {
+        this(units, zone, marks, assigned, keys, undo, banner, asking, LookBack.NOW);
+    }
+
     public Look {
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(zone, "zone");
@@ -55,5 +70,6 @@ public record Look(
         Objects.requireNonNull(undo, "undo");
         Objects.requireNonNull(banner, "banner");
         Objects.requireNonNull(asking, "asking");
+        Objects.requireNonNull(back, "back");
     }
 }

@@ -91,6 +91,7 @@ final class NotUpdating {
                 List.of(),
                 trace.flags(),
                 trace.gaps(),
-                trace.crystals());
+                trace.crystals(),
+                trace.past());
     }
 }

@@ -14,11 +14,13 @@ import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
 import fifthform.monitor.session.TraceView;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.LiveText;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -36,6 +38,7 @@ final class TraceModel {
     private final TraceView view;
     private final Units units;
     private final ZoneId zone;
+    private final Duration back;
 
     TraceModel(Recipe recipe, State state, TraceView view, Look look) {
         this.recipe = recipe;
@@ -43,14 +46,17 @@ final class TraceModel {
         this.view = view;
         this.units = look.units();
         this.zone = look.zone();
+        this.back = look.back().by();
     }
 
     Trace trace() {
         Instant now = state.at();
-        Instant from = now.minus(BACK);
-        Instant to = now.plus(AHEAD);
-        List<Point> points = points(from);
-        List<FanPoint> fan = fan(now);
+        Instant shown = now.minus(back);
+        Instant from = shown.minus(BACK);
+        Instant to = shown.plus(AHEAD);
+        boolean past = !back.isZero();
+        List<Point> points = points(from, past ? to : Instant.MAX);
+        List<FanPoint> fan = past ? List.of() : fan(now);
         CelsiusRange band = LadderModel.band(recipe, state.batch().phase());
         double low = units.shown(band.lowCelsius());
         double high = units.shown(band.highCelsius());
@@ -70,8 +76,9 @@ final class TraceModel {
                 points,
                 fan,
                 flags(from, to),
-                gaps(from),
-                crystals(from, now));
+                gaps(from).stream().filter(g -> g.from().isBefore(to)).toList(),
+                crystals(from, to.isBefore(now) ? to : now),
+                past ? Optional.of(LiveText.LOOKING_BACK.say(Spans.words(back))) : Optional.empty());
     }
 
     private OptionalDouble limit() {
@@ -84,9 +91,11 @@ final class TraceModel {
         };
     }
 
-    private List<Point> points(Instant from) {
+    private List<Point> points(Instant from, Instant to) {
         List<Point> all = new ArrayList<>();
-        view.since(from, (at, celsius) -> all.add(new Point(at, units.shown(celsius))));
+        view.since(from, (at, celsius) -> {
+            if (!at.isAfter(to)) all.add(new Point(at, units.shown(celsius)));
+        });
         if (all.size() <= MOST_POINTS) return all;
         List<Point> some = new ArrayList<>();
         int every = (all.size() + MOST_POINTS - 1) / MOST_POINTS;
@@ -123,15 +132,16 @@ final class TraceModel {
     }
 
     /** Each word from where it was first said to the next one, as far as it is on the screen. */
-    private List<Stretch> crystals(Instant from, Instant now) {
+    private List<Stretch> crystals(Instant from, Instant last) {
         List<TraceView.SeedTurn> turns = view.seed();
         List<Stretch> stretches = new ArrayList<>();
-        Instant end = now;
+        Instant end = state.at();
         for (int i = turns.size() - 1; i >= 0 && end.isAfter(from); i--) {
             TraceView.SeedTurn turn = turns.get(i);
             Instant begin = turn.from().isBefore(from) ? from : turn.from();
-            if (turn.word().isPresent() && begin.isBefore(end))
-                stretches.add(0, new Stretch(begin, end, turn.word().get(), turn.thick()));
+            Instant until = end.isAfter(last) ? last : end;
+            if (turn.word().isPresent() && begin.isBefore(until))
+                stretches.add(0, new Stretch(begin, until, turn.word().get(), turn.thick()));
             end = turn.from();
         }
         return stretches;

@@ -121,7 +121,15 @@ public final class WatchModel {
                 ? ""
                 : ", " + bowl.material().word() + " bowl";
         String kind = AgainWords.kind(snapshot.setup().beginning());
-        return recipe.name() + amount + vessel + (kind.isEmpty() ? "" : ", " + kind);
+        return recipe.name() + amount + vessel + named(bowl) + (kind.isEmpty() ? "" : ", " + kind);
+    }
+
+    /** Where two bowls are watched at once, each screen says whose it is; practice and recorded ones have no name of theirs. */
+    private String named(Bowl bowl) {
+        boolean known = bowl.id().equals(Bowl.ANY.id())
+                || bowl.id().equals(bowl.material().word());
+        boolean own = snapshot.setup().origin() == Origin.REAL;
+        return own && !known ? ", “" + bowl.id() + "”" : "";
     }
 
     private List<Mark> marks() {

@@ -299,6 +299,7 @@ public record WatchPicture(
      * @param limitShown the limit line, where it belongs to this phase
      * @param fan empty where nothing can be said
      * @param crystals what was said of the crystals, oldest first; empty before the cool step
+     * @param past that it shows what was, and how long ago; then {@code now} lies beyond its right edge
      */
     public record Trace(
             Instant from,
@@ -313,13 +314,47 @@ public record WatchPicture(
             List<FanPoint> fan,
             List<Flag> flags,
             List<Gap> gaps,
-            List<Stretch> crystals) {
+            List<Stretch> crystals,
+            Optional<String> past) {
+        /** The curve up to now. */
+        public Trace(
+                Instant from,
+                Instant now,
+                Instant to,
+                double bottomShown,
+                double topShown,
+                double bandLowShown,
+                double bandHighShown,
+                OptionalDouble limitShown,
+                List<Point> points,
+                List<FanPoint> fan,
+                List<Flag> flags,
+                List<Gap> gaps,
+                List<Stretch> crystals) {
+            this(
+                    from,
+                    now,
+                    to,
+                    bottomShown,
+                    topShown,
+                    bandLowShown,
+                    bandHighShown,
+                    limitShown,
+                    points,
+                    fan,
+                    flags,
+                    gaps,
+                    crystals,
+                    Optional.empty());
+        }
+
         public Trace {
             points = List.copyOf(points);
             fan = List.copyOf(fan);
             flags = List.copyOf(flags);
             gaps = List.copyOf(gaps);
             crystals = List.copyOf(crystals);
+            Objects.requireNonNull(past, "past");
         }
     }
 

@@ -134,7 +134,7 @@ public final class SessionLoop implements Runnable {
         for (SessionListener listener : listeners) {
             try {
                 listener.stepped(now, events);
-            } catch (RuntimeException bug) {
+            } catch (RuntimeException | LinkageError | StackOverflowError bug) {
                 record.note(recorded.input().at(), "fault", "After input " + recorded.sequence() + ": " + bug);
             }
         }

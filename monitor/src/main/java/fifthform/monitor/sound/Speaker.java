@@ -113,7 +113,9 @@ public final class Speaker implements AutoCloseable {
             }
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
-        } catch (LineUnavailableException | IllegalArgumentException | IllegalStateException | SecurityException none) {
+        } catch (LineUnavailableException | RuntimeException none) {
+            // No device, or one that failed in the middle: the mark on the screen must not go on saying that there is
+            // sound.
             state = State.NONE;
             beepInstead();
         }

@@ -54,7 +54,8 @@ final class TraceText {
             sheet.put(row, LABELS, letters.shade().repeat(wide), ink.quiet());
         trace.limitShown().ifPresent(limit -> sheet.put(row(limit), LABELS, "-".repeat(wide), ink.limit()));
         int now = column(trace.now());
-        for (int row = top; row < top + rows; row++) sheet.put(row, now, "|", ink.quiet());
+        boolean past = trace.past().isPresent();
+        for (int row = top; row < top + rows; row++) if (!past) sheet.put(row, now, "|", ink.quiet());
         trace.flags().stream()
                 .filter(flag -> flag.weight() == Flag.Weight.THROUGH && isShown(flag))
                 .forEach(this::through);
@@ -139,7 +140,7 @@ final class TraceText {
         trace.flags().stream()
                 .filter(flag -> flag.weight() == Flag.Weight.THROUGH && isShown(flag))
                 .forEach(flag -> flag("'" + flag.word(), column(flag.at()), taken));
-        flag("now", now, taken);
+        flag(trace.past().map(words -> "<<< " + words).orElse("now"), now, taken);
         List<Flag> newestFirst = new ArrayList<>(trace.flags());
         newestFirst.sort(Comparator.comparing(Flag::at).reversed());
         for (Flag flag : newestFirst)

@@ -34,7 +34,15 @@ public final class WatchWindow {
     private final AtomicReference<String> trouble = new AtomicReference<>("");
     private final WatchScreen screen;
     private Help help = Help.CLOSED;
+    private Optional<FarWindow> far = Optional.empty();
     private long drawn = Long.MIN_VALUE;
+
+    /** How many windows there are. */
+    public enum Windows {
+        ONE,
+        /** And one for a display across the kitchen. */
+        WITH_FAR
+    }
 
     private WatchWindow(ScreenFeed feed, Theme theme, Motion motion) {
         this.feed = feed;
@@ -50,9 +58,14 @@ public final class WatchWindow {
      * @return why there is no window, or no more, though the session goes on: then the caller takes the terminal;
      *     empty where the window did its work
      */
-    public static Optional<String> open(ScreenFeed feed, Theme theme, Motion motion) {
+    public static Optional<String> open(ScreenFeed feed, Theme theme, Motion motion, Windows windows) {
         AtomicReference<WatchWindow> shown = new AtomicReference<>();
-        Optional<String> refused = FxStart.open(stage -> shown.set(in(stage, feed, theme, motion)));
+        Optional<String> refused = FxStart.open(stage -> {
+            WatchWindow window = in(stage, feed, theme, motion, windows);
+            shown.set(window);
+            // What fails in laying out or in a key's own work is thrown past our pulse.
+            Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> window.end(fault));
+        });
         if (refused.isPresent()) return refused;
         return Optional.ofNullable(shown.get())
                 .map(window -> window.trouble.get())
@@ -60,9 +73,10 @@ public final class WatchWindow {
     }
 
     /** Builds a window's inside in {@code stage}; the caller is on the FX thread. */
-    static WatchWindow in(Stage stage, ScreenFeed feed, Theme theme, Motion motion) {
+    static WatchWindow in(Stage stage, ScreenFeed feed, Theme theme, Motion motion, Windows windows) {
         WatchWindow window = new WatchWindow(feed, theme, motion);
         window.fill(stage);
+        if (windows == Windows.WITH_FAR) window.far = Optional.of(FarWindow.show(theme, feed.pictureNow()));
         return window;
     }
 
@@ -88,12 +102,13 @@ public final class WatchWindow {
             public void handle(long now) {
                 try {
                     pulse();
-                } catch (RuntimeException fault) {
+                } catch (RuntimeException | LinkageError | StackOverflowError fault) {
                     stop();
                     end(fault);
                 }
                 if (feed.finished().getAsBoolean()) {
                     stop();
+                    far.ifPresent(FarWindow::close);
                     stage.close();
                 }
             }
@@ -101,7 +116,7 @@ public final class WatchWindow {
     }
 
     /** A fault in drawing must not freeze the screen in front of the maker: the caller goes on in the terminal. */
-    private void end(RuntimeException fault) {
+    private void end(Throwable fault) {
         trouble.set("the window failed: " + FxStart.reason(fault));
         Platform.exit();
     }
@@ -120,13 +135,17 @@ public final class WatchWindow {
                     && picture.band().tone() == Tone.URGENT
                     && feed.silent().getAsBoolean();
             screen.lightSymbol(lit || !blinking ? Light.ON : Light.OFF);
+            far.ifPresent(window -> window.picture(picture, lit || !blinking));
             screen.lightEdge(edge && lit ? Light.ON : Light.OFF);
         }
     }
 
     private void pressed(Key key) {
         switch (key) {
-            case THEME -> screen.wear(screen.theme().other());
+            case THEME -> {
+                screen.wear(screen.theme().other());
+                far.ifPresent(window -> window.wear(screen.theme()));
+            }
             case FULL_SCREEN -> toggleFullScreen();
             case WHY, HELP -> help = help.after(key);
             case SEEN,
@@ -143,6 +162,9 @@ public final class WatchWindow {
                     OTHER,
                     CHOCOLATE,
                     LET_GO,
+                    EARLIER,
+                    LATER,
+                    NOW,
                     SLOWER,
                     FASTER,
                     QUIT -> {}

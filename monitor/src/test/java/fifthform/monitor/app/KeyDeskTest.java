@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.Dip;
@@ -36,6 +37,7 @@ import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,6 +115,57 @@ class KeyDeskTest {
         desk.accept(Key.LET_GO);
         assertEquals(List.of("let go", "taken back"), grip);
         assertEquals(List.of(), inputs);
+    }
+
+    @Test
+    void theEarlierCurveComesAndGoesByItself() {
+        session.set(Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state().alarms().standing().isEmpty()
+                        && Duration.between(s.state().started(), s.state().at()).toMinutes() == 12));
+        desk.accept(Key.EARLIER);
+        desk.accept(Key.EARLIER);
+        desk.accept(Key.EARLIER);
+        assertEquals(Duration.ofMinutes(10), desk.back().by(), "not before the batch began");
+        assertTrue(
+                desk.line().orElseThrow().startsWith("Looking back, 10 min ago"),
+                () -> desk.line().toString());
+        hands.updateAndGet(now -> now.plusSeconds(19));
+        desk.accept(Key.LATER);
+        assertEquals(Duration.ofMinutes(5), desk.back().by());
+        hands.updateAndGet(now -> now.plusSeconds(19));
+        assertTrue(desk.back().isBack());
+        hands.updateAndGet(now -> now.plusSeconds(2));
+        assertFalse(desk.back().isBack());
+        desk.accept(Key.EARLIER);
+        desk.accept(Key.NOW);
+        assertFalse(desk.back().isBack());
+        assertEquals(List.of(), inputs, "it is nothing of the batch");
+    }
+
+    @Test
+    void anAlarmThatNobodyHasSeenEndsLookingBackAtOnce() {
+        session.set(Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state().alarms().standing().isEmpty()
+                        && Duration.between(s.state().started(), s.state().at()).toMinutes() == 12));
+        desk.accept(Key.EARLIER);
+        assertTrue(desk.back().isBack());
+        session.set(Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state().alarms().standing().stream()
+                        .map(id -> s.state().alarms().of(id))
+                        .anyMatch(a -> a.state().isNew() && a.priority() != Priority.ADVISE)));
+        assertFalse(desk.back().isBack());
+        desk.accept(Key.EARLIER);
+        assertEquals(Optional.of("An alarm stands: the curve stays at now"), desk.line());
+    }
+
+    @Test
+    void aKeyThatStumblesSaysSo() {
+        desk.stumbled(Key.MARK);
+        assertEquals(
+                Optional.of("Fault of the program at M: that key did nothing · the recording goes on"), desk.line());
     }
 
     @Test

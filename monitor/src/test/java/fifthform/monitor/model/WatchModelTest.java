@@ -22,6 +22,7 @@ import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Sample;
 import fifthform.curves.input.Tick;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
@@ -413,7 +414,9 @@ class WatchModelTest {
                 setup.roomCelsius(),
                 setup.origin(),
                 setup.approach(),
-                setup.seedGrams());
+                setup.seedGrams(),
+                Beginning.WHOLE,
+                Optional.empty());
         return new SessionSnapshot(
                 checked, now.state(), now.tally(), now.trace(), now.rawCelsius(), now.fault(), now.publishedNanos());
     }

@@ -46,6 +46,23 @@ class SpeakerTest {
         }
     }
 
+    /** Whatever a sound system throws in the middle: the mark must not go on saying that there is sound. */
+    @Test
+    void aLineThatFailsInTheMiddleIsSaidAndBeepsInstead() throws Exception {
+        BlockingQueue<Object> done = new LinkedBlockingQueue<>();
+        Speaker.Lines failing = () -> (SourceDataLine) Proxy.newProxyInstance(
+                SpeakerTest.class.getClassLoader(), new Class<?>[] {SourceDataLine.class}, (proxy, method, given) -> {
+                    if (method.getName().equals("write")) throw new NullPointerException("demo");
+                    return null;
+                });
+        try (Speaker speaker = new Speaker(failing, () -> done.add("beep"), Volume.FULL)) {
+            speaker.play(URGENT);
+            speaker.play(URGENT);
+            assertEquals("beep", done.poll(5, TimeUnit.SECONDS));
+            assertEquals(Speaker.State.NONE, speaker.state());
+        }
+    }
+
     @Test
     void neverHoldsUpWhoAsks() {
         BlockingQueue<Object> done = new LinkedBlockingQueue<>();

@@ -32,10 +32,10 @@ class TerminalScreenTest {
     @Test
     void keysGoInAndTheOldScreenComesBack() throws Exception {
         String shown = shownWhile(terminal -> {
-            terminal.processInputBytes(" m\u001b[Bq".getBytes(StandardCharsets.UTF_8));
+            terminal.processInputBytes(" m\u001b[B\u001b[5~q".getBytes(StandardCharsets.UTF_8));
             await(() -> taken.contains(Key.QUIT));
         });
-        assertEquals(List.of(Key.SEEN, Key.MARK, Key.QUIT), taken);
+        assertEquals(List.of(Key.SEEN, Key.MARK, Key.EARLIER, Key.QUIT), taken);
         assertTrue(shown.contains("Lift the bowl now"), shown);
         assertTrue(shown.contains("\u001b[?1049h") && shown.contains("\u001b[?25l"), "alternate screen, no cursor");
         assertTrue(shown.lastIndexOf("\u001b[?1049l") > shown.indexOf("\u001b[?1049h"), "the old screen is back");

@@ -7,11 +7,17 @@ import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.WatchPicture;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +36,7 @@ class WatchPicturesTest {
         moments.put("6-crowded", Moments.crowded());
         moments.put("7-asked", Moments.asked());
         moments.put("8-unsure", Moments.unsure());
+        moments.put("9-looking-back", lookingBack());
         return moments.entrySet().stream()
                 .flatMap(moment -> Stream.of(Theme.values())
                         .flatMap(theme -> Stream.of(1, 2)
@@ -48,11 +55,83 @@ class WatchPicturesTest {
         assertTrue(colours(image) > 20, "an almost empty picture: " + colours(image) + " colours");
     }
 
+    /** The curve of ten minutes ago under a number of now. */
+    private static WatchPicture lookingBack() {
+        WatchPicture now = Moments.liftNow();
+        WatchPicture.Trace t = now.trace();
+        WatchPicture.Trace past = new WatchPicture.Trace(
+                t.from(),
+                t.to(),
+                t.now(),
+                t.bottomShown(),
+                t.topShown(),
+                t.bandLowShown(),
+                t.bandHighShown(),
+                t.limitShown(),
+                t.points(),
+                List.of(),
+                t.flags(),
+                t.gaps(),
+                t.crystals(),
+                Optional.of("looking back, 10 min ago"));
+        return new WatchPicture(
+                now.kitchen(),
+                now.heading(),
+                now.subject(),
+                now.marks(),
+                now.clock(),
+                now.band(),
+                now.numeral(),
+                now.rate(),
+                now.outlooks(),
+                now.ladder(),
+                past,
+                now.tiles(),
+                now.foot(),
+                now.alarms(),
+                now.keys(),
+                Optional.of(
+                        "Looking back, 10 min ago: number and alarms are of now · End or 20 s without a key: back to now"),
+                now.banner(),
+                now.notice(),
+                now.why(),
+                now.crystals());
+    }
+
     private static int colours(WritableImage image) {
         Set<Integer> seen = new HashSet<>();
         for (int y = 0; y < image.getHeight(); y += 2)
             for (int x = 0; x < image.getWidth(); x += 2)
                 seen.add(image.getPixelReader().getArgb(x, y));
         return seen.size();
+    }
+
+    static Stream<Arguments> far() {
+        return Stream.of(Theme.values())
+                .flatMap(theme -> Stream.of(Moments.liftNow(), Moments.unplugged(), Moments.crystals())
+                        .map(picture -> Arguments.of(theme, picture)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("far")
+    void aPictureForTheFarDisplay(Theme theme, WatchPicture picture) throws Exception {
+        CompletableFuture<WritableImage> image = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                FarScreen screen = new FarScreen(theme);
+                new Scene(screen, 1920, 1080);
+                screen.show(picture);
+                screen.applyCss();
+                screen.layout();
+                image.complete(screen.snapshot(null, null));
+            } catch (Throwable failed) {
+                image.completeExceptionally(failed);
+            }
+        });
+        WritableImage drawn = image.get(60, TimeUnit.SECONDS);
+        String name = theme.name().toLowerCase(Locale.ROOT) + "-"
+                + picture.band().tone().name().toLowerCase(Locale.ROOT);
+        Png.write(drawn, FOLDER.resolve("far-" + name + ".png"));
+        assertTrue(colours(drawn) > 20, "an almost empty picture");
     }
 }

@@ -20,7 +20,9 @@ import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import javafx.stage.WindowEvent;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
@@ -43,7 +45,12 @@ class WatchWindowTest {
     @Start
     void open(Stage given) {
         stage = given;
-        ScreenFeed feed = new ScreenFeed(
+        WatchWindow.in(stage, feed(), Theme.BRIGHT, Motion.BLINKING, WatchWindow.Windows.ONE);
+        stage.requestFocus();
+    }
+
+    private ScreenFeed feed() {
+        return new ScreenFeed(
                 picture::get,
                 () -> alwaysFresh.get() ? System.nanoTime() : published.get(),
                 System::nanoTime,
@@ -51,12 +58,12 @@ class WatchWindowTest {
                 closeRequests::incrementAndGet,
                 finished::get,
                 () -> true);
-        WatchWindow.in(stage, feed, Theme.BRIGHT, Motion.BLINKING);
     }
 
     @Test
     void everyKeyReachesTheSession(FxRobot robot) {
         robot.type(KeyCode.SPACE, KeyCode.ENTER, KeyCode.B, KeyCode.M, KeyCode.N, KeyCode.U, KeyCode.P, KeyCode.C);
+        robot.type(KeyCode.LEFT, KeyCode.END);
         robot.write("+-q");
         assertEquals(
                 List.of(
@@ -68,6 +75,8 @@ class WatchWindowTest {
                         Key.UNDO,
                         Key.PROBE_OUT,
                         Key.CHOCOLATE,
+                        Key.EARLIER,
+                        Key.NOW,
                         Key.FASTER,
                         Key.SLOWER,
                         Key.QUIT),
@@ -132,6 +141,41 @@ class WatchWindowTest {
         assertTrue(stage.isShowing());
         finished.set(true);
         WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> !stage.isShowing());
+    }
+
+    @Test
+    void theFarWindowShowsWhatMattersAndClosingItEndsNothing(FxRobot robot) throws Exception {
+        robot.interact(
+                () -> WatchWindow.in(new Stage(), feed(), Theme.BRIGHT, Motion.BLINKING, WatchWindow.Windows.WITH_FAR));
+        Stage far = far(robot);
+        assertTrue(farShows(far, "Lift the bowl now"));
+        picture.set(Moments.cooling());
+        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> farShows(far, "Keep it in the cold water"));
+        robot.interact(far::close);
+        assertTrue(stage.isShowing());
+        assertEquals(0, closeRequests.get());
+        picture.set(Moments.liftNow());
+        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> shows(robot, "Lift the bowl now"));
+    }
+
+    @AfterEach
+    void closeAll(FxRobot robot) {
+        finished.set(true);
+        robot.interact(() -> List.copyOf(Window.getWindows()).forEach(Window::hide));
+    }
+
+    private Stage far(FxRobot robot) {
+        return (Stage) Window.getWindows().stream()
+                .filter(window -> window != stage)
+                .filter(window -> window.getScene().getRoot() instanceof FarScreen)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static boolean farShows(Stage far, String words) {
+        return far.getScene().getRoot().lookupAll(".words").stream()
+                .anyMatch(node -> node instanceof Text text
+                        && text.getText().replace('\n', ' ').contains(words));
     }
 
     private static boolean shows(FxRobot robot, String words) {
