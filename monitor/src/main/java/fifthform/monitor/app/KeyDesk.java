@@ -215,7 +215,7 @@ final class KeyDesk implements Consumer<Key> {
         SampleProved.Verdict verdict = verdicts[nextVerdict];
         tell(new SampleProved(at, verdict));
         SampleProved.Verdict next = verdicts[(nextVerdict + 1) % verdicts.length];
-        ask("Sample proved: " + words(verdict) + keys.fill(" · {proved} again: ") + words(next), Key.PROVED);
+        ask("Sample proved: " + words(verdict) + keys.fill(" · <proved> again: ") + words(next), Key.PROVED);
     }
 
     private static String words(SampleProved.Verdict verdict) {
@@ -235,7 +235,7 @@ final class KeyDesk implements Consumer<Key> {
         act(
                 new StirringSaid(at, still ? Stirring.STILL : Stirring.STIRRED),
                 keys.fill(
-                        still ? "It is left alone; {stir} again: stirred" : "It is stirred; {stir} again: left alone"));
+                        still ? "It is left alone; <stir> again: stirred" : "It is stirred; <stir> again: left alone"));
     }
 
     private void train(Key key, OwnHands hands, Instant at) {
@@ -287,14 +287,14 @@ final class KeyDesk implements Consumer<Key> {
         double most = session.get().setup().bowl().amountGrams().orElse(MOST_SEED_GRAMS);
         if (grams >= 1 && grams <= most)
             act(new SeedAdded(sessionClock.instant(), grams), Math.round(grams) + " g of seed in");
-        else say("Not thrown in: seed is 1 to " + Math.round(most) + keys.fill(" g. {seed} to type again"));
+        else say("Not thrown in: seed is 1 to " + Math.round(most) + keys.fill(" g. <seed> to type again"));
     }
 
     private void compared(double celsius) {
         if (celsius < Sample.LOWEST_CELSIUS || celsius > Sample.HIGHEST_CELSIUS) {
             say("Not kept: a thermometer in a kitchen says " + units.plain(Sample.LOWEST_CELSIUS) + " to "
                     + units.plain(Sample.HIGHEST_CELSIUS) + " " + units.symbol()
-                    + keys.fill(". {other} to type again"));
+                    + keys.fill(". <other> to type again"));
             return;
         }
         act(
@@ -339,7 +339,7 @@ final class KeyDesk implements Consumer<Key> {
         } else if (isCareOnly(cues) || isDip(cues, Dip.Stage.LOOKING)) {
             say(levers.hands().isPresent() ? "D dries the bowl, S stirs" : "Good; the curve shows the rest");
         } else if (isBelowTheRange(state) && !said.get().asked(Key.STEP_DONE, handsClock.instant())) {
-            ask(keys.fill("Below the working range: press {step-done} again to end the rewarm here"), Key.STEP_DONE);
+            ask(keys.fill("Below the working range: press <step-done> again to end the rewarm here"), Key.STEP_DONE);
         } else {
             phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
         }
@@ -417,7 +417,7 @@ final class KeyDesk implements Consumer<Key> {
 
     private void quit() {
         if (said.get().asked(Key.QUIT, handsClock.instant())) levers.stop().run();
-        else ask(keys.fill("Press {quit} again to stop recording"), Key.QUIT);
+        else ask(keys.fill("Press <quit> again to stop recording"), Key.QUIT);
     }
 
     /** So that another program can use the port for a while; the batch goes on without readings. */
@@ -432,10 +432,10 @@ final class KeyDesk implements Consumer<Key> {
             say("The probe's port is taken back");
         } else if (said.get().asked(Key.LET_GO, handsClock.instant())) {
             grip.letGo();
-            say(keys.fill("The probe's port is free for another program; {let-go} takes it back"));
+            say(keys.fill("The probe's port is free for another program; <let-go> takes it back"));
         } else {
             ask(
-                    keys.fill("Press {let-go} again to let go of the probe's port; no readings come meanwhile"),
+                    keys.fill("Press <let-go> again to let go of the probe's port; no readings come meanwhile"),
                     Key.LET_GO);
         }
     }
@@ -448,7 +448,7 @@ final class KeyDesk implements Consumer<Key> {
                 || input instanceof StirringSaid
                 || input instanceof BowlConfirmed
                 || input instanceof SeedAdded);
-        say(undoable ? words + keys.fill(" · {undo} takes it back") : words);
+        say(undoable ? words + keys.fill(" · <undo> takes it back") : words);
     }
 
     /** In training what is said is also done. */

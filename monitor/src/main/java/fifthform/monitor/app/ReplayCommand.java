@@ -228,7 +228,7 @@ final class ReplayCommand implements Callable<Integer> {
                 session.header().zone(),
                 List.of(new Mark("replay", true)),
                 keys,
-                keys.fill("{faster} faster · {slower} slower · {why} why · {help} help · {quit} stop"),
+                keys.fill("<faster> faster · <slower> slower · <why> why · <help> help · <quit> stop"),
                 Optional.empty(),
                 Optional.of("Replay of " + session.header().session()
                         + ": what the engine says now of what was recorded then."),

@@ -292,13 +292,13 @@ final class Watching {
                 .findFirst();
     }
 
-    private static final String TRAINING_KEYS = "{step-done} do the step · {bowl-moved} bowl on or off · {cold-water}"
-            + " cold water · {stir} stir · {seed} seed · {dry} dry · {probe-out} probe · {undo} undo · {why} why · {seen}"
-            + " seen · {quit} {quit} end";
+    private static final String TRAINING_KEYS = "<step-done> do the step · <bowl-moved> bowl on or off · <cold-water>"
+            + " cold water · <stir> stir · <seed> seed · <dry> dry · <probe-out> probe · <undo> undo · <why> why · <seen>"
+            + " seen · <quit> <quit> end";
 
     private static final String KEYS =
-            "{seen} seen · {step-done} done · {bowl-moved} bowl · {probe-out} probe · {other}"
-                    + " other · {why} why · {help} help · {quit} {quit} stop";
+            "<seen> seen · <step-done> done · <bowl-moved> bowl · <probe-out> probe · <other>"
+                    + " other · <why> why · <help> help · <quit> <quit> stop";
 
     private static Duration elapsed(SessionSnapshot snapshot) {
         return Duration.between(snapshot.state().started(), snapshot.state().at());

@@ -226,9 +226,9 @@ final class TraceDrawing {
         if (trace.crystals().isEmpty()) return;
         double top = panelBottom + brush.px(STRIP_GAP);
         double high = brush.px(STRIP_UNITS);
-        double units = brush.fitting(Crystals.LABEL, Typeface.REGULAR, STRIP_WORDS, left - brush.px(10));
+        double units = brush.fitting(Crystals.LABEL.say(), Typeface.REGULAR, STRIP_WORDS, left - brush.px(10));
         brush.words(
-                Crystals.LABEL,
+                Crystals.LABEL.say(),
                 left - brush.px(8),
                 top + high / 2,
                 TextAlignment.RIGHT,

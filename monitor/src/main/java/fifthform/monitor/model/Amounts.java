@@ -1,6 +1,7 @@
 package fifthform.monitor.model;
 
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.UnitText;
 
 /** How much chocolate, in words. */
 final class Amounts {
@@ -9,7 +10,7 @@ final class Amounts {
     /** For example {@code 800 g} or {@code 1 kg}. */
     static String words(double grams) {
         return grams < 1000
-                ? Math.round(grams) + " g"
-                : Units.format("%.1f", grams / 1000).replace(".0", "") + " kg";
+                ? UnitText.GRAMS.say(Math.round(grams))
+                : UnitText.KILOGRAMS.say(Units.format("%.1f", grams / 1000).replace(".0", ""));
     }
 }

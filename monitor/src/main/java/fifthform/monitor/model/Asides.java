@@ -7,6 +7,8 @@ import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CueText;
+import fifthform.monitor.texts.HoldText;
 import java.util.OptionalDouble;
 
 /** What stands beside a step that is due: why, with the figure that matters, or what comes of it. */
@@ -29,25 +31,26 @@ final class Asides {
             case MELTED ->
                 recipe.melt().dwell().isZero()
                         ? ""
-                        : "held " + Spans.words(recipe.melt().dwell());
-            case STOP_COOLING -> "it sinks on to " + celsius(figure);
-            case MELT_FIRST -> "hold it at " + celsius(figure);
-            case WARM_UP -> figure.isPresent() ? firstDip(reason) : "never over " + celsius(warn());
-            case SEED_OUT -> "they melt no more, and only thicken it";
-            case TOUCH_OF_WARM_AIR -> "keep it moving, then stir";
+                        : CueText.HELD.say(Spans.words(recipe.melt().dwell()));
+            case STOP_COOLING -> CueText.IT_SINKS_ON_TO.say(celsius(figure));
+            case MELT_FIRST -> CueText.HOLD_IT_AT.say(celsius(figure));
+            case WARM_UP -> figure.isPresent() ? firstDip(reason) : CueText.NEVER_OVER.say(celsius(warn()));
+            case SEED_OUT -> CueText.LUMPS_MELT_NO_MORE.say();
+            case TOUCH_OF_WARM_AIR -> CueText.KEEP_IT_MOVING_THEN_STIR.say();
             case BOX_WARMER, BOX_COOLER -> settles(reason);
-            case KEEP_FLUID -> "or stir in a little melted chocolate";
+            case KEEP_FLUID -> CueText.OR_A_LITTLE_MELTED_CHOCOLATE.say();
             case HOLD_OVER -> inRange(reason);
-            case STIR_ON -> "crystals are forming";
-            case SEED_NOW -> "it keeps its crystals under " + celsius(keeps(reason));
-            case CRYSTALS_ENOUGH -> figure.isPresent() ? firstDip(reason) : "gently, and keep stirring";
-            case GET_READY -> turns(reason, "lifted, it turns at ");
+            case STIR_ON -> CueText.CRYSTALS_ARE_FORMING.say();
+            case SEED_NOW -> CueText.IT_KEEPS_ITS_CRYSTALS_UNDER.say(celsius(keeps(reason)));
+            case CRYSTALS_ENOUGH -> figure.isPresent() ? firstDip(reason) : CueText.GENTLY_AND_KEEP_STIRRING.say();
+            case GET_READY -> turns(reason, CueText.LIFTED_IT_TURNS_AT.say());
             case LIFT_NOW -> liftNow(figure, reason);
-            case OFF_NOW -> (figure.isPresent() ? seconds(figure) + " are over: " : "") + "look where it turns";
-            case WIPE_AND_STIR -> figure.isPresent() ? onTheWay(figure, reason) : "heat is under way";
+            case OFF_NOW ->
+                CueText.LOOK_WHERE_IT_TURNS.say(figure.isPresent() ? CueText.ARE_OVER.say(seconds(figure)) : "");
+            case WIPE_AND_STIR -> figure.isPresent() ? onTheWay(figure, reason) : CueText.HEAT_IS_UNDER_WAY.say();
             case WEAK_BATH -> weakBath(figure, reason);
             case TOUCH_OF_WARMTH -> beforeItThickens(reason);
-            case THICKENS_SOON -> "a touch of warmth, or pour";
+            case THICKENS_SOON -> CueText.A_TOUCH_OF_WARMTH_OR_POUR.say();
             case PUT_BACK -> fellShort(reason);
             case IN_RANGE -> celsius(figure);
         };
@@ -59,12 +62,12 @@ final class Asides {
 
     private String settles(Reason reason) {
         OptionalDouble there = reason.figure(Figure.SETTLES_C);
-        return there.isPresent() ? "as it is, it goes to " + celsius(there) : "";
+        return there.isPresent() ? HoldText.AS_IT_IS.say(celsius(there)) : "";
     }
 
     private static String inRange(Reason reason) {
         OptionalDouble share = reason.figure(Figure.IN_RANGE_PCT);
-        return share.isPresent() ? Math.round(share.getAsDouble()) + " % of it in range" : "";
+        return share.isPresent() ? HoldText.SHARE_IN_RANGE.say(Long.toString(Math.round(share.getAsDouble()))) : "";
     }
 
     private OptionalDouble keeps(Reason reason) {
@@ -73,54 +76,58 @@ final class Asides {
     }
 
     private String firstDip(Reason reason) {
-        return reason.rule() == Rule.FIRST_DIP ? "unsure of this bowl: short dips" : "short, then look where it turns";
+        return reason.rule() == Rule.FIRST_DIP
+                ? CueText.UNSURE_OF_THIS_BOWL_SHORT_DIPS.say()
+                : CueText.SHORT_THEN_LOOK_WHERE_IT_TURNS.say();
     }
 
     /** Where the band decided, the band and what to do; else the middle. */
     private String liftNow(OptionalDouble figure, Reason reason) {
         OptionalDouble upper = reason.figure(Figure.TURN_UPPER_C);
         return reason.rule() == Rule.UPPER_END_REACHES_RANGE && upper.isPresent()
-                ? "unsure: up to " + celsius(upper) + "; then short dips"
-                : "it goes on to " + celsius(figure);
+                ? CueText.UNSURE_UP_TO_THEN_SHORT_DIPS.say(celsius(upper))
+                : CueText.IT_GOES_ON_TO.say(celsius(figure));
     }
 
     private String turns(Reason reason, String words) {
         OptionalDouble lower = reason.figure(Figure.TURN_LOWER_C);
         OptionalDouble upper = reason.figure(Figure.TURN_UPPER_C);
-        if (lower.isEmpty() || upper.isEmpty()) return "hands at the bowl";
-        return words + units.oneDecimal(lower.getAsDouble()) + " to " + celsius(upper);
+        if (lower.isEmpty() || upper.isEmpty()) return CueText.HANDS_AT_THE_BOWL.say();
+        return CueText.WORDS_FROM_TO.say(words, units.oneDecimal(lower.getAsDouble()), celsius(upper));
     }
 
     private String onTheWay(OptionalDouble figure, Reason reason) {
         boolean sinks = reason.figure(Figure.RATE_K_PER_MIN).orElse(0) < 0;
-        return (sinks ? "it sinks on to about " : "it goes on to about ") + celsius(figure);
+        return (sinks ? CueText.IT_SINKS_ON_TO_ABOUT.say() : CueText.IT_GOES_ON_TO_ABOUT.say()) + celsius(figure);
     }
 
     private String weakBath(OptionalDouble figure, Reason reason) {
-        if (figure.isEmpty()) return "short dips hardly move it";
+        if (figure.isEmpty()) return CueText.SHORT_DIPS_HARDLY_MOVE_IT.say();
         OptionalDouble bath = reason.figure(Figure.BATH_C);
-        return "dips gave only " + units.difference(figure.getAsDouble())
-                + (bath.isPresent() ? "; bath " + celsius(bath) : "");
+        return CueText.DIPS_GAVE_ONLY.say(
+                units.difference(figure.getAsDouble()),
+                bath.isPresent() ? CueText.OVER_BATH_OF.say(celsius(bath)) : "");
     }
 
     private String beforeItThickens(Reason reason) {
         OptionalDouble celsius = reason.figure(Figure.CHOCOLATE_C);
         OptionalDouble rate = reason.figure(Figure.RATE_K_PER_MIN);
-        if (celsius.isEmpty() || rate.isEmpty()) return "before it thickens";
-        return "before it thickens: " + celsius(celsius) + ", "
-                + ReasonWords.rate(rate.getAsDouble(), units).replace(" a minute", "/min");
+        if (celsius.isEmpty() || rate.isEmpty()) return CueText.BEFORE_IT_THICKENS.say();
+        CueText thickens =
+                rate.getAsDouble() < 0 ? CueText.BEFORE_IT_THICKENS_FALLING : CueText.BEFORE_IT_THICKENS_RISING;
+        return thickens.say(celsius(celsius), units.difference(Math.abs(rate.getAsDouble())));
     }
 
     private String fellShort(Reason reason) {
         OptionalDouble celsius = reason.figure(Figure.CHOCOLATE_C);
         OptionalDouble aim = reason.figure(Figure.AIM_C);
-        if (celsius.isEmpty() || aim.isEmpty()) return "it fell short";
+        if (celsius.isEmpty() || aim.isEmpty()) return CueText.IT_FELL_SHORT.say();
         double missing = aim.getAsDouble() - celsius.getAsDouble();
         // The next dip may be asked for before this one's peak, where even all that is under way will not do.
         boolean rises = reason.figure(Figure.RATE_K_PER_MIN).orElse(0) >= RISES_KELVIN_PER_MINUTE;
-        return (rises ? "it is " : "it turned ")
+        return (rises ? CueText.IT_IS.say() : CueText.IT_TURNED.say())
                 + units.difference(Math.abs(missing))
-                + (missing < 0 ? " above " : " short of ")
+                + (missing < 0 ? CueText.ABOVE_AIM.say() : CueText.SHORT_OF_AIM.say())
                 + celsius(aim);
     }
 

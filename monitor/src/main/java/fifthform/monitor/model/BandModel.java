@@ -22,6 +22,7 @@ import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WatchText;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -197,9 +198,9 @@ final class BandModel {
     }
 
     private static String word(AlarmState alarm) {
-        if (alarm instanceof AlarmState.Unacknowledged) return "new";
-        if (alarm instanceof AlarmState.ReturnedUnacknowledged) return "passed";
-        return "known";
+        if (alarm instanceof AlarmState.Unacknowledged) return WatchText.NEW.say();
+        if (alarm instanceof AlarmState.ReturnedUnacknowledged) return WatchText.PASSED.say();
+        return WatchText.KNOWN.say();
     }
 
     private Band cue(CueId id) {

@@ -21,6 +21,7 @@ import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -46,12 +47,13 @@ final class CalmModel {
     Band band() {
         if (state.probe() == ProbePlace.OUT) {
             String since = state.probeOutSince()
-                    .map(out -> "for " + Spans.words(Duration.between(out, state.at())) + " · ")
+                    .map(out -> WatchText.FOR.say(Spans.words(Duration.between(out, state.at()))))
                     .orElse("");
             return calm(
-                    "Probe is out: nothing is watched", since + phrases.keys().fill("{probe-out} puts it back"));
+                    WatchText.PROBE_IS_OUT_NOTHING_IS.say(),
+                    since + phrases.keys().fill(WatchText.PROBE_OUT_PUTS_IT_BACK.say()));
         }
-        if (state.estimate().isEmpty()) return calm("Waiting for the first reading", "");
+        if (state.estimate().isEmpty()) return calm(WatchText.WAITING_FOR_THE_FIRST_READING.say(), "");
         Optional<OpenCue> stir = stir();
         if (stir.isPresent())
             return calm(phrases.headline(CueId.STIR_ON, stir.get(), phase()), phrases.aside(CueId.STIR_ON, stir.get()));
@@ -65,8 +67,9 @@ final class CalmModel {
     /** Somebody counts the seconds of a dip: the screen counts along where it was told when they began. */
     private Optional<Band> dipping() {
         return counted().map(dip -> {
-            String headline = isTold() ? "Off in about " + Spans.about(left(dip)) : "Over the bath: count";
-            return calm(headline, "of " + Spans.about(dip.seconds()) + " over the bath");
+            String headline =
+                    isTold() ? WatchText.OFF_IN_ABOUT.say(Spans.about(left(dip))) : WatchText.OVER_THE_BATH_COUNT.say();
+            return calm(headline, WatchText.OF_OVER_THE_BATH.say(Spans.about(dip.seconds())));
         });
     }
 
@@ -77,8 +80,8 @@ final class CalmModel {
     private String counting(Dip dip) {
         String asked = Spans.about(dip.seconds());
         return isTold()
-                ? "A dip is being counted: off in about " + Spans.about(left(dip)) + ", of " + asked + "."
-                : "A dip of about " + asked + " goes on: count them, then off; no key said when it began.";
+                ? WatchText.A_DIP_IS_BEING_COUNTED_OFF.say(Spans.about(left(dip)), asked)
+                : WatchText.A_DIP_OF_ABOUT_GOES_ON.say(asked);
     }
 
     private static boolean isCounted(Dip dip) {
@@ -105,7 +108,7 @@ final class CalmModel {
                 && state.cues().done().liftedAt().isEmpty();
         return turnIfLifted()
                 .filter(turn -> !firstWarming && isWide(setup, turn))
-                .map(turn -> calm("Unsure: short dips, lift at the first rise", "turns at " + band(turn)));
+                .map(turn -> calm(WatchText.UNSURE_SHORT_DIPS_LIFT_AT_THE.say(), WatchText.TURNS_AT.say(band(turn))));
     }
 
     /** Off the bath after a dip: what comes of it is still under way. */
@@ -118,8 +121,8 @@ final class CalmModel {
         return state.forecast()
                 .filter(f -> dipped)
                 .map(f -> calm(
-                        "Stir, and look where it turns",
-                        "about " + units.withUnit(f.ifLifted().celsius())));
+                        WatchText.STIR_AND_LOOK_WHERE_IT_TURNS.say(),
+                        WatchText.ABOUT.say(units.withUnit(f.ifLifted().celsius()))));
     }
 
     private Band going() {
@@ -134,7 +137,7 @@ final class CalmModel {
 
     /** For example {@code 31.1 to 33.2 °C}. */
     private String band(Outlook turn) {
-        return units.oneDecimal(turn.lowerCelsius()) + " to " + units.withUnit(turn.upperCelsius());
+        return WatchText.FROM_TO.say(units.oneDecimal(turn.lowerCelsius()), units.withUnit(turn.upperCelsius()));
     }
 
     /** Over the bath on the way up, the turning point that a lift would lead to. */
@@ -156,7 +159,8 @@ final class CalmModel {
         return secondsToLift()
                 .map(s -> held.orElse(s - reaction))
                 .filter(s -> s > 0 && s < SOON.toSeconds())
-                .map(s -> (phase() == Phase.COOL ? "out in about " : "lift in about ") + Spans.about(s));
+                .map(s -> (phase() == Phase.COOL ? WatchText.OUT_IN_ABOUT.say() : WatchText.LIFT_IN_ABOUT.say())
+                        + Spans.about(s));
     }
 
     private Optional<Double> secondsToLift() {
@@ -169,10 +173,10 @@ final class CalmModel {
     /** What is waited for, where nothing is due. */
     List<String> why() {
         if (state.estimate().isEmpty()) return List.of();
-        if (state.probe() == ProbePlace.OUT) return List.of("The probe was said to be out, so nothing is watched.");
+        if (state.probe() == ProbePlace.OUT) return List.of(WatchText.THE_PROBE_WAS_SAID_TO_BE.say());
         List<String> said = new ArrayList<>();
         Optional<Dip> counted = counted();
-        said.add(counted.map(this::counting).orElse("Nothing is due yet."));
+        said.add(counted.map(this::counting).orElse(WatchText.NOTHING_IS_DUE_YET.say()));
         stir().ifPresentOrElse(stir -> stirring(stir, said), () -> waiting(said));
         return said;
     }
@@ -180,26 +184,28 @@ final class CalmModel {
     private void stirring(OpenCue stir, List<String> said) {
         Recipe recipe = setup.recipe();
         said.addAll(ReasonWords.of(stir.reason(), units));
-        said.add("Crystals take " + Spans.words(recipe.cool().dwell()) + " at "
-                + phrases.range(recipe.cool().range()) + ".");
+        said.add(WatchText.CRYSTALS_TAKE_AT.say(
+                Spans.words(recipe.cool().dwell()), phrases.range(recipe.cool().range())));
     }
 
     private void waiting(List<String> said) {
         Recipe recipe = setup.recipe();
         switch (phase()) {
             case MELT ->
-                said.add("It is to be held at "
-                        + units.withUnit(recipe.melt().range().lowCelsius())
-                        + " or more for " + Spans.words(recipe.melt().dwell()) + "; so far "
-                        + Spans.words(state.batch().progress().dwell()) + ".");
-            case COOL -> turn(said, "Out of the water", recipe.cool().range());
+                said.add(WatchText.IT_IS_TO_BE_HELD_AT.say(
+                        units.withUnit(recipe.melt().range().lowCelsius()),
+                        Spans.words(recipe.melt().dwell()),
+                        Spans.words(state.batch().progress().dwell())));
+            case COOL ->
+                turn(said, WatchText.OUT_OF_THE_WATER.say(), recipe.cool().range());
             case SEED ->
                 turn(
                         said,
-                        "Lifted",
+                        WatchText.LIFTED.say(),
                         isOnTheWayUp() ? recipe.work().range() : recipe.cool().range());
-            case REWARM, WORK -> turn(said, "Lifted", recipe.work().range());
-            case REST -> said.add("The batch is done.");
+            case REWARM, WORK ->
+                turn(said, WatchText.LIFTED.say(), recipe.work().range());
+            case REST -> said.add(WatchText.THE_BATCH_IS_DONE.say());
         }
     }
 
@@ -212,26 +218,26 @@ final class CalmModel {
                 .dips()
                 .dip()
                 .filter(dip -> dip.stage() == Stage.LOOKING)
-                .ifPresent(dip -> said.add("The dip lasted about " + Spans.about(dip.seconds())
-                        + "; where it turns shows what a second over this bath gives."));
+                .ifPresent(dip -> said.add(WatchText.THE_DIP_LASTED_ABOUT_WHERE_IT.say(Spans.about(dip.seconds()))));
         boolean wet = state.batch().place() != Place.TABLE;
         boolean coasts = wet || state.coasting().lift().isPresent();
         state.forecast()
                 .filter(f -> coasts)
-                .ifPresent(f -> said.add((wet ? act + " now it turns" : "It turns") + " at about "
-                        + units.withUnit(f.ifLifted().celsius()) + ", band " + band(f.ifLifted()) + "."));
-        said.add("Range " + phrases.range(range) + ".");
+                .ifPresent(f -> said.add(WatchText.TURNS_ABOUT_BAND.say(
+                        wet ? WatchText.NOW_IT_TURNS.say(act) : WatchText.IT_TURNS.say(),
+                        units.withUnit(f.ifLifted().celsius()),
+                        band(f.ifLifted()))));
+        said.add(WatchText.RANGE.say(phrases.range(range)));
         turnIfLifted()
                 .filter(turn -> isWide(setup, turn))
-                .ifPresent(turn -> said.add("The band is "
-                        + units.difference(turn.upperCelsius() - turn.lowerCelsius())
-                        + " wide, too unsure for one lift: short dips, and look where each turns."));
+                .ifPresent(turn -> said.add(WatchText.THE_BAND_IS_WIDE_TOO_UNSURE.say(
+                        units.difference(turn.upperCelsius() - turn.lowerCelsius()))));
         double coast = state.coasting().coast().seconds();
         double spread = state.coasting().coast().logSpread();
         int lifts = state.coasting().coast().liftsSeen();
-        String from = lifts == 0 ? "no lift seen yet, as a guess " : "";
-        said.add("This bowl's coast: " + from + CoastWords.withBand(coast, spread, units)
-                + (lifts == 0 ? "" : ", " + CoastWords.from(lifts)) + ".");
+        String from = lifts == 0 ? WatchText.NO_LIFT_SEEN_YET_AS_A.say() : "";
+        said.add(WatchText.THIS_BOWLS_COAST.say(
+                from, CoastWords.withBand(coast, spread, units), lifts == 0 ? "" : ", " + CoastWords.from(lifts)));
     }
 
     private Optional<OpenCue> stir() {

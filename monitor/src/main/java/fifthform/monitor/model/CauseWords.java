@@ -4,6 +4,7 @@ import fifthform.curves.review.Cause;
 import fifthform.curves.review.Cause.Said;
 import fifthform.curves.review.Causes;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CauseText;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -29,12 +30,13 @@ public final class CauseWords {
     public List<String> lines(Causes causes) {
         List<String> lines = new ArrayList<>();
         for (Cause fault : causes.faults()) {
-            lines.add((lines.isEmpty() ? "What went wrong first: " : "Then: ") + line(fault) + ".");
+            lines.add((lines.isEmpty() ? CauseText.WHAT_WENT_WRONG_FIRST.say() : CauseText.THEN.say()) + line(fault)
+                    + ".");
         }
-        if (lines.isEmpty()) lines.add("What went wrong first: nothing, as far as the temperatures tell.");
+        if (lines.isEmpty()) lines.add(CauseText.WHAT_WENT_WRONG_FIRST_NOTHING.say());
         causes.all().stream()
                 .filter(c -> c.weight() == Cause.Weight.REMARK)
-                .forEach(c -> lines.add("Also: " + line(c) + "."));
+                .forEach(c -> lines.add(CauseText.ALSO.say(line(c))));
         return lines;
     }
 
@@ -51,44 +53,38 @@ public final class CauseWords {
     /** The same without its time and without what the screen had said. */
     public String what(Cause cause) {
         return switch (cause.kind()) {
-            case MELTED_TOO_COOL ->
-                "melted too cool: " + celsius(cause) + " at most, old crystals are surely erased from " + limit(cause)
-                        + " on";
-            case MELTED_TOO_SHORT -> "melted too shortly: hot for " + off(cause) + " only";
-            case MELTED_TOO_HOT -> "melt too hot: " + celsius(cause) + ", it scorches above " + limit(cause);
-            case COOLED_TOO_LITTLE ->
-                "cooled too little: " + celsius(cause) + " was the coolest, crystals form below " + limit(cause);
-            case HELD_TOO_SHORT ->
-                "held in the cool too shortly: " + off(cause) + ", too few crystals as the model has it";
+            case MELTED_TOO_COOL -> CauseText.MELTED_TOO_COOL_AT_MOST_OLD.say(celsius(cause), limit(cause));
+            case MELTED_TOO_SHORT -> CauseText.MELTED_TOO_SHORTLY_HOT_FOR.say(off(cause));
+            case MELTED_TOO_HOT -> CauseText.MELT_TOO_HOT_IT_SCORCHES_ABOVE.say(celsius(cause), limit(cause));
+            case COOLED_TOO_LITTLE -> CauseText.COOLED_TOO_LITTLE_WAS_THE.say(celsius(cause), limit(cause));
+            case HELD_TOO_SHORT -> CauseText.HELD_IN_THE_COOL_TOO_SHORTLY.say(off(cause));
             case COOLED_TOO_DEEP ->
-                "cooled too deep: " + celsius(cause) + " at the coolest, " + lasted(cause) + " below " + limit(cause);
-            case COOLED_TOO_LONG -> "cooled too long: " + off(cause) + ", and thick by then as the model has it";
-            case NOT_STIRRED -> "not stirred while it cooled" + stillFor(cause);
-            case BATH_TOO_HOT -> "bath too hot: " + celsius(cause) + ", planned was " + limit(cause);
-            case LIFTED_LATE ->
-                "lifted " + off(cause) + " late; it went to " + celsius(cause) + ", the working range ends at "
-                        + limit(cause);
-            case OVERSHOT -> "too warm: " + celsius(cause) + " at most, " + lasted(cause) + " above " + limit(cause);
-            case SEED_LOST -> "seed likely lost: " + celsius(cause) + " up to then, as the model has it";
+                CauseText.COOLED_TOO_DEEP_AT_THE_COOLEST.say(celsius(cause), lasted(cause), limit(cause));
+            case COOLED_TOO_LONG -> CauseText.COOLED_TOO_LONG_AND_THICK_BY.say(off(cause));
+            case NOT_STIRRED -> CauseText.NOT_STIRRED_WHILE_IT_COOLED.say(stillFor(cause));
+            case BATH_TOO_HOT -> CauseText.BATH_TOO_HOT_PLANNED_WAS.say(celsius(cause), limit(cause));
+            case LIFTED_LATE -> CauseText.LIFTED_LATE_IT_WENT_TO_THE.say(off(cause), celsius(cause), limit(cause));
+            case OVERSHOT -> CauseText.TOO_WARM_AT_MOST_ABOVE.say(celsius(cause), lasted(cause), limit(cause));
+            case SEED_LOST -> CauseText.SEED_LIKELY_LOST_UP_TO_THEN.say(celsius(cause));
             case WORKED_TOO_COOL ->
-                "too cool to work: " + celsius(cause) + ", " + lasted(cause) + " well below " + limit(cause);
-            case PROBE_OUT -> "probe out of the chocolate for " + lasted(cause) + ": nothing was watched";
-            case PROBE_FAULTY -> "probe or wire faulty for " + lasted(cause);
-            case READINGS_DOUBTFUL -> "readings not to be trusted for " + lasted(cause);
-            case READINGS_MISSING -> "no readings for " + lasted(cause);
-            case CUE_IGNORED -> "a cue that nobody followed for " + lasted(cause);
-            case UNFINISHED -> "ended before it came to the working range";
-            case NOT_PROVED -> "not proved: nobody told of a sample";
+                CauseText.TOO_COOL_TO_WORK_WELL_BELOW.say(celsius(cause), lasted(cause), limit(cause));
+            case PROBE_OUT -> CauseText.PROBE_OUT_OF_THE_CHOCOLATE_FOR.say(lasted(cause));
+            case PROBE_FAULTY -> CauseText.PROBE_OR_WIRE_FAULTY_FOR.say(lasted(cause));
+            case READINGS_DOUBTFUL -> CauseText.READINGS_NOT_TO_BE_TRUSTED_FOR.say(lasted(cause));
+            case READINGS_MISSING -> CauseText.NO_READINGS_FOR.say(lasted(cause));
+            case CUE_IGNORED -> CauseText.A_CUE_THAT_NOBODY_FOLLOWED_FOR.say(lasted(cause));
+            case UNFINISHED -> CauseText.ENDED_BEFORE_IT_CAME_TO_THE.say();
+            case NOT_PROVED -> CauseText.NOT_PROVED_NOBODY_TOLD_OF_A.say();
         };
     }
 
     private String said(Cause cause) {
         if (!(cause.said() instanceof Said.Told told)) {
-            return cause.kind() == Cause.Kind.LIFTED_LATE ? "; the screen had not said it yet" : "";
+            return cause.kind() == Cause.Kind.LIFTED_LATE ? CauseText.THE_SCREEN_HAD_NOT_SAID_IT.say() : "";
         }
         return switch (cause.kind()) {
             case LIFTED_LATE, COOLED_TOO_DEEP, CUE_IGNORED ->
-                "; “" + told.word().replace('-', ' ') + "” stood since " + clock(told.at());
+                CauseText.STOOD_SINCE.say(told.word().replace('-', ' '), clock(told.at()));
             default -> "";
         };
     }
@@ -96,7 +92,7 @@ public final class CauseWords {
     private static String stillFor(Cause cause) {
         return cause.off()
                 .filter(d -> d.toSeconds() > 0)
-                .map(d -> ": seen at rest for " + Spans.words(d))
+                .map(d -> CauseText.SEEN_AT_REST_FOR.say(Spans.words(d)))
                 .orElse("");
     }
 

@@ -3,6 +3,7 @@ package fifthform.monitor.model;
 import fifthform.curves.probecheck.CheckAgain;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
+import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -16,20 +17,20 @@ public final class CheckAge {
 
     /** For example {@code , checked 12 days ago}; simulated probes have no age. */
     static String words(Origin origin, Correction correction, Instant now) {
-        if (!correction.isChecked()) return ": probe not checked";
+        if (!correction.isChecked()) return WatchText.PROBE_NOT_CHECKED.say();
         Optional<Duration> age = correction.checkedAt().map(at -> Duration.between(at, now));
         if (origin == Origin.SIMULATED || age.isEmpty() || age.get().isNegative()) return "";
         return age.get().compareTo(CheckAgain.USUAL) > 0
-                ? ": check again, last check " + ago(age.get())
-                : ", checked " + ago(age.get());
+                ? WatchText.CHECK_AGAIN_LAST_CHECK.say(ago(age.get()))
+                : WatchText.CHECKED.say(ago(age.get()));
     }
 
     /** For example {@code 12 days ago}. */
     public static String ago(Duration age) {
         long days = age.toDays();
-        if (days == 0) return "today";
-        if (days == 1) return "a day ago";
-        if (days <= LONGEST_DAYS_IN_DAYS) return days + " days ago";
-        return Math.round(days / DAYS_A_MONTH) + " months ago";
+        if (days == 0) return WatchText.TODAY.say();
+        if (days == 1) return WatchText.A_DAY_AGO.say();
+        if (days <= LONGEST_DAYS_IN_DAYS) return WatchText.DAYS_AGO.say(days);
+        return WatchText.MONTHS_AGO.say(Math.round(days / DAYS_A_MONTH));
     }
 }

@@ -14,6 +14,7 @@ import fifthform.curves.recipe.Phase;
 import fifthform.monitor.model.Look.Asking;
 import fifthform.monitor.model.WatchPicture.Crystals;
 import fifthform.monitor.model.WatchPicture.Stretch;
+import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,8 +23,7 @@ import java.util.Locale;
 /** What is said of the crystals: one word with its limits; its range, stirring and doubts for who asks. */
 final class CrystalModel {
     /** How far the word goes. It stands beside the word wherever that stands. */
-    static final String LIMITS =
-            "estimate from temperature alone, no measurement of crystals; prove on a sample before pouring";
+    static final WatchText LIMITS = WatchText.ESTIMATE_FROM_TEMPERATURE;
 
     /** Water shows within a minute whether it is stirred; before that there is nothing to ask. */
     private static final Duration LOOKS_FIRST = Duration.ofSeconds(90);
@@ -45,7 +45,8 @@ final class CrystalModel {
     /** @param survived what is to be told of the last overshoot; may be empty */
     Crystals crystals(String survived) {
         return spoken.word()
-                .map(word -> new Crystals(Stretch.words(word, spoken.thick()), LIMITS, why(), question(), survived))
+                .map(word ->
+                        new Crystals(Stretch.words(word, spoken.thick()), LIMITS.say(), why(), question(), survived))
                 .orElse(Crystals.NONE);
     }
 
@@ -53,8 +54,8 @@ final class CrystalModel {
         List<String> said = new ArrayList<>();
         said.add(range(temper.watch().seed()));
         if (spoken.thick())
-            said.add("That much makes it about "
-                    + Math.max(2, Math.round(temper.watch().thickness())) + " times as thick as without crystals.");
+            said.add(WatchText.THAT_MUCH_MAKES_IT_ABOUT_TIMES.say(
+                    Math.max(2, Math.round(temper.watch().thickness()))));
         said.add(stirring(temper.stir()));
         boolean unsure = spoken.word().filter(w -> w == SeedWord.DOUBTFUL).isPresent();
         temper.watch().misgiving().ifPresentOrElse(misgiving -> said.add(doubt(misgiving)), () -> {
@@ -65,44 +66,42 @@ final class CrystalModel {
 
     private String unsureWhy() {
         boolean byStirring = temper.stir().isAssumed() && temper.watch().seed().word() == SeedWord.ENOUGH;
-        return byStirring
-                ? "Doubtful, since nobody said that it is stirred: left alone it makes far fewer."
-                : "Doubtful, since half a degree more or less in the reading decides.";
+        return byStirring ? WatchText.DOUBTFUL_SINCE_NOBODY_SAID.say() : WatchText.DOUBTFUL_SINCE_HALF_A_DEGREE.say();
     }
 
     /** The figures of the three copies, one digit each: more would be false. */
     static String range(SeedRange seed) {
         SeedRange.Digits percent = seed.percentOfFat();
-        String needed = "; a temper needs " + digit(100 * Copies.LEAST_SEED) + " %.";
-        if (percent.most() == 0) return "Crystals: the model finds no stable ones yet" + needed;
-        return "Crystals: " + digit(percent.least()) + " to " + digit(percent.most())
-                + " % of the fat in stable ones, best guess " + digit(percent.bestGuess()) + " %" + needed;
+        String needed = WatchText.A_TEMPER_NEEDS_PERCENT.say(digit(100 * Copies.LEAST_SEED));
+        if (percent.most() == 0) return WatchText.CRYSTALS_THE_MODEL_FINDS_NO.say(needed);
+        return WatchText.CRYSTALS_TO_PERCENT_OF_THE_FAT.say(
+                digit(percent.least()), digit(percent.most()), digit(percent.bestGuess()), needed);
     }
 
     /** Less than a hundredth is said as nothing at all would be read wrongly: there may be some. */
     static String digit(double percent) {
-        if (percent == 0) return "under 0.01";
+        if (percent == 0) return WatchText.UNDER_0_01.say();
         if (percent >= 1) return String.format(Locale.ROOT, "%.0f", percent);
         return String.format(Locale.ROOT, percent >= 0.1 ? "%.1f" : "%.2f", percent);
     }
 
     private static String stirring(StirWatch stir) {
-        String is = stir.stirring() == Stirring.STIRRED ? "stirred" : "left alone";
+        String is = stir.stirring() == Stirring.STIRRED ? WatchText.STIRRED.say() : WatchText.LEFT_ALONE.say();
         Evidence evidence = stir.evidence();
-        if (evidence == Evidence.TOLD) return "It counts as " + is + ", as you said.";
-        if (evidence == Evidence.INFERRED) return "It counts as " + is + ": the heat from the water shows it.";
+        if (evidence == Evidence.TOLD) return WatchText.IT_COUNTS_AS_AS_YOU_SAID.say(is);
+        if (evidence == Evidence.INFERRED) return WatchText.IT_COUNTS_AS_THE_HEAT_FROM.say(is);
         return stir.isSeen()
-                ? "It counts as " + is + ", as the water showed it before."
-                : "It counts as " + is + "; that is assumed, nobody said it and no water shows it.";
+                ? WatchText.IT_COUNTS_AS_AS_THE_WATER.say(is)
+                : WatchText.IT_COUNTS_AS_THAT_IS_ASSUMED.say(is);
     }
 
     static String doubt(Misgiving misgiving) {
         return switch (misgiving) {
-            case GAP -> "Doubtful until the next full melt, since for minutes nothing was read.";
-            case READINGS -> "Doubtful, since the last reading was none that chocolate can have.";
-            case START_UNKNOWN -> "Too few cannot be said: nobody saw it melt, so more may be there.";
-            case SEED_UNKNOWN -> "Too few cannot be said: how much seed went in is not known.";
-            case MELT_UNSURE -> "Too few cannot be said: it was not held hot long enough to erase every crystal.";
+            case GAP -> WatchText.DOUBTFUL_UNTIL_THE_NEXT_FULL.say();
+            case READINGS -> WatchText.DOUBTFUL_SINCE_THE_LAST.say();
+            case START_UNKNOWN -> WatchText.TOO_FEW_CANNOT_BE_SAID_NOBODY.say();
+            case SEED_UNKNOWN -> WatchText.TOO_FEW_CANNOT_BE_SAID_HOW.say();
+            case MELT_UNSURE -> WatchText.TOO_FEW_CANNOT_BE_SAID_IT.say();
         };
     }
 
@@ -119,7 +118,7 @@ final class CrystalModel {
         boolean assumed =
                 temper.stir().evidence() == Evidence.ASSUMED && !temper.stir().isSeen();
         return asking == Asking.ANSWERED && making && looked && assumed
-                ? keys.fill("Is it being stirred? {stir}: yes · {stir} twice: left alone")
+                ? keys.fill(WatchText.IS_IT_BEING_STIRRED_STIR_YES.say())
                 : "";
     }
 }

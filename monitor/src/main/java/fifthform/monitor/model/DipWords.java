@@ -3,6 +3,7 @@ package fifthform.monitor.model;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WhyText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -15,8 +16,8 @@ final class DipWords {
     private static final double SAME_SECONDS = 0.75;
 
     private static final double WORTH_A_WORD_KELVIN = 0.03;
-    private static final String STEP_BY_STEP = ", since a dip grows only step by step and must not go over.";
-    private static final String REPEATED = ", rather short: a dip can be repeated, not undone.";
+    private static final WhyText STEP_BY_STEP = WhyText.SINCE_A_DIP_GROWS_ONLY_STEP;
+    private static final WhyText REPEATED = WhyText.RATHER_SHORT_A_DIP_CAN_BE;
 
     private final Reason reason;
     private final Units units;
@@ -27,17 +28,14 @@ final class DipWords {
     }
 
     List<String> first() {
-        return List.of(
-                missing(),
-                "How this bowl answers this bath is not known yet: a first short dip" + count(" of ") + " shows it"
-                        + bath() + ".");
+        return List.of(missing(), WhyText.HOW_THIS_BOWL_ANSWERS_THIS.say(count(WhyText.OF.say()), bath()));
     }
 
     List<String> byEarlierDips() {
         List<String> said = new ArrayList<>();
         said.add(missing());
         if (isSumKnown()) said.add(toGive());
-        said.add(dips() + " gave " + perSecond() + " for a second, coast included" + spread() + ".");
+        said.add(WhyText.GAVE_FOR_A_SECOND_COAST.say(dips(), perSecond(), spread()));
         said.add(makes());
         return said;
     }
@@ -47,10 +45,10 @@ final class DipWords {
         double toCome = of(Figure.TO_COME_K).orElse(0);
         double lost = of(Figure.LOST_K).orElse(0);
         List<String> parts = new ArrayList<>();
-        if (toCome >= WORTH_A_WORD_KELVIN) parts.add("up to " + kelvin(toCome) + " may still come by itself");
-        if (lost >= WORTH_A_WORD_KELVIN) parts.add("the room takes about " + kelvin(lost) + " meanwhile");
-        String sum = String.join(", and ", parts);
-        String gives = "a dip is to give " + kelvin(Math.max(0, toGiveKelvin())) + ".";
+        if (toCome >= WORTH_A_WORD_KELVIN) parts.add(WhyText.UP_TO_MAY_STILL_COME_BY.say(kelvin(toCome)));
+        if (lost >= WORTH_A_WORD_KELVIN) parts.add(WhyText.THE_ROOM_TAKES_ABOUT_MEANWHILE.say(kelvin(lost)));
+        String sum = String.join(WhyText.AND.say(), parts);
+        String gives = WhyText.A_DIP_IS_TO_GIVE.say(kelvin(Math.max(0, toGiveKelvin())));
         return begun(sum.isEmpty() ? gives : sum + ": " + gives);
     }
 
@@ -65,40 +63,40 @@ final class DipWords {
         double comes = wet - film;
         if (!isSumKnown())
             return comes > MUCH_MORE * asked
-                    ? "All of it would take about " + Spans.about(comes) + "; asked for are" + count(" ") + STEP_BY_STEP
-                    : "That makes" + count(" ") + REPEATED;
-        String sum = "That makes about " + Spans.about(wet) + ", less " + Spans.about(film)
-                + " for the warm water that comes along under the bowl";
-        if (Math.abs(comes - asked) <= SAME_SECONDS) return sum + ":" + count(" ") + REPEATED;
+                    ? WhyText.ALL_OF_IT_WOULD_TAKE_ABOUT.say(Spans.about(comes), count(" "), STEP_BY_STEP.say())
+                    : WhyText.THAT_MAKES.say(count(" "), REPEATED.say());
+        String sum = WhyText.THAT_MAKES_ABOUT_LESS_FOR_THE.say(Spans.about(wet), Spans.about(film));
+        if (Math.abs(comes - asked) <= SAME_SECONDS) return sum + ":" + count(" ") + REPEATED.say();
         return comes < asked
-                ? sum + "; asked for are" + count(" ") + ", and no dip is shorter."
-                : sum + "; asked for are" + count(" ") + STEP_BY_STEP;
+                ? WhyText.ASKED_FOR_ARE_AND_NO_DIP.say(sum, count(" "))
+                : WhyText.ASKED_FOR_ARE.say(sum, count(" "), STEP_BY_STEP.say());
     }
 
     List<String> byCoast() {
-        return List.of(
-                missing(),
-                "By the rate at the last lift and this bowl's coast" + coast() + ", that makes" + count(" ")
-                        + ", rather short: it can be repeated, not undone.");
+        return List.of(missing(), WhyText.BY_THE_RATE_AT_THE_LAST.say(coast(), count(" ")));
     }
 
     List<String> tooLittle() {
-        return List.of(dips() + " gave " + perMinute() + " for a minute over this bath" + bath()
-                + ": too little to get there.");
+        return List.of(WhyText.GAVE_FOR_A_MINUTE_OVER_THIS.say(dips(), perMinute(), bath()));
     }
 
     /** What is aimed at, and how far that is. */
     private String missing() {
         String range =
                 of(Figure.RANGE_LOW_C).isPresent() && of(Figure.RANGE_HIGH_C).isPresent()
-                        ? "; range " + units.oneDecimal(of(Figure.RANGE_LOW_C).getAsDouble()) + " to "
-                                + units.oneDecimal(of(Figure.RANGE_HIGH_C).getAsDouble())
+                        ? WhyText.AND_RANGE_FROM_TO.say(
+                                units.oneDecimal(of(Figure.RANGE_LOW_C).getAsDouble()),
+                                units.oneDecimal(of(Figure.RANGE_HIGH_C).getAsDouble()))
                         : "";
         Figure from = isSumKnown() ? Figure.ASKED_AT_C : Figure.CHOCOLATE_C;
-        String stands = isSumKnown() ? "When it was asked for it stood at " : "It stands at ";
-        return "Aimed at: " + celsius(Figure.AIM_C) + range + ". " + stands + celsius(from) + ", "
-                + (isSumKnown() ? kelvin(Math.abs(missingKelvin())) : units.difference(Math.abs(missingKelvin())))
-                + (missingKelvin() > 0 ? " short" : " above it") + ".";
+        String stands = isSumKnown() ? WhyText.WHEN_IT_WAS_ASKED_FOR_IT.say() : WhyText.IT_STANDS_AT.say();
+        return WhyText.AIMED_AT_DIP.say(
+                celsius(Figure.AIM_C),
+                range,
+                stands,
+                celsius(from),
+                isSumKnown() ? kelvin(Math.abs(missingKelvin())) : units.difference(Math.abs(missingKelvin())),
+                missingKelvin() > 0 ? WhyText.SHORT.say() : WhyText.ABOVE_IT.say());
     }
 
     private double missingKelvin() {
@@ -132,7 +130,7 @@ final class DipWords {
 
     private String dips() {
         long dips = Math.round(of(Figure.DIPS_SEEN).orElse(0));
-        return dips == 1 ? "One dip" : dips + " dips";
+        return WhyText.DIPS.say(dips);
     }
 
     private String perSecond() {
@@ -145,7 +143,7 @@ final class DipWords {
 
     private String spread() {
         OptionalDouble spread = of(Figure.DIP_LOG_SPREAD);
-        return spread.isEmpty() ? "" : " (give or take " + Math.round(100 * spread.getAsDouble()) + " %)";
+        return spread.isEmpty() ? "" : WhyText.GIVE_OR_TAKE_PERCENT.say(Math.round(100 * spread.getAsDouble()));
     }
 
     private String coast() {
@@ -155,12 +153,12 @@ final class DipWords {
 
     private String bath() {
         OptionalDouble bath = of(Figure.BATH_C);
-        return bath.isEmpty() ? "" : "; bath " + units.withUnit(bath.getAsDouble());
+        return bath.isEmpty() ? "" : WhyText.OVER_BATH_OF.say(units.withUnit(bath.getAsDouble()));
     }
 
     private String count(String before) {
         OptionalDouble seconds = of(Figure.DIP_S);
-        return before + (seconds.isEmpty() ? "a few seconds" : Spans.about(seconds.getAsDouble()));
+        return before + (seconds.isEmpty() ? WhyText.A_FEW_SECONDS.say() : Spans.about(seconds.getAsDouble()));
     }
 
     private OptionalDouble of(Figure figure) {

@@ -1,5 +1,6 @@
 package fifthform.monitor.model;
 
+import fifthform.monitor.texts.WatchText;
 import java.util.List;
 
 /** What takes the place of the standing notice while the maker asks: H turns from one page to the next, W shows the reason. */
@@ -16,7 +17,7 @@ public enum Help {
         @Override
         public WatchPicture over(WatchPicture picture, KeyMap keys) {
             boolean training = picture.kitchen() == WatchPicture.Kitchen.TRAINING;
-            return picture.answering(keys.fill(training ? TRAINING_WORDS : KEY_WORDS));
+            return picture.answering(keys.fill(training ? TRAINING_WORDS.say() : KEY_WORDS.say()));
         }
     },
     /** What the figure beside the reading is made of. */
@@ -24,8 +25,8 @@ public enum Help {
         @Override
         public WatchPicture over(WatchPicture picture, KeyMap keys) {
             String words = String.join(" ", picture.numeral().trust());
-            return picture.answering(
-                    (words.isEmpty() ? "Nothing was read yet." : words) + keys.fill(" {help}: hide this."));
+            return picture.answering((words.isEmpty() ? WatchText.NOTHING_WAS_READ_YET.say() : words)
+                    + keys.fill(WatchText.HELP_HIDE_THIS.say()));
         }
     },
     /** Why the program says what it says, in figures. */
@@ -33,28 +34,14 @@ public enum Help {
         @Override
         public WatchPicture over(WatchPicture picture, KeyMap keys) {
             String words = String.join(" ", picture.why()) + crystals(picture);
-            return picture.answering((words.isEmpty() ? "Nothing was read yet, so nothing is due." : words)
-                    + keys.fill(" {why}: hide this."));
+            return picture.answering((words.isEmpty() ? WatchText.NOTHING_WAS_READ_YET_SO.say() : words)
+                    + keys.fill(WatchText.WHY_HIDE_THIS.say()));
         }
     };
 
-    private static final String KEY_WORDS =
-            "{seen}: I have seen it, be quiet. {step-done}: the step is done. {why}: why, in figures. {bowl-moved}: I moved"
-                    + " the bowl on or off the bath. {mark}: mark this moment. {note}: note it for later. {undo}: take the"
-                    + " last key back. {probe-out}: the probe is out of the chocolate, or in again. {other}: what another"
-                    + " thermometer says. {chocolate}: other chocolate. {stir}: it is stirred; again: it is left alone."
-                    + " {let-go} {let-go}: let go of the probe's port, {let-go} takes it back. {it-is-the-bowl}: it is the"
-                    + " bowl, where that is doubted. {proved}: a sample was proved, in temper; {proved} {proved}: not in"
-                    + " temper; {proved} {proved} {proved}: unclear. {earlier}, {later}:"
-                    + " the earlier curve, {now}: back to now. {faster} and {slower}: speed of practice. {quit}: end"
-                    + " and keep the session. {help}: how far the reading can be trusted.";
+    private static final WatchText KEY_WORDS = WatchText.SEEN_I_HAVE_SEEN_IT_BE;
 
-    private static final String TRAINING_WORDS =
-            "These keys are your hands. {why}: why, in figures. {bowl-moved}: the bowl on or off the water. {cold-water}:"
-                    + " into cold water. {stir}: stir, or stop. {seed}: throw seed in, then its grams and Enter. {dry}: dry"
-                    + " the bowl. {probe-out}: the probe out, or in again. {step-done}: do the step on the screen. {undo}:"
-                    + " take the last key back. {seen}: I have seen it, be quiet. {faster} and {slower}: speed. {quit}"
-                    + " {quit}: end, with the debrief. {help}: how far the reading can be trusted.";
+    private static final WatchText TRAINING_WORDS = WatchText.THESE_KEYS_ARE_YOUR_HANDS_WHY;
 
     /** The same picture with this page as its notice. */
     public abstract WatchPicture over(WatchPicture picture, KeyMap keys);

@@ -6,6 +6,7 @@ import fifthform.curves.estimate.Estimate;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Setup;
+import fifthform.monitor.texts.HoldText;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -36,10 +37,12 @@ public final class HoldLine {
         if (setup.holding().isEmpty() || held.since().isEmpty()) return Optional.empty();
         Holding plan = setup.holding().get();
         Duration so = held.time(state.at());
-        return Optional.of("held " + Spans.minutes(so) + " of " + Spans.minutes(plan.time()) + ", until "
-                + CLOCK.format(held.since().get().plus(plan.time()).atZone(zone)) + " · "
-                + Math.round(100 * held.insideFraction()) + " % in range"
-                + pours().map(p -> " · " + p).orElse(""));
+        String line = HoldText.HELD_SO_FAR.say(
+                Spans.minutes(so),
+                Spans.minutes(plan.time()),
+                CLOCK.format(held.since().get().plus(plan.time()).atZone(zone)),
+                percent(held));
+        return Optional.of(line + pours().map(p -> " · " + p).orElse(""));
     }
 
     private Optional<String> pours() {
@@ -49,17 +52,22 @@ public final class HoldLine {
                 .map(e -> (e.chocolateCelsius() - recipe.work().range().lowCelsius() + TOO_THICK_KELVIN)
                         / -e.rateKelvinPerMinute())
                 .filter(left -> left > 0 && left < LONGEST_MINUTES)
-                .map(left -> "pours about " + Math.max(1, Math.round(left)) + " min if no warmth comes");
+                .map(left -> HoldText.POURS_ABOUT.say(Long.toString(Math.max(1, Math.round(left)))));
     }
 
     /** For the end of a session; empty where nothing was held. */
     public static Optional<String> closing(Setup setup, State last) {
         Held held = last.cues().held();
         if (setup.holding().isEmpty()) return Optional.empty();
-        if (held.since().isEmpty()) return Optional.of("The planned hold was not begun, or was over before the end.");
-        return Optional.of("Held for " + Spans.words(held.time(last.at())) + " of "
-                + Spans.words(setup.holding().get().time()) + " planned, by "
-                + setup.holding().get().warmth().word() + ": " + Math.round(100 * held.insideFraction())
-                + " % of it in the working range.");
+        if (held.since().isEmpty()) return Optional.of(HoldText.HOLD_NOT_BEGUN.say());
+        return Optional.of(HoldText.HELD_IN_THE_END.say(
+                Spans.words(held.time(last.at())),
+                Spans.words(setup.holding().get().time()),
+                setup.holding().get().warmth().word(),
+                percent(held)));
+    }
+
+    private static String percent(Held held) {
+        return Long.toString(Math.round(100 * held.insideFraction()));
     }
 }

@@ -3,6 +3,7 @@ package fifthform.monitor.model;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.HoldText;
 import java.time.Duration;
 import java.util.OptionalDouble;
 
@@ -17,44 +18,37 @@ final class HoldWords {
     }
 
     String kept() {
-        return "It came in temper and stands at " + celsius(Figure.CHOCOLATE_C) + "; it is to be warmed to "
-                + celsius(Figure.RANGE_LOW_C) + " to " + celsius(Figure.RANGE_HIGH_C)
-                + " and never melted out: no cold water, nothing to make anew.";
+        return HoldText.WHY_KEPT.say(
+                celsius(Figure.CHOCOLATE_C), celsius(Figure.RANGE_LOW_C), celsius(Figure.RANGE_HIGH_C));
     }
 
     String notMelted() {
-        return "Bars of a failed batch: form VI of a bloom melts only above about " + units.withUnit(36)
-                + ", and nobody saw it held at " + celsius(Figure.RANGE_LOW_C)
-                + " for long enough. What is left would seed the wrong crystals.";
+        return HoldText.WHY_NOT_MELTED.say(units.withUnit(36), celsius(Figure.RANGE_LOW_C));
     }
 
     String seedOut() {
-        return "It stands at " + celsius(Figure.CHOCOLATE_C) + ", under " + celsius(Figure.RANGE_HIGH_C)
-                + ": lumps of seed melt no more here.";
+        return HoldText.WHY_SEED_OUT.say(celsius(Figure.CHOCOLATE_C), celsius(Figure.RANGE_HIGH_C));
     }
 
     String box() {
-        return "In the box it is " + drift() + ", and would settle at about " + celsius(Figure.SETTLES_C)
-                + "; the range is " + celsius(Figure.RANGE_LOW_C) + " to " + celsius(Figure.RANGE_HIGH_C)
-                + ". A box is slow: the next word on it comes in some minutes.";
+        return HoldText.WHY_BOX.say(
+                drift(), celsius(Figure.SETTLES_C), celsius(Figure.RANGE_LOW_C), celsius(Figure.RANGE_HIGH_C));
     }
 
     String thick() {
-        return "Crystals have grown to about "
-                + CrystalModel.digit(reason.figure(Figure.SEED_PCT).orElse(0))
-                + " % of the fat, as the model has it; the upper end of the range, " + celsius(Figure.RANGE_HIGH_C)
-                + ", melts some of them.";
+        return HoldText.WHY_THICK.say(
+                CrystalModel.digit(reason.figure(Figure.SEED_PCT).orElse(0)), celsius(Figure.RANGE_HIGH_C));
     }
 
     String over() {
-        return "Held for "
-                + Spans.words(Duration.ofSeconds(
-                        Math.round(reason.figure(Figure.HELD_S).orElse(0))))
-                + ", as planned"
-                + (has(Figure.IN_RANGE_PCT)
-                        ? "; " + Math.round(reason.figure(Figure.IN_RANGE_PCT).getAsDouble()) + " % of it in range"
-                        : "")
-                + ".";
+        String held = Spans.words(
+                Duration.ofSeconds(Math.round(reason.figure(Figure.HELD_S).orElse(0))));
+        return has(Figure.IN_RANGE_PCT)
+                ? HoldText.WHY_OVER_WITH_SHARE.say(
+                        held,
+                        Long.toString(
+                                Math.round(reason.figure(Figure.IN_RANGE_PCT).getAsDouble())))
+                : HoldText.WHY_OVER.say(held);
     }
 
     private String drift() {

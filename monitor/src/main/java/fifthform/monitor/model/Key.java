@@ -2,6 +2,7 @@ package fifthform.monitor.model;
 
 import fifthform.monitor.model.WatchPicture.Kitchen;
 import fifthform.monitor.settings.Stroke;
+import fifthform.monitor.texts.KeyText;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -10,39 +11,37 @@ import java.util.Optional;
  * wet, and a foot pedal types one character. The maker may give each another key, see {@link KeyMap}.
  */
 public enum Key {
-    SEEN("space", "seen"),
-    STEP_DONE("enter", "step done"),
-    BOWL_MOVED("b", "bowl moved"),
-    COLD_WATER("k", "cold water"),
-    STIR("s", "stir"),
-    SEED("g", "seed"),
-    DRY("d", "dry"),
-    MARK("m", "mark"),
-    NOTE("n", "note"),
-    UNDO("u", "undo"),
-    PROBE_OUT("p", "probe out"),
-    OTHER("o", "compare"),
-    CHOCOLATE("c", "chocolate"),
-    LET_GO("l", "let go"),
-    IT_IS_THE_BOWL("i", "it is the bowl"),
-    PROVED("v", "sample proved"),
-    SLOWER("-", "slower"),
-    FASTER("+", "faster"),
-    THEME("t", "colours"),
-    FULL_SCREEN("f", "full screen"),
-    EARLIER("left", "earlier"),
-    LATER("right", "later"),
-    NOW("end", "now"),
-    WHY("w", "why"),
-    HELP("h", "help"),
-    QUIT("q", "quit");
+    SEEN("space"),
+    STEP_DONE("enter"),
+    BOWL_MOVED("b"),
+    COLD_WATER("k"),
+    STIR("s"),
+    SEED("g"),
+    DRY("d"),
+    MARK("m"),
+    NOTE("n"),
+    UNDO("u"),
+    PROBE_OUT("p"),
+    OTHER("o"),
+    CHOCOLATE("c"),
+    LET_GO("l"),
+    IT_IS_THE_BOWL("i"),
+    PROVED("v"),
+    SLOWER("-"),
+    FASTER("+"),
+    THEME("t"),
+    FULL_SCREEN("f"),
+    EARLIER("left"),
+    LATER("right"),
+    NOW("end"),
+    WHY("w"),
+    HELP("h"),
+    QUIT("q");
 
     private final Stroke usual;
-    private final String word;
 
-    Key(String usual, String word) {
+    Key(String usual) {
         this.usual = new Stroke(usual);
-        this.word = word;
     }
 
     /** The act of this name: {@code step-done}. */
@@ -63,7 +62,7 @@ public enum Key {
 
     /** What it does, in one or two words. */
     public String word() {
-        return word;
+        return KeyText.valueOf(name()).say();
     }
 
     /**

@@ -2,6 +2,7 @@ package fifthform.monitor.model;
 
 import fifthform.curves.check.Nearest;
 import fifthform.monitor.settings.Stroke;
+import fifthform.monitor.texts.KeyText;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -23,7 +24,7 @@ public record KeyMap(Map<Key, Stroke> strokes) {
     /** The keys as the program comes. */
     public static final KeyMap USUAL = new KeyMap(usual());
 
-    private static final Pattern ACT = Pattern.compile("\\{([a-z-]+)}");
+    private static final Pattern ACT = Pattern.compile("<([a-z-]+)>");
 
     public KeyMap {
         Map<Key, Stroke> all = new EnumMap<>(strokes);
@@ -55,8 +56,7 @@ public record KeyMap(Map<Key, Stroke> strokes) {
     public record Taken(Key by) implements Given {
         /** What to do. */
         public String words(Stroke stroke) {
-            return stroke.cap() + " already means “" + by.word()
-                    + "”. Give that another key first, or choose another one" + " here.";
+            return KeyText.ALREADY_MEANS_GIVE_THAT.say(stroke.cap(), by.word());
         }
     }
 
@@ -69,9 +69,8 @@ public record KeyMap(Map<Key, Stroke> strokes) {
             Optional<Stroke> stroke = Stroke.parse(typed);
             if (key.isEmpty()) problems.add(unknown(act));
             else if (stroke.isEmpty())
-                problems.add("\"" + typed + "\" is no single key, so “"
-                        + key.get().word() + "” keeps " + key.get().usual().cap() + ". Write one character, or one of: "
-                        + Stroke.names() + ".");
+                problems.add(KeyText.IS_NO_SINGLE_KEY_SO_KEEPS.say(
+                        typed, key.get().word(), key.get().usual().cap(), Stroke.names()));
             else own.put(key.get(), stroke.get());
         });
         return new Read(agreed(own, problems), problems);
@@ -79,9 +78,9 @@ public record KeyMap(Map<Key, Stroke> strokes) {
 
     private static String unknown(String act) {
         String meant = Nearest.to(act, Stream.of(Key.values()).map(Key::id).toList())
-                .map(near -> " Did you mean \"" + near + "\"?")
+                .map(near -> KeyText.DID_YOU_MEAN.say(near))
                 .orElse("");
-        return "\"" + act + "\" is nothing that a key does; it is left aside." + meant;
+        return KeyText.IS_NOTHING_THAT_A_KEY_DOES.say(act, meant);
     }
 
     /** Gives acts their usual keys back until no key does two things. */
@@ -99,8 +98,12 @@ public record KeyMap(Map<Key, Stroke> strokes) {
                     .filter(each -> each != key && all.get(each).equals(all.get(key)))
                     .findFirst()
                     .orElseThrow();
-            problems.add(all.get(key).cap() + " is given to “" + key.word() + "”, and also means “" + other.word()
-                    + "”; so “" + key.word() + "” keeps " + key.usual().cap() + ".");
+            problems.add(KeyText.IS_GIVEN_TO_AND_ALSO_MEANS.say(
+                    all.get(key).cap(),
+                    key.word(),
+                    other.word(),
+                    key.word(),
+                    key.usual().cap()));
             own.remove(key);
         }
     }
@@ -151,7 +154,7 @@ public record KeyMap(Map<Key, Stroke> strokes) {
         return kept;
     }
 
-    /** Words in which the name of an act in braces stands for its key: {@code {undo} takes it back}. */
+    /** Words in which the name of an act in angle brackets stands for its key: {@code <undo> takes it back}. */
     public String fill(String words) {
         return ACT.matcher(words)
                 .replaceAll(found ->

@@ -12,6 +12,7 @@ import fifthform.monitor.model.WatchPicture.Ladder;
 import fifthform.monitor.model.WatchPicture.Limit;
 import fifthform.monitor.model.WatchPicture.Limit.Weight;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WatchText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,9 +62,9 @@ final class LadderModel {
 
     private String bandName() {
         return switch (phase()) {
-            case MELT -> "melted";
-            case COOL, SEED -> "cool";
-            case REWARM, WORK, REST -> "working";
+            case MELT -> WatchText.MELTED.say();
+            case COOL, SEED -> WatchText.COOL.say();
+            case REWARM, WORK, REST -> WatchText.WORKING.say();
         };
     }
 
@@ -89,15 +90,15 @@ final class LadderModel {
     private List<Limit> limits(CelsiusRange scale) {
         List<Limit> limits = new ArrayList<>();
         switch (phase()) {
-            case MELT -> add(limits, scale, recipe.scorchCelsius(), "too hot", Weight.STRONG);
+            case MELT -> add(limits, scale, recipe.scorchCelsius(), WatchText.TOO_HOT.say(), Weight.STRONG);
             case COOL, SEED -> {
-                add(limits, scale, recipe.meltOut().limitCelsius(), "melt-out", Weight.THIN);
+                add(limits, scale, recipe.meltOut().limitCelsius(), WatchText.MELT_OUT.say(), Weight.THIN);
                 double tooCold = recipe.cool().range().lowCelsius() - AlarmConditions.OVER_COOLED_KELVIN;
-                add(limits, scale, tooCold, "too cold", Weight.STRONG);
+                add(limits, scale, tooCold, WatchText.TOO_COLD.say(), Weight.STRONG);
             }
             case REWARM, WORK, REST -> {
-                add(limits, scale, recipe.meltOut().limitCelsius(), "melt-out", Weight.STRONG);
-                add(limits, scale, recipe.meltOut().guardCelsius(), "guard", Weight.THIN);
+                add(limits, scale, recipe.meltOut().limitCelsius(), WatchText.MELT_OUT.say(), Weight.STRONG);
+                add(limits, scale, recipe.meltOut().guardCelsius(), WatchText.GUARD.say(), Weight.THIN);
             }
         }
         return limits;
@@ -112,13 +113,13 @@ final class LadderModel {
      * figure would be read as where the limit lies. Melt-out threatens on the way up only: down it is to be passed.
      */
     private String wayTo(double limitCelsius) {
-        if (state.forecast().isEmpty()) return "at " + units.withUnit(limitCelsius);
+        if (state.forecast().isEmpty()) return WatchText.AT.say(units.withUnit(limitCelsius));
         Estimate e = state.estimate().orElseThrow();
         double way = limitCelsius - e.chocolateCelsius();
         boolean threatensBelow = limitCelsius < recipe.work().range().lowCelsius();
         boolean cooling = phase() == Phase.COOL || phase() == Phase.SEED;
         boolean passed = threatensBelow ? way > 0 : way < 0 && !cooling;
-        String degrees = units.difference(Math.abs(way)) + (passed ? " past it" : " away");
+        String degrees = units.difference(Math.abs(way)) + (passed ? WatchText.PAST_IT.say() : WatchText.AWAY.say());
         double rate = e.rateKelvinPerMinute();
         boolean drifts = state.batch().place() != Place.TABLE;
         boolean threatens = threatensBelow == way < 0 && !passed;

@@ -6,6 +6,7 @@ import fifthform.monitor.model.WatchPicture.Ladder;
 import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.model.WatchPicture.Trace;
+import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -34,17 +35,17 @@ final class NotUpdating {
                 new Band(
                         Tone.URGENT,
                         Direction.NONE,
-                        "Not updating for " + seconds + " s",
-                        "lift the bowl, use a second thermometer",
+                        WatchText.NOT_UPDATING_FOR_S.say(seconds),
+                        WatchText.LIFT_THE_BOWL_USE_A_SECOND.say(),
                         true),
                 new Numeral(
                         last.whole(),
                         last.hundredths(),
                         last.unit(),
-                        Optional.of("over " + seconds + " s old"),
+                        Optional.of(WatchText.OVER_S_OLD.say(seconds)),
                         last.doubt(),
                         last.trust()),
-                "no forecast from an old reading",
+                WatchText.NO_FORECAST_FROM_AN_OLD.say(),
                 List.of(),
                 withoutForecast(picture.ladder()),
                 withoutForecast(picture.trace()),

@@ -9,6 +9,7 @@ import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CueText;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,37 +44,37 @@ public final class Phrases {
     /** What to do, in one imperative line. */
     public String headline(CueId cue, OpenCue open, Phase phase) {
         return switch (cue) {
-            case MELTED -> "All melted: into the cold water";
-            case MELT_FIRST -> "Not melted: back on hot water";
+            case MELTED -> CueText.ALL_MELTED_INTO_THE_COLD_WATER.say();
+            case MELT_FIRST -> CueText.NOT_MELTED_BACK_ON_HOT_WATER.say();
             case WARM_UP ->
                 open.figure().isPresent()
-                        ? "Over the bath about " + seconds(open.figure()) + ", then off"
-                        : "In temper: over mild warm water, stir";
-            case SEED_OUT -> "Take out the lumps of seed";
-            case TOUCH_OF_WARM_AIR -> "About " + seconds(open.figure()) + " of warm air";
-            case BOX_WARMER -> "Box " + difference(open.figure()) + " warmer";
-            case BOX_COOLER -> "Box " + difference(open.figure()) + " cooler";
-            case KEEP_FLUID -> "Growing thick: up to " + celsius(open.figure()) + ", no higher";
-            case HOLD_OVER -> "Held as planned: " + minutes(open.figure()) + " are over";
-            case STOP_COOLING -> "Out of the water now";
-            case STIR_ON -> "Stir here " + minutes(open.figure()) + " more";
-            case SEED_NOW -> "Add" + grams(open.figure()) + " seed now";
+                        ? CueText.OVER_THE_BATH_ABOUT_THEN_OFF.say(seconds(open.figure()))
+                        : CueText.IN_TEMPER_OVER_MILD_WATER.say();
+            case SEED_OUT -> CueText.TAKE_OUT_THE_LUMPS_OF_SEED.say();
+            case TOUCH_OF_WARM_AIR -> CueText.ABOUT_OF_WARM_AIR.say(seconds(open.figure()));
+            case BOX_WARMER -> CueText.BOX_IS_WARMER.say(difference(open.figure()));
+            case BOX_COOLER -> CueText.BOX_IS_COOLER.say(difference(open.figure()));
+            case KEEP_FLUID -> CueText.GROWING_THICK_UP_TO.say(celsius(open.figure()));
+            case HOLD_OVER -> CueText.HELD_AS_PLANNED.say(minutes(open.figure()));
+            case STOP_COOLING -> CueText.OUT_OF_THE_WATER_NOW.say();
+            case STIR_ON -> CueText.STIR_HERE_MORE.say(minutes(open.figure()));
+            case SEED_NOW -> CueText.ADD_SEED_NOW.say(grams(open.figure()));
             case CRYSTALS_ENOUGH ->
                 open.figure().isPresent()
-                        ? "Enough: over the bath about " + seconds(open.figure()) + ", then off"
-                        : "Held long enough: back over warm water";
-            case GET_READY -> "Get ready: lift " + countdown(open.figure());
-            case LIFT_NOW -> "LIFT THE BOWL NOW";
-            case OFF_NOW -> "OFF NOW";
-            case WIPE_AND_STIR -> "Wipe the bowl, and stir";
-            case WEAK_BATH -> "This bath is too weak: warm it";
-            case TOUCH_OF_WARMTH -> "About " + seconds(open.figure()) + " over the steam, then stir";
-            case THICKENS_SOON -> "About " + seconds(open.figure()) + " left to pour";
+                        ? CueText.ENOUGH_OVER_THE_BATH_ABOUT.say(seconds(open.figure()))
+                        : CueText.HELD_LONG_ENOUGH_BACK_OVER.say();
+            case GET_READY -> CueText.GET_READY_LIFT.say(countdown(open.figure()));
+            case LIFT_NOW -> CueText.LIFT_THE_BOWL_NOW.say();
+            case OFF_NOW -> CueText.OFF_NOW.say();
+            case WIPE_AND_STIR -> CueText.WIPE_THE_BOWL_AND_STIR.say();
+            case WEAK_BATH -> CueText.THIS_BATH_IS_TOO_WEAK_WARM.say();
+            case TOUCH_OF_WARMTH -> CueText.ABOUT_OVER_THE_STEAM_THEN_STIR.say(seconds(open.figure()));
+            case THICKENS_SOON -> CueText.ABOUT_LEFT_TO_POUR.say(seconds(open.figure()));
             case PUT_BACK ->
                 phase == Phase.COOL
-                        ? "Back in cold water for about " + seconds(open.figure())
-                        : "Back on for about " + seconds(open.figure()) + ", then stir";
-            case IN_RANGE -> "In range: prove a sample, then pour";
+                        ? CueText.BACK_IN_COLD_WATER_FOR_ABOUT.say(seconds(open.figure()))
+                        : CueText.BACK_ON_FOR_ABOUT_THEN_STIR.say(seconds(open.figure()));
+            case IN_RANGE -> CueText.IN_RANGE_PROVE_A_SAMPLE_THEN.say();
         };
     }
 
@@ -84,62 +85,64 @@ public final class Phrases {
 
     /** Hot glass in cold water; common practice, no source. */
     public String glassCaution() {
-        return "glass can crack: lukewarm water first";
+        return CueText.GLASS_CAN_CRACK_LUKEWARM_WATER.say();
     }
 
     /** Too cold, and out of the water already. */
     public String tooColdOffTheWater() {
-        return "Too cold: warm it a little, stir";
+        return CueText.TOO_COLD_WARM_IT_A_LITTLE.say();
     }
 
     /** An alarm in a few words. */
     public String headline(AlarmId alarm, OptionalDouble figure) {
         return switch (alarm) {
-            case HEADING_OVER -> "Too hot soon: off the heat";
-            case OVER_RANGE -> "Over the working range: off the heat";
-            case NEAR_MELT_OUT -> "Good crystals soon melt: cool now";
-            case MELT_OUT -> "Melt-out: cool now, stop pouring";
-            case HEADING_UNDER -> "Will thicken soon: a touch of warmth";
-            case TOO_COOL -> "Thickening: warm it in short touches";
-            case OVER_COOLED -> "Too cold: out of the water, stir";
-            case MELT_TOO_HOT -> "Too hot for this chocolate: heat down";
-            case BATH_HOT -> "Bath too hot: cool it or lift the bowl";
-            case PROBE_FAULT -> "No true temperature: check the probe";
-            case NO_READING -> "No reading: check the USB plug";
-            case READING_DOUBTFUL -> "Reading in doubt: look at the tip";
-            case NOT_RECORDING -> "Not saved: free some space";
-            case PROBE_OUT -> "Probe is still out: put it back";
+            case HEADING_OVER -> CueText.TOO_HOT_SOON_OFF_THE_HEAT.say();
+            case OVER_RANGE -> CueText.OVER_THE_WORKING_RANGE_OFF_THE.say();
+            case NEAR_MELT_OUT -> CueText.GOOD_CRYSTALS_SOON_MELT_COOL.say();
+            case MELT_OUT -> CueText.MELT_OUT_COOL_NOW_STOP_POURING.say();
+            case HEADING_UNDER -> CueText.WILL_THICKEN_SOON_A_TOUCH_OF.say();
+            case TOO_COOL -> CueText.THICKENING_WARM_IT_IN_SHORT.say();
+            case OVER_COOLED -> CueText.TOO_COLD_OUT_OF_THE_WATER.say();
+            case MELT_TOO_HOT -> CueText.TOO_HOT_FOR_THIS_CHOCOLATE.say();
+            case BATH_HOT -> CueText.BATH_TOO_HOT_COOL_IT_OR.say();
+            case PROBE_FAULT -> CueText.NO_TRUE_TEMPERATURE_CHECK_THE.say();
+            case NO_READING -> CueText.NO_READING_CHECK_THE_USB_PLUG.say();
+            case READING_DOUBTFUL -> CueText.READING_IN_DOUBT_LOOK_AT_THE.say();
+            case NOT_RECORDING -> CueText.NOT_SAVED_FREE_SOME_SPACE.say();
+            case PROBE_OUT -> CueText.PROBE_IS_STILL_OUT_PUT_IT.say();
         };
     }
 
     /** What the journal complains of; after it is over, that it did. */
     public String storeHeadline(Optional<StoreTrouble.What> trouble) {
-        if (trouble.isEmpty()) return "Saving was in trouble";
+        if (trouble.isEmpty()) return CueText.SAVING_WAS_IN_TROUBLE.say();
         return switch (trouble.get()) {
-            case CANNOT_WRITE -> "Not saved: free some space";
-            case BEHIND -> "Saving is late: check the disk";
-            case SPACE_LOW -> "Little space left: free some";
-            case WRITES_AGAIN -> "Saving works again";
+            case CANNOT_WRITE -> CueText.NOT_SAVED_FREE_SOME_SPACE.say();
+            case BEHIND -> CueText.SAVING_IS_LATE_CHECK_THE_DISK.say();
+            case SPACE_LOW -> CueText.LITTLE_SPACE_LEFT_FREE_SOME.say();
+            case WRITES_AGAIN -> CueText.SAVING_WORKS_AGAIN.say();
         };
     }
 
     /** What that means for the batch. */
     public String storeDetail(Optional<StoreTrouble.What> trouble) {
         boolean saved = trouble.isEmpty() || trouble.get() == StoreTrouble.What.SPACE_LOW;
-        return saved ? "everything is saved so far" : "readings are kept in memory";
+        return saved ? CueText.EVERYTHING_IS_SAVED_SO_FAR.say() : CueText.READINGS_ARE_KEPT_IN_MEMORY.say();
     }
 
     /** What an alarm is about, with its figure. */
     public String detail(AlarmId alarm, OptionalDouble figure) {
         return switch (alarm) {
             case HEADING_OVER -> headedFor(figure);
-            case OVER_RANGE -> over(figure, recipe.work().range().highCelsius()) + " over";
-            case NEAR_MELT_OUT, MELT_OUT -> "cool water under the bowl; was " + celsius(figure);
-            case HEADING_UNDER -> celsius(figure) + " in 3 min";
-            case TOO_COOL -> over(figure, recipe.work().range().lowCelsius()) + " under";
+            case OVER_RANGE ->
+                CueText.OVER.say(over(figure, recipe.work().range().highCelsius()));
+            case NEAR_MELT_OUT, MELT_OUT -> CueText.COOL_WATER_UNDER_THE_BOWL_WAS.say(celsius(figure));
+            case HEADING_UNDER -> CueText.IN_3_MIN.say(celsius(figure));
+            case TOO_COOL ->
+                CueText.UNDER.say(over(figure, recipe.work().range().lowCelsius()));
             case OVER_COOLED -> celsius(figure);
-            case MELT_TOO_HOT -> celsius(figure) + "; stir";
-            case BATH_HOT -> "bath " + celsius(figure) + "; steam and water scald";
+            case MELT_TOO_HOT -> CueText.STIR.say(celsius(figure));
+            case BATH_HOT -> CueText.BATH_STEAM_AND_WATER_SCALD.say(celsius(figure));
             case PROBE_FAULT, NO_READING, READING_DOUBTFUL, NOT_RECORDING, PROBE_OUT -> shortAction(alarm);
         };
     }
@@ -152,12 +155,12 @@ public final class Phrases {
     /** What to do while nothing is due. */
     public String calm(Phase phase) {
         return switch (phase) {
-            case MELT -> "Melt gently, stir now and then";
-            case COOL -> "Cool it, keep stirring";
-            case SEED -> "Keep stirring";
-            case REWARM -> "Keep stirring";
-            case WORK -> "Pour, and stir between moulds";
-            case REST -> "Batch done";
+            case MELT -> CueText.MELT_GENTLY_STIR_NOW_AND_THEN.say();
+            case COOL -> CueText.COOL_IT_KEEP_STIRRING.say();
+            case SEED -> CueText.KEEP_STIRRING.say();
+            case REWARM -> CueText.KEEP_STIRRING.say();
+            case WORK -> CueText.POUR_AND_STIR_BETWEEN_MOULDS.say();
+            case REST -> CueText.BATCH_DONE.say();
         };
     }
 
@@ -165,17 +168,17 @@ public final class Phrases {
     public String calmAside(Phase phase) {
         return switch (phase) {
             case MELT ->
-                range(recipe.melt().range()) + " for "
-                        + Spans.words(recipe.melt().dwell());
-            case COOL, SEED -> "aim " + range(recipe.cool().range());
-            case REWARM, WORK -> "aim " + range(recipe.work().range());
-            case REST -> "set at " + range(SETTING) + ", look after a day";
+                CueText.FOR.say(
+                        range(recipe.melt().range()), Spans.words(recipe.melt().dwell()));
+            case COOL, SEED -> CueText.AIM.say(range(recipe.cool().range()));
+            case REWARM, WORK -> CueText.AIM.say(range(recipe.work().range()));
+            case REST -> CueText.SET_AT_LOOK_AFTER_A_DAY.say(range(SETTING));
         };
     }
 
     /** How long the melt has been held hot enough. */
     public String held(Duration dwell) {
-        return "held " + Spans.words(dwell) + " of " + Spans.words(recipe.melt().dwell());
+        return CueText.HELD_OF.say(Spans.words(dwell), Spans.words(recipe.melt().dwell()));
     }
 
     /** A range with its unit, for example {@code 31 to 32 °C}. */
@@ -185,23 +188,25 @@ public final class Phrases {
 
     /** A range without its unit. */
     public String bareRange(CelsiusRange range) {
-        return units.plain(range.lowCelsius()) + " to " + units.plain(range.highCelsius());
+        return CueText.FROM_TO.say(units.plain(range.lowCelsius()), units.plain(range.highCelsius()));
     }
 
     /** It speaks of a lift that is overdue as well, whose peak may still lie within the range, and off the bath. */
     private String headedFor(OptionalDouble figure) {
-        if (figure.isEmpty()) return "cool cloth, stir";
+        if (figure.isEmpty()) return CueText.COOL_CLOTH_STIR.say();
         boolean within = figure.getAsDouble() <= recipe.work().range().highCelsius();
-        return within ? "lift it now: it still turns at " + celsius(figure) : "it heads for " + celsius(figure);
+        return within
+                ? CueText.LIFT_IT_NOW_IT_STILL_TURNS.say(celsius(figure))
+                : CueText.IT_HEADS_FOR.say(celsius(figure));
     }
 
     private String shortAction(AlarmId alarm) {
         return switch (alarm) {
-            case PROBE_FAULT -> "plug and lead; second thermometer";
-            case NO_READING -> "we keep trying; second thermometer";
-            case READING_DOUBTFUL -> "touching the bowl, or out?";
-            case PROBE_OUT -> keys.fill("then {probe-out}; nothing is watched meanwhile");
-            default -> "readings are kept in memory";
+            case PROBE_FAULT -> CueText.PLUG_AND_LEAD_SECOND.say();
+            case NO_READING -> CueText.WE_KEEP_TRYING_SECOND.say();
+            case READING_DOUBTFUL -> CueText.TOUCHING_THE_BOWL_OR_OUT.say();
+            case PROBE_OUT -> keys.fill(CueText.THEN_PROBE_OUT_NOTHING_IS.say());
+            default -> CueText.READINGS_ARE_KEPT_IN_MEMORY.say();
         };
     }
 
@@ -210,13 +215,13 @@ public final class Phrases {
     }
 
     private static String grams(OptionalDouble figure) {
-        return figure.isPresent() ? " " + Math.round(figure.getAsDouble()) + " g of" : " the";
+        return figure.isPresent() ? CueText.G_OF.say(Math.round(figure.getAsDouble())) : CueText.THE.say();
     }
 
     /** At its end it waits for the forecast to agree: a nought that stands would be a lie. */
     private static String countdown(OptionalDouble figure) {
         boolean soon = figure.isPresent() && Math.round(figure.getAsDouble()) < 1;
-        return soon ? "any second" : "in about " + seconds(figure);
+        return soon ? CueText.ANY_SECOND.say() : CueText.IN_ABOUT.say(seconds(figure));
     }
 
     private String celsius(OptionalDouble figure) {
@@ -224,15 +229,15 @@ public final class Phrases {
     }
 
     private String difference(OptionalDouble figure) {
-        return figure.isPresent() ? units.difference(figure.getAsDouble()) : "a little";
+        return figure.isPresent() ? units.difference(figure.getAsDouble()) : CueText.A_LITTLE.say();
     }
 
     private static String seconds(OptionalDouble figure) {
-        return figure.isPresent() ? Spans.about(figure.getAsDouble()) : "a few seconds";
+        return figure.isPresent() ? Spans.about(figure.getAsDouble()) : CueText.A_FEW_SECONDS.say();
     }
 
     private static String minutes(OptionalDouble figure) {
         double minutes = figure.orElse(0);
-        return minutes < 1 ? Spans.about(60 * minutes) : Math.round(Math.ceil(minutes)) + " min";
+        return minutes < 1 ? Spans.about(60 * minutes) : CueText.MINUTES.say(Math.round(Math.ceil(minutes)));
     }
 }

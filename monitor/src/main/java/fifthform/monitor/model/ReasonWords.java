@@ -5,6 +5,7 @@ import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WhyText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,19 +34,19 @@ final class ReasonWords {
         TroubleWords trouble = new TroubleWords(reason, units);
         switch (reason.rule()) {
             case HELD_LONG_ENOUGH -> heldLongEnough();
-            case STILL_HOLDING -> say("Held " + span(Figure.HELD_S) + " so far" + stands(", now at ") + ".");
+            case STILL_HOLDING -> say(WhyText.HELD_SO_FAR.say(span(Figure.HELD_S), stands(WhyText.NOW_AT.say())));
             case TURN_REACHES_AIM, UPPER_END_REACHES_RANGE -> turning();
             case PAST_THE_RANGE -> {
-                say("It stands at " + celsius(Figure.CHOCOLATE_C) + ", past the" + range(" ") + ".");
+                say(WhyText.IT_STANDS_AT_PAST_THE.say(celsius(Figure.CHOCOLATE_C), range(" ")));
                 turning();
             }
             case DIP_IS_OVER -> {
-                say("The " + seconds(Figure.DIP_S) + " of this dip are over.");
+                say(WhyText.THE_OF_THIS_DIP_ARE_OVER.say(seconds(Figure.DIP_S)));
                 turn();
                 coast();
             }
             case LEFT_THE_WATER -> {
-                say("The bowl has left the water; what is in wall and film is still under way.");
+                say(WhyText.THE_BOWL_HAS_LEFT_THE_WATER.say());
                 turn();
                 coast();
             }
@@ -54,11 +55,13 @@ final class ReasonWords {
             case SIZED_BY_COAST -> said.addAll(dip.byCoast());
             case DIPS_GIVE_TOO_LITTLE -> said.addAll(dip.tooLittle());
             case SETTLED ->
-                say("It stands" + stands(" at ") + ", in the" + range(" ") + ", and hardly moves" + rate(": ") + ".");
+                say(WhyText.IT_STANDS_IN_THE_AND_HARDLY.say(stands(WhyText.AT.say()), range(" "), rate(": ")));
             case LEAVES_THE_RANGE -> leavesTheRange();
             case SEED_KEEPS ->
-                say("It stands" + stands(" at ") + ", under " + celsius(Figure.RANGE_HIGH_C)
-                        + ", above which seed melts away" + (has(Figure.SEED_G) ? "; planned: " + grams() : "") + ".");
+                say(WhyText.IT_STANDS_UNDER_ABOVE_WHICH.say(
+                        stands(WhyText.AT.say()),
+                        celsius(Figure.RANGE_HIGH_C),
+                        has(Figure.SEED_G) ? WhyText.PLANNED.say(grams()) : ""));
             case KEPT_IN_TEMPER -> say(hold.kept());
             case NOT_ALL_MELTED -> say(hold.notMelted());
             case SEED_HAS_GIVEN -> say(hold.seedOut());
@@ -71,15 +74,17 @@ final class ReasonWords {
             case FAULTS_IN_A_ROW -> say(trouble.faults());
             case SILENT_FOR_TOO_LONG -> say(trouble.silent());
             case READINGS_IMPOSSIBLE -> say(trouble.impossible());
-            case PROBE_SAID_OUT -> say("You said that the probe is out, and not yet that it is back.");
-            case JOURNAL_STUCK -> say("The session's file cannot be written as fast as readings come.");
+            case PROBE_SAID_OUT -> say(WhyText.YOU_SAID_THAT_THE_PROBE_IS.say());
+            case JOURNAL_STUCK -> say(WhyText.THE_SESSIONS_FILE_CANNOT_BE.say());
         }
     }
 
     private void heldLongEnough() {
-        String where = has(Figure.RANGE_LOW_C) ? " at " + celsius(Figure.RANGE_LOW_C) + " or more" : "";
-        say("The hold is over: " + (has(Figure.HELD_S) ? span(Figure.HELD_S) : "all of it") + where
-                + stands(", now at ") + ".");
+        String where = has(Figure.RANGE_LOW_C) ? WhyText.AT_OR_MORE.say(celsius(Figure.RANGE_LOW_C)) : "";
+        say(WhyText.THE_HOLD_IS_OVER.say(
+                has(Figure.HELD_S) ? span(Figure.HELD_S) : WhyText.ALL_OF_IT.say(),
+                where,
+                stands(WhyText.NOW_AT.say())));
     }
 
     private void turning() {
@@ -93,35 +98,33 @@ final class ReasonWords {
     private void turn() {
         if (!has(Figure.TURN_C)) return;
         String band = has(Figure.TURN_LOWER_C) && has(Figure.TURN_UPPER_C)
-                ? ", band " + bare(Figure.TURN_LOWER_C) + " to " + bare(Figure.TURN_UPPER_C)
+                ? WhyText.BAND_TO.say(bare(Figure.TURN_LOWER_C), bare(Figure.TURN_UPPER_C))
                 : "";
-        String now = reason.rule() == Rule.LEFT_THE_WATER ? "Turning point about " : "Turning point now about ";
+        String now = reason.rule() == Rule.LEFT_THE_WATER
+                ? WhyText.TURNING_POINT_ABOUT.say()
+                : WhyText.TURNING_POINT_NOW_ABOUT.say();
         say(now + celsius(Figure.TURN_C) + band + (has(Figure.RANGE_LOW_C) ? ";" + range(" ") : "") + ".");
         if (reason.rule() != Rule.UPPER_END_REACHES_RANGE) return;
         double width = figure(Figure.TURN_UPPER_C) - figure(Figure.TURN_LOWER_C);
         String wide = width > CueRules.UNSURE_KELVIN
-                ? "That band is " + units.difference(width) + " wide, too unsure for one lift; so its upper end decides"
-                : "Its upper end decides";
-        say(wide + ", which reaches " + celsius(Figure.RANGE_HIGH_C)
-                + " once hands have acted; what is missing comes by" + " short dips.");
+                ? WhyText.THAT_BAND_IS_WIDE_TOO_UNSURE.say(units.difference(width))
+                : WhyText.ITS_UPPER_END_DECIDES.say();
+        say(WhyText.WHICH_REACHES_ONCE_HANDS_HAVE.say(wide, celsius(Figure.RANGE_HIGH_C)));
     }
 
     /** A lift's aim lies where it costs least ({@code Aim}); older sessions have the rule without the figure. */
     private void aim() {
         boolean warming = has(Figure.LEFT_S);
         if (has(Figure.AIM_C))
-            say("Aimed at: " + celsius(Figure.AIM_C)
-                    + (warming ? ", lower the less sure it is, since too hot costs a third more than too cool." : "."));
-        else if (reason.rule() == Rule.TURN_REACHES_AIM)
-            say(
-                    "Aimed at: inside that range, lower the less sure it is, since too hot costs a third more than too cool.");
+            say(WhyText.AIMED_AT.say(celsius(Figure.AIM_C), warming ? WhyText.LOWER_THE_LESS_SURE_IT_IS.say() : "."));
+        else if (reason.rule() == Rule.TURN_REACHES_AIM) say(WhyText.AIMED_AT_INSIDE_THAT_RANGE.say());
     }
 
     private void time() {
-        String hands = has(Figure.REACTION_S) ? "your hands take about " + seconds(Figure.REACTION_S) : "";
+        String hands = has(Figure.REACTION_S) ? WhyText.YOUR_HANDS_TAKE_ABOUT.say(seconds(Figure.REACTION_S)) : "";
         double left = has(Figure.LEFT_S) ? figure(Figure.LEFT_S) : -1;
-        if (left >= 1) say("Lift within " + Spans.about(left) + (hands.isEmpty() ? "" : "; " + hands) + ".");
-        else if (left >= 0) say("The second is here" + (hands.isEmpty() ? "" : "; " + hands) + ".");
+        if (left >= 1) say(WhyText.LIFT_WITHIN.say(Spans.about(left), hands.isEmpty() ? "" : "; " + hands));
+        else if (left >= 0) say(WhyText.THE_SECOND_IS_HERE.say(hands.isEmpty() ? "" : "; " + hands));
         else if (!hands.isEmpty()) say(Character.toUpperCase(hands.charAt(0)) + hands.substring(1) + ".");
     }
 
@@ -131,15 +134,14 @@ final class ReasonWords {
         long lifts = Math.round(figureOr(Figure.LIFTS_SEEN, 0));
         say(
                 lifts > 0
-                        ? "This bowl coasts " + coasts + ", " + CoastWords.from(lifts) + "."
-                        : "No lift of this bowl was seen yet; as a guess it coasts " + coasts + ".");
+                        ? WhyText.THIS_BOWL_COASTS.say(coasts, CoastWords.from(lifts))
+                        : WhyText.NO_LIFT_OF_THIS_BOWL_WAS.say(coasts));
     }
 
     private void leavesTheRange() {
-        say("It stands" + stands(" at ") + rate(", ") + ".");
+        say(WhyText.IT_STANDS.say(stands(WhyText.AT.say()), rate(", ")));
         if (has(Figure.LEFT_S) && has(Figure.RANGE_LOW_C))
-            say("So it is too thick to pour in " + Spans.about(figure(Figure.LEFT_S)) + ", somewhat under "
-                    + celsius(Figure.RANGE_LOW_C) + ".");
+            say(WhyText.SO_IT_IS_TOO_THICK_TO.say(Spans.about(figure(Figure.LEFT_S)), celsius(Figure.RANGE_LOW_C)));
     }
 
     private String stands(String before) {
@@ -152,18 +154,18 @@ final class ReasonWords {
 
     /** For example {@code rising 1.0 °C a minute}. */
     static String rate(double kelvinPerMinute, Units units) {
-        return (kelvinPerMinute < 0 ? "falling " : "rising ") + units.difference(Math.abs(kelvinPerMinute))
-                + " a minute";
+        WhyText rate = kelvinPerMinute < 0 ? WhyText.FALLING_A_MINUTE : WhyText.RISING_A_MINUTE;
+        return rate.say(units.difference(Math.abs(kelvinPerMinute)));
     }
 
     private String range(String before) {
         return has(Figure.RANGE_LOW_C) && has(Figure.RANGE_HIGH_C)
-                ? before + "range " + bare(Figure.RANGE_LOW_C) + " to " + bare(Figure.RANGE_HIGH_C)
-                : before + "range";
+                ? WhyText.RANGE_FROM_TO.say(before, bare(Figure.RANGE_LOW_C), bare(Figure.RANGE_HIGH_C))
+                : WhyText.RANGE_BARE.say(before);
     }
 
     private String grams() {
-        return Math.round(figure(Figure.SEED_G)) + " g";
+        return WhyText.GRAMS.say(Math.round(figure(Figure.SEED_G)));
     }
 
     private String span(Figure figure) {
@@ -171,11 +173,11 @@ final class ReasonWords {
     }
 
     private String seconds(Figure figure) {
-        return Math.round(figure(figure)) + " s";
+        return WhyText.SECONDS.say(Math.round(figure(figure)));
     }
 
     private String celsius(Figure figure) {
-        return has(figure) ? units.withUnit(figure(figure)) : "its limit";
+        return has(figure) ? units.withUnit(figure(figure)) : WhyText.ITS_LIMIT.say();
     }
 
     private String bare(Figure figure) {

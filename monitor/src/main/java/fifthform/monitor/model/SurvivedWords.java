@@ -12,6 +12,7 @@ import fifthform.curves.review.Tally;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CauseText;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -57,9 +58,11 @@ public final class SurvivedWords {
         if (isAnswered(over.until().get())) return Optional.empty();
         boolean fresh = Duration.between(over.until().get(), now).compareTo(NEWS) < 0;
         if (!fresh && word.get() == SeedWord.ENOUGH) return Optional.empty();
-        String survived = "What survived " + units.withUnit(over.highestCelsius()) + " ("
-                + Spans.words(over.above()) + " above "
-                + units.plain(setup.recipe().meltOut().warnCelsius()) + "): " + share(over.leftFraction());
+        String survived = CauseText.WHAT_SURVIVED_ABOVE.say(
+                units.withUnit(over.highestCelsius()),
+                Spans.words(over.above()),
+                units.plain(setup.recipe().meltOut().warnCelsius()),
+                share(over.leftFraction()));
         return Optional.of(
                 survived + temper.advice(setup).map(a -> " · " + advice(a)).orElse(""));
     }
@@ -77,45 +80,50 @@ public final class SurvivedWords {
 
     private String advice(Advice advice) {
         return switch (advice.what()) {
-            case STOP -> "stop warming, go on: enough is likely left";
+            case STOP -> CauseText.STOP_WARMING_GO_ON_ENOUGH_IS.say();
             case COOL_AGAIN ->
-                "cool again, "
-                        + new Phrases(units, setup.recipe())
-                                .range(setup.recipe().cool().range()) + ": " + reason(advice.word());
+                CauseText.COOL_AGAIN.say(
+                        new Phrases(units, setup.recipe())
+                                .range(setup.recipe().cool().range()),
+                        reason(advice.word()));
             case SEED ->
-                "seed it" + grams(advice) + " under "
-                        + units.plain(setup.recipe().meltOut().limitCelsius()) + " " + units.symbol() + ": "
-                        + reason(advice.word());
+                CauseText.SEED_IT_UNDER.say(
+                        grams(advice),
+                        units.plain(setup.recipe().meltOut().limitCelsius()),
+                        units.symbol(),
+                        reason(advice.word()));
         };
     }
 
     private static String grams(Advice advice) {
         return advice.seedGrams().isPresent()
-                ? ", about " + Math.round(advice.seedGrams().getAsDouble()) + " g,"
+                ? CauseText.ABOUT_G.say(Math.round(advice.seedGrams().getAsDouble()))
                 : "";
     }
 
     private static String reason(SeedWord word) {
-        return word == SeedWord.TOO_FEW ? "too few are left" : "nobody can tell whether enough is left";
+        return word == SeedWord.TOO_FEW
+                ? CauseText.TOO_FEW_ARE_LEFT.say()
+                : CauseText.NOBODY_CAN_TELL_WHETHER_ENOUGH.say();
     }
 
     /** In words a hand can weigh; the model is not good to more. */
     static String share(double left) {
         String share;
-        if (left >= 0.85) share = "nearly all";
-        else if (left >= 0.62) share = "about three quarters";
-        else if (left >= 0.42) share = "about half";
-        else if (left >= 0.29) share = "about a third";
-        else if (left >= 0.15) share = "about a fifth";
-        else if (left >= 0.05) share = "about a tenth";
-        else share = "almost none";
-        return share + " of the crystals, as the model has it";
+        if (left >= 0.85) share = CauseText.NEARLY_ALL.say();
+        else if (left >= 0.62) share = CauseText.ABOUT_THREE_QUARTERS.say();
+        else if (left >= 0.42) share = CauseText.ABOUT_HALF.say();
+        else if (left >= 0.29) share = CauseText.ABOUT_A_THIRD.say();
+        else if (left >= 0.15) share = CauseText.ABOUT_A_FIFTH.say();
+        else if (left >= 0.05) share = CauseText.ABOUT_A_TENTH.say();
+        else share = CauseText.ALMOST_NONE.say();
+        return CauseText.OF_THE_CRYSTALS_AS_THE_MODEL.say(share);
     }
 
     /** The word at the line that marks the loss in the trace, for example {@code seed likely lost 14:12, 34.6 °C}. */
     static String flag(Event.SeedLost lost, Units units, ZoneId zone) {
-        return "seed likely lost " + CLOCK.format(lost.at().atZone(zone)) + ", "
-                + units.withUnit(lost.highestCelsius());
+        return CauseText.SEED_LIKELY_LOST.say(
+                CLOCK.format(lost.at().atZone(zone)), units.withUnit(lost.highestCelsius()));
     }
 
     /** The last word about the crystals, and a line for each time that heat cost the seed; for the end of a session. */
@@ -124,7 +132,7 @@ public final class SurvivedWords {
         last.tally()
                 .crystals()
                 .ifPresent(word ->
-                        lines.add("Crystals, the last word: " + spaced(word) + "; " + CrystalModel.LIMITS + "."));
+                        lines.add(CauseText.CRYSTALS_THE_LAST_WORD.say(spaced(word), CrystalModel.LIMITS.say())));
         for (Event.SeedLost lost : last.trace().losses())
             lines.add(closing(lost, last.state().started(), last.setup(), units, zone));
         return lines;
@@ -142,13 +150,13 @@ public final class SurvivedWords {
     }
 
     private static String closing(Event.SeedLost lost, Instant started, Setup setup, Units units, ZoneId zone) {
-        return "Seed likely lost at " + CLOCK.format(lost.at().atZone(zone)) + ", "
-                + Spans.words(Duration.between(started, lost.at())) + " from the start: "
-                + units.withUnit(lost.highestCelsius()) + " at most, "
-                + Spans.words(Duration.ofMillis(Math.round(1000 * lost.aboveSeconds()))) + " above "
-                + units.withUnit(setup.recipe().meltOut().warnCelsius()) + "; stable crystals from "
-                + CrystalModel.digit(lost.before().percentOfFat().bestGuess()) + " % of the fat to less than the "
-                + CrystalModel.digit(100 * Copies.LEAST_SEED)
-                + " % that a temper needs, as the model has it. Nothing was measured; a sample proves it.";
+        return CauseText.SEED_LIKELY_LOST_AT_FROM_THE.say(
+                CLOCK.format(lost.at().atZone(zone)),
+                Spans.words(Duration.between(started, lost.at())),
+                units.withUnit(lost.highestCelsius()),
+                Spans.words(Duration.ofMillis(Math.round(1000 * lost.aboveSeconds()))),
+                units.withUnit(setup.recipe().meltOut().warnCelsius()),
+                CrystalModel.digit(lost.before().percentOfFat().bestGuess()),
+                CrystalModel.digit(100 * Copies.LEAST_SEED));
     }
 }

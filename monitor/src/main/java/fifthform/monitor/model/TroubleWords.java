@@ -3,6 +3,7 @@ package fifthform.monitor.model;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WhyText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -20,23 +21,24 @@ final class TroubleWords {
     List<String> past() {
         boolean bath = of(Figure.BATH_C).isPresent() && of(Figure.CHOCOLATE_C).isEmpty();
         List<String> said = new ArrayList<>();
-        said.add((bath ? "The bath stands at " + celsius(Figure.BATH_C) : stands()) + ": " + limit());
+        said.add((bath ? WhyText.THE_BATH_STANDS_AT.say(celsius(Figure.BATH_C)) : stands()) + ": " + limit());
         if (of(Figure.DEADBAND_K).isPresent())
-            said.add("It is over once it is back by " + difference(Figure.DEADBAND_K) + ".");
+            said.add(WhyText.IT_IS_OVER_ONCE_IT_IS.say(difference(Figure.DEADBAND_K)));
         return said;
     }
 
     List<String> forecast() {
         String band =
                 of(Figure.TURN_LOWER_C).isPresent() && of(Figure.TURN_UPPER_C).isPresent()
-                        ? ", band " + bare(Figure.TURN_LOWER_C) + " to " + bare(Figure.TURN_UPPER_C)
+                        ? WhyText.BAND_TO.say(bare(Figure.TURN_LOWER_C), bare(Figure.TURN_UPPER_C))
                         : "";
         String then = of(Figure.TURN_C).isPresent()
-                ? "Off the heat it turns at about " + celsius(Figure.TURN_C) + band
-                : "In " + Spans.about(of(Figure.AHEAD_S).orElse(0)) + " it will be at about " + celsius(Figure.AHEAD_C);
+                ? WhyText.OFF_THE_HEAT_IT_TURNS_AT.say(celsius(Figure.TURN_C), band)
+                : WhyText.IN_IT_WILL_BE_AT_ABOUT.say(
+                        Spans.about(of(Figure.AHEAD_S).orElse(0)), celsius(Figure.AHEAD_C));
         if (of(Figure.TURN_C).isPresent() && of(Figure.AHEAD_C).isPresent())
             return List.of(
-                    "Before hands have acted it is at about " + celsius(Figure.AHEAD_C) + ": " + limit(),
+                    WhyText.BEFORE_HANDS_HAVE_ACTED_IT_IS.say(celsius(Figure.AHEAD_C), limit()),
                     then + ".",
                     stands() + ".");
         return List.of(then + ": " + (isWithin() ? passesBeforeHandsAct() : limit()), stands() + ".");
@@ -48,40 +50,39 @@ final class TroubleWords {
     }
 
     private String passesBeforeHandsAct() {
-        return "within the limit, " + celsius(Figure.LIMIT_C) + ", which it passes before hands have acted.";
+        return WhyText.WITHIN_THE_LIMIT_WHICH_IT.say(celsius(Figure.LIMIT_C));
     }
 
     List<String> overdue() {
         return List.of(
-                "“Lift now” has stood for " + whole(Figure.CUE_STOOD_S) + " s; your hands take about "
-                        + whole(Figure.REACTION_S) + " s.",
-                "The bowl is still being warmed. " + stands() + ".");
+                WhyText.LIFT_NOW_HAS_STOOD_FOR_S.say(whole(Figure.CUE_STOOD_S), whole(Figure.REACTION_S)),
+                WhyText.THE_BOWL_IS_STILL_BEING_WARMED.say(stands()));
     }
 
     String faults() {
-        return "The adapter reported " + whole(Figure.FAULTS) + " faults of probe or wire in a row.";
+        return WhyText.THE_ADAPTER_REPORTED_FAULTS_OF.say(whole(Figure.FAULTS));
     }
 
     String silent() {
         String allowed = of(Figure.READING_AGE_ALLOWED_S).isPresent()
-                ? "; this probe is in time up to " + whole(Figure.READING_AGE_ALLOWED_S) + " s"
+                ? WhyText.THIS_PROBE_IS_IN_TIME_UP.say(whole(Figure.READING_AGE_ALLOWED_S))
                 : "";
-        return "The last good reading is " + whole(Figure.READING_AGE_S) + " s old" + allowed + ".";
+        return WhyText.THE_LAST_GOOD_READING_IS_S.say(whole(Figure.READING_AGE_S), allowed);
     }
 
     String impossible() {
         String scatter = of(Figure.NOISE_K).isPresent()
-                ? "; they scatter by " + difference(Figure.NOISE_K) + " around their curve"
+                ? WhyText.THEY_SCATTER_BY_AROUND_THEIR.say(difference(Figure.NOISE_K))
                 : "";
-        return "The readings do what a tip in chocolate cannot do" + scatter + ". Nothing is forecast from them.";
+        return WhyText.THE_READINGS_DO_WHAT_A_TIP.say(scatter);
     }
 
     private String limit() {
-        return difference(Figure.PAST_LIMIT_K) + " past the limit, " + celsius(Figure.LIMIT_C) + ".";
+        return WhyText.PAST_THE_LIMIT.say(difference(Figure.PAST_LIMIT_K), celsius(Figure.LIMIT_C));
     }
 
     private String stands() {
-        return "It stands at " + celsius(Figure.CHOCOLATE_C) + rate();
+        return WhyText.IT_STANDS_AT_TROUBLE.say(celsius(Figure.CHOCOLATE_C), rate());
     }
 
     private String rate() {

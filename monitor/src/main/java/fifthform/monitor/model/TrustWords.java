@@ -5,6 +5,7 @@ import fifthform.curves.signal.Lag;
 import fifthform.curves.thermocouple.Budget;
 import fifthform.curves.thermocouple.Budget.Source;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WatchText;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -15,42 +16,38 @@ final class TrustWords {
 
     /** The parts in the order of their sources; all of them, also those that are 0, so that nothing seems forgotten. */
     static String parts(Budget budget, Units units) {
-        return "Within ±" + units.difference(budget.expandedKelvin())
-                + " (95 in 100): twice the root of the sum of the squares of "
-                + budget.parts().stream()
+        return WatchText.WITHIN_95_IN_100_TWICE_THE.say(
+                units.difference(budget.expandedKelvin()),
+                budget.parts().stream()
                         .map(part -> name(part.source()) + " "
                                 + Units.format("%.2f", units.shownDifference(part.standardKelvin())))
-                        .collect(Collectors.joining(", "))
-                + " " + units.symbol() + ".";
+                        .collect(Collectors.joining(", ")),
+                units.symbol());
     }
 
     private static String name(Source source) {
         return switch (source) {
-            case TOLERANCE -> "wire";
-            case JUNCTION -> "converter and its junction";
-            case CORRECTION -> "what the check left";
-            case RESOLUTION -> "last digit";
-            case NOISE -> "noise";
+            case TOLERANCE -> WatchText.WIRE.say();
+            case JUNCTION -> WatchText.CONVERTER_AND_ITS_JUNCTION.say();
+            case CORRECTION -> WatchText.WHAT_THE_CHECK_LEFT.say();
+            case RESOLUTION -> WatchText.LAST_DIGIT.say();
+            case NOISE -> WatchText.NOISE.say();
         };
     }
 
     /** The tip's lag is a bias that is taken away, so it stands beside the figure and not in it. */
     static String lag(Optional<Lag> measured, ProbeSetup bowl) {
-        return measured.map(TrustWords::dip)
-                        .orElseGet(() -> "The tip lags "
-                                + seconds(bowl.lagSeconds())
-                                + ": assumed until it is dipped into melted chocolate")
-                + "; what it lags by is taken off.";
+        return WatchText.WHAT_IT_LAGS_BY_IS_TAKEN.say(measured.map(TrustWords::dip)
+                .orElseGet(() -> WatchText.THE_TIP_LAGS_ASSUMED_UNTIL_IT.say(seconds(bowl.lagSeconds()))));
     }
 
     /** What a dip showed, as news. */
     static String dip(Lag lag) {
-        return "The dip shows that the tip lags " + seconds(lag.seconds()) + " (±" + seconds(2 * lag.sigmaSeconds())
-                + ")";
+        return WatchText.THE_DIP_SHOWS_THAT_THE_TIP.say(seconds(lag.seconds()), seconds(2 * lag.sigmaSeconds()));
     }
 
     private static String seconds(double seconds) {
-        return Units.format("%.1f", seconds) + " s";
+        return WatchText.SECONDS.say(Units.format("%.1f", seconds));
     }
 
     /** Both sentences. */

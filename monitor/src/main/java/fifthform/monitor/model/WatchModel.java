@@ -32,6 +32,7 @@ import fifthform.monitor.model.WatchPicture.Tile;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -50,7 +51,7 @@ public final class WatchModel {
     /** What a dip showed stands at the foot for so long; later H tells it. */
     private static final Duration NEWS = Duration.ofMinutes(1);
 
-    private static final String PROVE = "temperature does not prove temper: prove a sample";
+    private static final WatchText PROVE = WatchText.TEMPERATURE_DOES_NOT_PROVE;
 
     private final SessionSnapshot snapshot;
     private final State state;
@@ -107,9 +108,10 @@ public final class WatchModel {
     }
 
     private String heading() {
-        return phase().word() + " · "
-                + Spans.minutes(Duration.between(state.batch().progress().since(), state.at())) + " · "
-                + Spans.minutes(elapsed()) + " of the batch";
+        return WatchText.OF_THE_BATCH.say(
+                phase().word(),
+                Spans.minutes(Duration.between(state.batch().progress().since(), state.at())),
+                Spans.minutes(elapsed()));
     }
 
     private String subject() {
@@ -119,7 +121,7 @@ public final class WatchModel {
                 : "";
         String vessel = bowl.material() == BowlMaterial.UNKNOWN
                 ? ""
-                : ", " + bowl.material().word() + " bowl";
+                : WatchText.BOWL.say(bowl.material().word());
         String kind = AgainWords.kind(snapshot.setup().beginning());
         return recipe.name() + amount + vessel + named(bowl) + (kind.isEmpty() ? "" : ", " + kind);
     }
@@ -137,23 +139,24 @@ public final class WatchModel {
         boolean saved = state.storeTrouble()
                 .filter(t -> t != StoreTrouble.What.SPACE_LOW)
                 .isEmpty();
-        marks.add(new Mark(saved ? "saved" : "not saved", saved));
+        marks.add(new Mark(saved ? WatchText.SAVED.say() : WatchText.NOT_SAVED.say(), saved));
         boolean good = state.estimate().filter(Estimate::isUsable).isPresent();
-        marks.add(new Mark(good ? "probe" : "no probe", good));
+        marks.add(new Mark(good ? WatchText.PROBE.say() : WatchText.NO_PROBE.say(), good));
         return marks;
     }
 
     private Numeral numeral() {
         if (snapshot.fault().isPresent() && snapshot.rawCelsius().isPresent()) {
-            return number(snapshot.rawCelsius().getAsDouble(), Optional.of("raw reading"));
+            return number(snapshot.rawCelsius().getAsDouble(), Optional.of(WatchText.RAW_READING.say()));
         }
         if (state.estimate().isEmpty()) return new Numeral("–", "", units.symbol(), Optional.empty(), "", List.of());
         Estimate e = state.estimate().get();
         Optional<String> stale = Optional.empty();
-        if (state.probe() == ProbePlace.OUT) stale = Optional.of("probe is out");
-        else if (e.freshness() == Freshness.DOUBTFUL) stale = Optional.of(isSettling() ? "settling" : "in doubt");
+        if (state.probe() == ProbePlace.OUT) stale = Optional.of(WatchText.PROBE_IS_OUT.say());
+        else if (e.freshness() == Freshness.DOUBTFUL)
+            stale = Optional.of(isSettling() ? WatchText.SETTLING.say() : WatchText.IN_DOUBT.say());
         else if (e.freshness() == Freshness.OLD) {
-            stale = Optional.of(Spans.words(Duration.between(e.at(), state.at())) + " old");
+            stale = Optional.of(WatchText.OLD.say(Spans.words(Duration.between(e.at(), state.at()))));
         }
         // In doubt, the way to where the chocolate would be has no ground: what the tip itself says is all that is
         // known.
@@ -192,7 +195,7 @@ public final class WatchModel {
     private String doubt() {
         Correction correction = snapshot.setup().bowlProbe().correction();
         return state.budget(snapshot.setup())
-                .map(budget -> "within ±" + units.difference(budget.expandedKelvin()))
+                .map(budget -> WatchText.WITHIN.say(units.difference(budget.expandedKelvin())))
                 .map(size -> size + CheckAge.words(snapshot.setup().origin(), correction, state.at()))
                 .orElse("");
     }
@@ -211,43 +214,49 @@ public final class WatchModel {
     private String rate() {
         if (state.forecast().isEmpty()) return "";
         double rate = state.estimate().orElseThrow().rateKelvinPerMinute();
-        if (Math.abs(rate) < STEADY_KELVIN_PER_MINUTE) return "steady";
-        return (rate > 0 ? "rising " : "falling ") + units.difference(Math.abs(rate)) + " a minute";
+        if (Math.abs(rate) < STEADY_KELVIN_PER_MINUTE) return WatchText.STEADY.say();
+        return WatchText.A_MINUTE.say(
+                rate > 0 ? WatchText.RISING.say() : WatchText.FALLING.say(), units.difference(Math.abs(rate)));
     }
 
     private List<Outlook> outlooks() {
         if (state.forecast().isEmpty()) {
             return state.estimate().isEmpty()
                     ? List.of()
-                    : List.of(new Outlook("no forecast", "", "while there is no good reading"));
+                    : List.of(new Outlook(
+                            WatchText.NO_FORECAST.say(), "", WatchText.WHILE_THERE_IS_NO_GOOD_READING.say()));
         }
         Forecast f = state.forecast().get();
         List<Outlook> lines = new ArrayList<>();
         Place place = state.batch().place();
-        String turns = place == Place.TABLE ? "off the water, it turns at" : "lifted now, it turns at";
+        String turns = place == Place.TABLE
+                ? WatchText.OFF_THE_WATER_IT_TURNS_AT.say()
+                : WatchText.LIFTED_NOW_IT_TURNS_AT.say();
         // On the table there is a turning point to come only while a coast goes on.
         boolean turning = place != Place.TABLE || state.coasting().lift().isPresent();
         if (phase() != Phase.MELT && turning) {
             lines.add(turn(turns, f));
         }
         String left = place == Place.TABLE
-                ? "left to itself"
-                : place == Place.BATH ? "left on the bath" : "left in the water";
-        lines.add(new Outlook(left, units.oneDecimal(f.at(Forecast.HORIZON).celsius()), "in three minutes"));
+                ? WatchText.LEFT_TO_ITSELF.say()
+                : place == Place.BATH ? WatchText.LEFT_ON_THE_BATH.say() : WatchText.LEFT_IN_THE_WATER.say();
+        lines.add(new Outlook(
+                left, units.oneDecimal(f.at(Forecast.HORIZON).celsius()), WatchText.IN_THREE_MINUTES.say()));
         return lines;
     }
 
     /** A middle with its band; where the band is too wide for one lift, the band itself. */
     private Outlook turn(String turns, Forecast f) {
         String middle = units.oneDecimal(f.ifLifted().celsius());
-        String band = units.oneDecimal(f.ifLifted().lowerCelsius()) + " to "
-                + units.oneDecimal(f.ifLifted().upperCelsius());
+        String band = WatchText.FROM_TO.say(
+                units.oneDecimal(f.ifLifted().lowerCelsius()),
+                units.oneDecimal(f.ifLifted().upperCelsius()));
         String in = f.ifLifted().seconds() < 1
                 ? ""
-                : ", in " + Spans.about(f.ifLifted().seconds());
+                : WatchText.IN.say(Spans.about(f.ifLifted().seconds()));
         boolean warms = state.batch().place() == Place.BATH;
         return warms && CalmModel.isWide(snapshot.setup(), f.ifLifted())
-                ? new Outlook(turns, band, "unsure")
+                ? new Outlook(turns, band, WatchText.UNSURE.say())
                 : new Outlook(turns, middle, band + in);
     }
 
@@ -256,7 +265,7 @@ public final class WatchModel {
         measured(Role.BATH).ifPresent(celsius -> tiles.add(bath(celsius)));
         measured(Role.ROOM)
                 .ifPresent(celsius -> tiles.add(new Tile(
-                        "room",
+                        WatchText.ROOM.say(),
                         units.shown(celsius),
                         1,
                         units.symbol(),
@@ -264,7 +273,7 @@ public final class WatchModel {
                         Double.POSITIVE_INFINITY)));
         tiles.add(minutes(
                 phase().word(), Duration.between(state.batch().progress().since(), state.at())));
-        tiles.add(minutes("batch", elapsed()));
+        tiles.add(minutes(WatchText.BATCH.say(), elapsed()));
         return tiles;
     }
 
@@ -280,7 +289,7 @@ public final class WatchModel {
         boolean planned = phase() == Phase.REWARM || phase() == Phase.WORK;
         double plan = snapshot.setup().bathCelsius().orElse(recipe.rewarmBathCelsius());
         return new Tile(
-                "bath",
+                WatchText.BATH.say(),
                 units.shown(celsius),
                 1,
                 units.symbol(),
@@ -289,7 +298,8 @@ public final class WatchModel {
     }
 
     private static Tile minutes(String title, Duration span) {
-        return new Tile(title, span.toMinutes(), 0, "min", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        return new Tile(
+                title, span.toMinutes(), 0, WatchText.MIN.say(), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     private String foot() {
@@ -298,7 +308,7 @@ public final class WatchModel {
                 .or(() -> state.otherReadings().stream()
                         .findFirst()
                         .map(other -> OtherWords.of(other, units, look.zone())))
-                .orElse(PROVE);
+                .orElse(PROVE.say());
         String bowl = BowlLine.of(snapshot.setup().bowl(), state.coasting(), units);
         Crystals crystals = crystals();
         Optional<String> held = new HoldLine(snapshot.setup(), state).line(look.zone());
@@ -307,17 +317,19 @@ public final class WatchModel {
         if (held.isPresent()) return held.get();
         if (!crystals.question().isEmpty()) return crystals.question() + " · " + bowl;
         // The word about the crystals says it already.
-        if (crystals.isSaid() && news.equals(PROVE)) return bowl;
+        if (crystals.isSaid() && news.equals(PROVE.say())) return bowl;
         // What stands first is read most; news are gone soon.
-        return news.equals(PROVE) ? bowl + " · " + news : news + " · " + bowl;
+        return news.equals(PROVE.say()) ? bowl + " · " + news : news + " · " + bowl;
     }
 
     /** What is wrong, and last what is no alarm, since nothing burns, but must be seen: another bowl, a seed left out. */
     private List<AlarmRow> alarms(BandModel band) {
         List<AlarmRow> rows = new ArrayList<>(band.rows());
         BowlLine.notice(snapshot.setup().bowl(), state.coasting())
-                .ifPresent(words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.I_IF_IT_IS)));
-        seedUnsaid().ifPresent(words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.TO_KNOW)));
+                .ifPresent(
+                        words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.I_IF_IT_IS.say())));
+        seedUnsaid()
+                .ifPresent(words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.TO_KNOW.say())));
         return rows;
     }
 
@@ -326,17 +338,17 @@ public final class WatchModel {
         boolean goesUp = phase() == Phase.REWARM || phase() == Phase.WORK;
         OptionalDouble planned = snapshot.setup().seedGrams();
         if (!goesUp || planned.isEmpty() || !state.cues().done().isSeedUnsaid()) return Optional.empty();
-        return Optional.of(
-                "the planned seed, " + Math.round(planned.getAsDouble()) + " g, was not said to be in; it keeps under "
-                        + units.withUnit(recipe.meltOut().limitCelsius()));
+        return Optional.of(WatchText.THE_PLANNED_SEED_G_WAS_NOT.say(
+                Math.round(planned.getAsDouble()),
+                units.withUnit(recipe.meltOut().limitCelsius())));
     }
 
     private Band faultBand(String fault) {
         return new Band(
                 Tone.PROMPT,
                 Direction.NONE,
-                "Fault of the program: use the raw reading",
-                "readings are recorded all the same",
+                WatchText.FAULT_OF_THE_PROGRAM_USE_THE.say(),
+                WatchText.READINGS_ARE_RECORDED_ALL_THE.say(),
                 false);
     }
 

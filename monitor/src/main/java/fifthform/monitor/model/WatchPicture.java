@@ -1,6 +1,7 @@
 package fifthform.monitor.model;
 
 import fifthform.curves.crystal.SeedWord;
+import fifthform.monitor.texts.WatchText;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
@@ -171,7 +172,7 @@ public record WatchPicture(
         }
 
         /** What stands before the word. */
-        public static final String LABEL = "crystals";
+        public static final WatchText LABEL = WatchText.CRYSTALS;
     }
 
     /** A stretch of the trace through which one word was said of the crystals. */
@@ -183,7 +184,7 @@ public record WatchPicture(
 
         /** The word with its flag, the same wherever it stands. */
         static String words(SeedWord word, boolean thick) {
-            return word.word() + (thick ? ", thick" : "");
+            return word.word() + (thick ? WatchText.THICK.say() : "");
         }
     }
 
@@ -364,14 +365,14 @@ public record WatchPicture(
     /** An alarm that is not quiet, or a notice that must be seen beside them, for the strip. */
     public record AlarmRow(Tone tone, Direction direction, String words, String state) {
         /** The state of the notice that it seems to be another bowl: what to press. */
-        public static final String I_IF_IT_IS = "I if it is the bowl";
+        public static final WatchText I_IF_IT_IS = WatchText.I_IF_IT_IS_THE_BOWL;
 
         /** The state of a notice that asks for nothing. */
-        public static final String TO_KNOW = "to know";
+        public static final WatchText TO_KNOW = WatchText.TO_KNOW;
 
         /** Whether it is something to know and no alarm. */
         public boolean isNotice() {
-            return state.equals(I_IF_IT_IS) || state.equals(TO_KNOW);
+            return state.equals(I_IF_IT_IS.say()) || state.equals(TO_KNOW.say());
         }
     }
 }

@@ -11,6 +11,7 @@ import fifthform.curves.whatif.Change.BathShifted;
 import fifthform.curves.whatif.Change.LiftMoved;
 import fifthform.curves.whatif.PastLift;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CauseText;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -23,7 +24,7 @@ import java.util.Optional;
 /** The answer to a what-if in words, always marked as simulated. */
 public final class WhatIfWords {
     /** What every place that shows such a curve must say beside it. */
-    public static final String MARK = "simulated";
+    public static final CauseText MARK = CauseText.SIMULATED;
 
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
@@ -47,26 +48,33 @@ public final class WhatIfWords {
 
             @Override
             public List<String> refused(Refused refused) {
-                return List.of("No what-if: " + why(refused));
+                return List.of(CauseText.NO_WHAT_IF.say(why(refused)));
             }
         });
     }
 
     private List<String> lines(Simulated s) {
         List<String> lines = new ArrayList<>();
-        lines.add("What if, " + MARK + ": " + change(s.change()) + " (" + lift(s.lift()) + ").");
+        lines.add(CauseText.WHAT_IF.say(MARK.say(), change(s.change()), lift(s.lift())));
         lines.add(turn(s));
         range(s).ifPresent(lines::add);
         s.seed()
-                .ifPresent(word -> lines.add("Crystals at " + clock(s.until()) + ": " + word.word()
-                        + s.measuredSeed()
-                                .map(was -> was == word ? ", as it was" : "; as it was: " + was.word())
-                                .orElse("")
-                        + "; " + CrystalModel.LIMITS + "."));
-        lines.add("Followed to " + clock(s.until()) + ": " + end(s) + ". The fitted kitchen leaves "
-                + Units.format("%.2f", units.shownDifference(s.fit().residualKelvin())) + " " + units.symbol()
-                + " of your readings over; its water had " + units.plain(s.fit().bathCelsius()) + " " + units.symbol()
-                + ". Nothing of this was measured.");
+                .ifPresent(word -> lines.add(CauseText.CRYSTALS_AT.say(
+                        clock(s.until()),
+                        word.word(),
+                        s.measuredSeed()
+                                .map(was -> was == word
+                                        ? CauseText.AS_IT_WAS.say()
+                                        : CauseText.AS_IT_WAS_WITH_WAS_WORD.say(was.word()))
+                                .orElse(""),
+                        CrystalModel.LIMITS.say())));
+        lines.add(CauseText.FOLLOWED_TO_THE_FITTED_KITCHEN.say(
+                clock(s.until()),
+                end(s),
+                Units.format("%.2f", units.shownDifference(s.fit().residualKelvin())),
+                units.symbol(),
+                units.plain(s.fit().bathCelsius()),
+                units.symbol()));
         return lines;
     }
 
@@ -76,54 +84,60 @@ public final class WhatIfWords {
             @Override
             public String liftMoved(LiftMoved moved) {
                 double later = moved.laterSeconds();
-                return "lifted " + Units.format("%.0f", Math.abs(later)) + " s " + (later < 0 ? "earlier" : "later");
+                return CauseText.LIFTED_S.say(
+                        Units.format("%.0f", Math.abs(later)),
+                        later < 0 ? CauseText.EARLIER.say() : CauseText.LATER.say());
             }
 
             @Override
             public String bathShifted(BathShifted shifted) {
                 double hotter = shifted.hotterKelvin();
-                return "the water " + units.difference(Math.abs(hotter)) + " " + (hotter < 0 ? "cooler" : "hotter")
-                        + ", lifted when it was";
+                return CauseText.THE_WATER_LIFTED_WHEN_IT_WAS.say(
+                        units.difference(Math.abs(hotter)),
+                        hotter < 0 ? CauseText.COOLER.say() : CauseText.HOTTER.say());
             }
         });
     }
 
     private String lift(PastLift lift) {
-        String from = lift.from() == Place.COLD_WATER ? "cold water" : "the bath";
-        return "lift " + lift.number() + ", off " + from + " at " + clock(lift.at()) + " and "
-                + units.withUnit(lift.celsius());
+        String from = lift.from() == Place.COLD_WATER ? CauseText.COLD_WATER.say() : CauseText.THE_BATH.say();
+        return CauseText.LIFT_OFF_AT_AND.say(lift.number(), from, clock(lift.at()), units.withUnit(lift.celsius()));
     }
 
     private String turn(Simulated s) {
         Answer.Moment turn = s.turn();
         String measured = s.measuredTurnCelsius().isPresent()
-                ? "; measured was " + units.withUnit(s.measuredTurnCelsius().getAsDouble())
+                ? CauseText.MEASURED_WAS.say(
+                        units.withUnit(s.measuredTurnCelsius().getAsDouble()))
                 : "";
-        String how = s.lift().from() == Place.COLD_WATER ? "coldest" : "hottest";
-        return "The " + how + " after it: " + units.withUnit(turn.celsius()) + " at " + clock(turn.at())
-                + ", nine times in ten between " + units.oneDecimal(turn.lowerCelsius()) + " and "
-                + units.withUnit(turn.upperCelsius()) + measured + ".";
+        String how = s.lift().from() == Place.COLD_WATER ? CauseText.COLDEST.say() : CauseText.HOTTEST.say();
+        return CauseText.THE_AFTER_IT_AT_NINE_TIMES.say(
+                how,
+                units.withUnit(turn.celsius()),
+                clock(turn.at()),
+                units.oneDecimal(turn.lowerCelsius()),
+                units.withUnit(turn.upperCelsius()),
+                measured);
     }
 
     private Optional<String> range(Simulated s) {
         CelsiusRange work = recipe.work().range();
-        String name = "Working range " + units.plain(work.lowCelsius()) + " to " + units.plain(work.highCelsius()) + " "
-                + units.symbol() + ": ";
+        String name = CauseText.WORKING_RANGE_TO.say(
+                units.plain(work.lowCelsius()), units.plain(work.highCelsius()), units.symbol());
         return switch (s.range()) {
-            case KEPT -> Optional.of(name + "kept.");
-            case PASSED -> Optional.of(name + "passed.");
-            case NOT_REACHED -> Optional.of(name + "not reached.");
-            case UNSURE -> Optional.of(name + "it cannot be told; an end of the band lies outside.");
+            case KEPT -> Optional.of(CauseText.KEPT.say(name));
+            case PASSED -> Optional.of(CauseText.PASSED.say(name));
+            case NOT_REACHED -> Optional.of(CauseText.NOT_REACHED.say(name));
+            case UNSURE -> Optional.of(CauseText.IT_CANNOT_BE_TOLD_AN_END.say(name));
             case NOT_MEANT -> Optional.empty();
         };
     }
 
     private static String end(Simulated s) {
         return switch (s.end()) {
-            case NEXT_ACT ->
-                "there came your next act with the bowl or the probe, which would hardly have come the same way";
-            case TEN_MINUTES -> "ten minutes, no guess reaches further";
-            case RECORDING_ENDS -> "the readings end there";
+            case NEXT_ACT -> CauseText.THERE_CAME_YOUR_NEXT_ACT_WITH.say();
+            case TEN_MINUTES -> CauseText.TEN_MINUTES_NO_GUESS_REACHES.say();
+            case RECORDING_ENDS -> CauseText.THE_READINGS_END_THERE.say();
         };
     }
 
@@ -131,25 +145,18 @@ public final class WhatIfWords {
     public String why(Refused refused) {
         double figure = refused.figure().orElse(Double.NaN);
         return switch (refused.why()) {
-            case NO_LIFT -> "no lift off any water was told by key or seen in this session.";
+            case NO_LIFT -> CauseText.NO_LIFT_OFF_ANY_WATER_WAS.say();
             case NO_SUCH_LIFT ->
-                "there is no lift " + refused.change().lift() + "; this session has " + Units.format("%.0f", figure)
-                        + ".";
-            case TOO_FAR ->
-                "the bowl was not in the water for so long. It can be lifted at most " + Units.format("%.0f", figure)
-                        + " s earlier.";
-            case PROBE_NOT_IN_CHOCOLATE ->
-                "there is a gap of " + Units.format("%.0f", figure)
-                        + " s in the readings around this lift: the probe was out, faulty or in doubt.";
-            case TOO_FEW_READINGS ->
-                "too few readings around this lift show how the bowl answers. Choose another lift.";
+                CauseText.THERE_IS_NO_LIFT_THIS_SESSION.say(refused.change().lift(), Units.format("%.0f", figure));
+            case TOO_FAR -> CauseText.THE_BOWL_WAS_NOT_IN_THE.say(Units.format("%.0f", figure));
+            case PROBE_NOT_IN_CHOCOLATE -> CauseText.THERE_IS_A_GAP_OF_S.say(Units.format("%.0f", figure));
+            case TOO_FEW_READINGS -> CauseText.TOO_FEW_READINGS_AROUND_THIS.say();
             case NO_GOOD_FIT ->
-                "no kitchen that we know follows these readings"
-                        + (Double.isNaN(figure)
+                CauseText.NO_KITCHEN_THAT_WE_KNOW.say(
+                        Double.isNaN(figure)
                                 ? "."
-                                : ": " + Units.format("%.2f", units.shownDifference(figure)) + " " + units.symbol()
-                                        + " are left over.")
-                        + " Something else happened around this lift.";
+                                : CauseText.ARE_LEFT_OVER.say(
+                                        Units.format("%.2f", units.shownDifference(figure)), units.symbol()));
         };
     }
 

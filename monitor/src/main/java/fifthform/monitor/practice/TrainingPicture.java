@@ -28,7 +28,7 @@ public final class TrainingPicture {
                 Kitchen.TRAINING,
                 band,
                 List.of(),
-                Optional.of(keys.fill("{quit} closes")),
+                Optional.of(keys.fill("<quit> closes")),
                 Optional.of(facts),
                 Notice.STANDING);
     }

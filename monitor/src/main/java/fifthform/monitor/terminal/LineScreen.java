@@ -83,7 +83,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
             if (!left.contains(steady(alarm.words()))) said.add("over: " + alarm.words());
         for (Mark mark : is.marks())
             if (!mark.good() && !was.marks().contains(mark)) said.add("attention: " + mark.word());
-        if (!was.foot().equals(is.foot()) && is.foot().startsWith(OtherWords.BEGINNING)) said.add(is.foot());
+        if (!was.foot().equals(is.foot()) && is.foot().startsWith(OtherWords.BEGINNING.say())) said.add(is.foot());
         losses(was, is, said);
         crystals(was.crystals(), is.crystals(), said);
         List<String> trusted =

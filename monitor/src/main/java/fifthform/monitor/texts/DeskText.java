@@ -2,7 +2,6 @@ package fifthform.monitor.texts;
 
 /** What the screens read at a desk have in common. */
 public enum DeskText implements Text {
-    WATCH,
     REPLAY,
     NOTEBOOK,
     SETUP,

@@ -219,7 +219,6 @@ public enum ReplayText implements Text {
     ALARMS_NONE,
     WHAT_IF_NONE,
     WHAT_IF_SIMULATED,
-    BESIDE_NONE,
     BESIDE_CHOOSE,
     /** {0} the file. */
     SAID_WRITTEN,

@@ -69,7 +69,6 @@ public enum SetupText implements Text {
     CHOCOLATE_COPY,
     CHOCOLATE_CHANGE,
     CHOCOLATE_FROM,
-    CHOCOLATE_SOURCE,
     CHOCOLATE_NO_SOURCE,
     TARGET_MELT,
     TARGET_COOL,

@@ -153,7 +153,7 @@ public final class WatchScreen extends Region {
 
     /** The word and how far it goes, in one line under the strip. */
     private void layCrystals(Crystals said, Box box, double u) {
-        String word = said.isSaid() ? Crystals.LABEL + ": " + said.word() : "";
+        String word = said.isSaid() ? Crystals.LABEL.say() + ": " + said.word() : "";
         double used = crystals.place(
                 word,
                 new Box(box.x(), box.y(), box.width() * 0.3, Math.max(u, box.height())),

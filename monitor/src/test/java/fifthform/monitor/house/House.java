@@ -81,6 +81,35 @@ final class House {
         return JOINED.matcher(text(source)).replaceAll("");
     }
 
+    /** The package of a source, without what all of them share: {@code monitor.model}. */
+    static String room(Path source) {
+        Path folder = source.getParent();
+        StringBuilder room = new StringBuilder();
+        for (Path part : folder.subpath(indexOf(folder, "fifthform") + 1, folder.getNameCount()))
+            room.append(room.isEmpty() ? "" : ".").append(part);
+        return room.toString();
+    }
+
+    private static int indexOf(Path path, String name) {
+        int at = 0;
+        while (!path.getName(at).toString().equals(name)) at++;
+        return at;
+    }
+
+    /** The files of the program's texts; each bears the name of its keys. */
+    static List<Path> wordFiles() {
+        try (Stream<Path> files = Files.list(ROOT.resolve("monitor/src/main/resources/fifthform/monitor/texts"))) {
+            return files.sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A file's name without its ending. */
+    static String bareName(Path file) {
+        return file.getFileName().toString().replaceFirst("\\.\\w+$", "");
+    }
+
     static String text(Path file) {
         try {
             return Files.readString(file);

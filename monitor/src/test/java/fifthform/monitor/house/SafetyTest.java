@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The cautions of SAFETY.md and those that the program shows are the same. */
@@ -34,8 +36,7 @@ class SafetyTest {
     @Test
     void whatTheProgramIsSaidToShowItShows() {
         List<String> silent = House.matches(SHOWN, House.section(PAGE, "The cautions")).stream()
-                .filter(shown ->
-                        !House.joinedTexts(House.source(shown.group(1))).contains(shown.group(2)))
+                .filter(shown -> !words(shown.group(1)).contains(shown.group(2)))
                 .map(shown -> shown.group())
                 .toList();
         assertEquals(List.of(), silent);
@@ -46,12 +47,26 @@ class SafetyTest {
         Set<String> told = House.matches(SHOWN, PAGE).stream()
                 .map(shown -> shown.group(1))
                 .collect(Collectors.toCollection(TreeSet::new));
-        Set<String> warns = House.mainSources().stream()
-                .filter(source -> !House.matches("\"[^\"\\n]*(?:" + CAUTION_WORDS + ")[^\"\\n]*\"", House.text(source))
-                        .isEmpty())
-                .map(source -> source.getFileName().toString().replace(".java", ""))
+        Set<String> warns = Stream.concat(
+                        House.mainSources().stream().filter(source -> warns("\"[^\"\\n]*", source, "[^\"\\n]*\"")),
+                        House.wordFiles().stream().filter(words -> warns("", words, "")))
+                .map(House::bareName)
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(warns, told);
+    }
+
+    private static boolean warns(String before, Path file, String after) {
+        return !House.matches(before + "(?:" + CAUTION_WORDS + ")" + after, House.text(file))
+                .isEmpty();
+    }
+
+    /** What a class says: the file of its texts, or else what stands in its source. */
+    private static String words(String className) {
+        return House.wordFiles().stream()
+                .filter(file -> House.bareName(file).equals(className))
+                .findFirst()
+                .map(House::text)
+                .orElseGet(() -> House.joinedTexts(House.source(className)));
     }
 
     @Test

@@ -66,7 +66,7 @@ class CrystalModelTest {
                 return;
             }
             if (!said.isSaid()) return;
-            assertEquals(CrystalModel.LIMITS, said.limits());
+            assertEquals(CrystalModel.LIMITS.say(), said.limits());
             assertFalse(said.word().contains("%") || said.line().contains("%"), said.line());
             if (strip.isEmpty()) return;
             assertEquals(said.word(), strip.get(strip.size() - 1).words());

@@ -65,7 +65,7 @@ class KeyMapTest {
         KeyMap own = KeyMap.read(Map.of("undo", "page-up", "mark", "$")).keys();
         assertEquals(
                 "Page Up takes it back, $ marks, Space is seen",
-                own.fill("{undo} takes it back, {mark} marks, {seen} is seen"));
+                own.fill("<undo> takes it back, <mark> marks, <seen> is seen"));
         for (Help page : List.of(Help.KEYS, Help.WHY, Help.TRUST)) {
             String words = page.over(Moments.liftNow(), own).banner().orElseThrow();
             assertFalse(words.contains("{"), words);

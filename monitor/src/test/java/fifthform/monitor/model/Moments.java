@@ -307,7 +307,7 @@ public final class Moments {
                         Tone.ADVISE,
                         Direction.NONE,
                         "this behaves like a heavier bowl than \"steel, 1 kg\"",
-                        AlarmRow.I_IF_IT_IS)),
+                        AlarmRow.I_IF_IT_IS.say())),
                 KEYS,
                 Optional.empty(),
                 Optional.empty(),
@@ -434,7 +434,7 @@ public final class Moments {
                 List.of("Nothing is due yet."),
                 new Crystals(
                         "doubtful",
-                        CrystalModel.LIMITS,
+                        CrystalModel.LIMITS.say(),
                         List.of(
                                 "Crystals: 0.2 to 3 % of the fat in stable ones, best guess 0.8 %; a temper needs 0.5 %."),
                         "",

@@ -1,0 +1,22 @@
+package fifthform.monitor.texts;
+
+/** Lengths of time and amounts with their units. */
+public enum UnitText implements Text {
+    // Spans.
+    /** {0} seconds. */
+    SECONDS,
+    /** {0} rest. */
+    AND_SECONDS,
+    /** {0} seconds, {1} rest. */
+    MINUTES_AND,
+    /** {0} seconds. */
+    MINUTES,
+    /** {0} seconds, {1} seconds. */
+    HOURS_AND_MINUTES,
+
+    // Amounts.
+    /** {0} grams. */
+    GRAMS,
+    /** {0} grams replace. */
+    KILOGRAMS
+}
