@@ -10,7 +10,8 @@ import javafx.scene.layout.Region;
 
 /**
  * What matters from across the kitchen, and nothing else: what to do, how warm, where that is on the ladder, and the word
- * about the crystals. All in letters of at least the height of the Watch screen's figures.
+ * about the crystals. The band's first line, the number and the line at the foot are larger than on Watch; the ladder's
+ * words and the band's second line are not.
  *
  * <p>Lengths are design units: the design is 1600 × 900.
  */

@@ -51,6 +51,11 @@ final class FarWindow {
         screen.wear(theme);
     }
 
+    /** Where keys are pressed while it has the focus. */
+    Scene scene() {
+        return stage.getScene();
+    }
+
     boolean isShowing() {
         return stage.isShowing();
     }

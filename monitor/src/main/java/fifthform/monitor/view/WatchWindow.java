@@ -76,7 +76,12 @@ public final class WatchWindow {
     static WatchWindow in(Stage stage, ScreenFeed feed, Theme theme, Motion motion, Windows windows) {
         WatchWindow window = new WatchWindow(feed, theme, motion);
         window.fill(stage);
-        if (windows == Windows.WITH_FAR) window.far = Optional.of(FarWindow.show(theme, feed.pictureNow()));
+        if (windows == Windows.WITH_FAR) {
+            FarWindow far = FarWindow.show(theme, feed.pictureNow());
+            // Whichever window has the focus: a key means what it always means.
+            KeyPresses.listen(far.scene(), feed.letters(), feed.assigned(), window::pressed);
+            window.far = Optional.of(far);
+        }
         return window;
     }
 

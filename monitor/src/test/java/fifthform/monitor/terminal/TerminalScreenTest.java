@@ -32,7 +32,7 @@ class TerminalScreenTest {
     @Test
     void keysGoInAndTheOldScreenComesBack() throws Exception {
         String shown = shownWhile(terminal -> {
-            terminal.processInputBytes(" m\u001b[B\u001b[5~q".getBytes(StandardCharsets.UTF_8));
+            terminal.processInputBytes(" m\u001b[B\u001b[Dq".getBytes(StandardCharsets.UTF_8));
             await(() -> taken.contains(Key.QUIT));
         });
         assertEquals(List.of(Key.SEEN, Key.MARK, Key.EARLIER, Key.QUIT), taken);

@@ -151,6 +151,9 @@ class WatchWindowTest {
         assertTrue(farShows(far, "Lift the bowl now"));
         picture.set(Moments.cooling());
         WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> farShows(far, "Keep it in the cold water"));
+        robot.interact(far::requestFocus);
+        robot.type(KeyCode.SPACE);
+        assertEquals(List.of(Key.SEEN), taken, "keys mean the same there");
         robot.interact(far::close);
         assertTrue(stage.isShowing());
         assertEquals(0, closeRequests.get());

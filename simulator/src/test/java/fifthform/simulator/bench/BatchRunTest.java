@@ -67,6 +67,8 @@ class BatchRunTest {
     void everyBatchEndsEvenWhenNobodySaysAWord(String id) {
         BatchRecord batch = BatchRun.run(scenario(id), input -> List.of(), Presses.FORGOTTEN);
         assertTrue(batch.outcome().lasted().compareTo(Duration.ofHours(3)) < 0);
+        // Chocolate in temper is neither melted nor cooled.
+        if (scenario(id).habits().plan().beginning().isInTemper()) return;
         assertTrue(batch.outcome().highestMeltCelsius() > 40);
         assertTrue(batch.outcome().lowestCoolCelsius().orElseThrow() < 29);
     }
