@@ -26,14 +26,14 @@ public final class SetWords {
         lines.add(
                 switch (plan.place()) {
                     case ROOM ->
-                        "In the room, 18 to 20 °C, out of the sun and off the stack: "
+                        "In the room, 18 to 20 °C, out of the sun and off the stack "
                                 + source("common practice, no source");
                     case COOL ->
-                        "In a cool place, 12 to 16 °C with moving air, moulds apart: "
+                        "In a cool place, 12 to 16 °C with moving air, moulds apart "
                                 + source("supplier's page, read: 2 h or more for filled moulds");
                     case FRIDGE ->
                         "In the fridge, 8 to 12 °C, for 10 to 20 min once the edges have lost their gloss, then in the"
-                                + " room: " + source("common practice, no source");
+                                + " room " + source("common practice, no source");
                 });
         if (!plan.place().range().contains(plan.placeCelsius())) {
             lines.add("It is " + units.withUnit(plan.placeCelsius()) + " there, which is "
