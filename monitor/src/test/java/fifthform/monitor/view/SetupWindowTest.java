@@ -5,10 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
+import fifthform.monitor.model.Moments;
+import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
-import fifthform.monitor.settings.Stroke;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.settings.Volume;
 import fifthform.monitor.setup.SetupDesk;
@@ -134,12 +135,34 @@ class SetupWindowTest {
         robot.type(KeyCode.DIGIT2);
         WaitForAsyncUtils.waitForFxEvents();
         assertEquals("Page Down", words("set-key-bowl-moved"));
-        assertEquals(
-                Key.BOWL_MOVED,
-                KeyMap.read(before.keys())
-                        .keys()
-                        .typed(Stroke.parse("page-down").orElseThrow())
-                        .orElseThrow());
+        watchWears(robot, before);
+    }
+
+    /** Watch takes the keys as they were set, and its row shows them. */
+    private void watchWears(FxRobot robot, Settings settings) throws Exception {
+        List<Key> taken = new CopyOnWriteArrayList<>();
+        ScreenFeed feed = new ScreenFeed(
+                Moments::liftNow,
+                System::nanoTime,
+                System::nanoTime,
+                ScreenFeed.CharTaker.NOBODY,
+                KeyMap.read(settings.keys()).keys(),
+                taken::add,
+                () -> {},
+                () -> false,
+                () -> true);
+        Platform.runLater(() -> {
+            stage.hide();
+            stage = new Stage();
+            WatchWindow.in(stage, feed, Theme.DARK, settings.motion());
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.type(KeyCode.PAGE_DOWN, KeyCode.Z, KeyCode.B, KeyCode.M);
+        until(() -> taken.equals(List.of(Key.BOWL_MOVED, Key.MARK)));
+        Node bowl = stage.getScene().lookup("#key-bowl_moved");
+        assertEquals("bowl moved, key Page Down", bowl.getAccessibleText());
+        Platform.runLater(stage::hide);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     @Test
