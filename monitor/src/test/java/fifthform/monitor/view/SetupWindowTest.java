@@ -154,7 +154,7 @@ class SetupWindowTest {
         Platform.runLater(() -> {
             stage.hide();
             stage = new Stage();
-            WatchWindow.in(stage, feed, Theme.DARK, settings.motion());
+            WatchWindow.in(stage, feed, Theme.DARK, settings.motion(), WatchWindow.Windows.ONE);
         });
         WaitForAsyncUtils.waitForFxEvents();
         robot.type(KeyCode.PAGE_DOWN, KeyCode.Z, KeyCode.B, KeyCode.M);
