@@ -52,10 +52,10 @@ final class NotebookScreen extends ScrollPane {
     private final SplitPane middle = new SplitPane();
     private final ScrollPane side = new ScrollPane();
     private final VBox none = new VBox();
-    private final Label count = label("count");
-    private final Label due = label("due");
-    private final Label together = label("together");
-    private final Label said = label("said");
+    private final Label count = DeskParts.label("count");
+    private final Label due = DeskParts.label("due");
+    private final Label together = DeskParts.label("together");
+    private final Label said = DeskParts.label("said");
     private final FlowPane acts = new FlowPane();
     private final boolean opensReplay;
     private Side shownSide = Side.BATCH;
@@ -93,22 +93,22 @@ final class NotebookScreen extends ScrollPane {
         side.getStyleClass().add("desk-scroll");
         Label title = new Label(DeskText.NOTEBOOK.say());
         title.getStyleClass().add("heading");
-        FlowPane head = bar(title, count);
+        FlowPane head = DeskParts.bar(title, count);
         due.getStyleClass().add("strong");
         acts.getStyleClass().add("bar");
         acts.setMinHeight(Region.USE_PREF_SIZE);
         acts.getChildren()
                 .addAll(
-                        button("act-replay", NotebookText.BUTTON_REPLAY, act::replay),
-                        button("act-compare", NotebookText.BUTTON_COMPARE, act::compare),
-                        button("act-look", NotebookText.BUTTON_LOOK, act::look),
-                        button("act-put-away", NotebookText.BUTTON_PUT_AWAY, act::putAway),
-                        button("act-bin", NotebookText.BUTTON_BIN, act::bin));
+                        DeskParts.button("act-replay", NotebookText.BUTTON_REPLAY, act::replay),
+                        DeskParts.button("act-compare", NotebookText.BUTTON_COMPARE, act::compare),
+                        DeskParts.button("act-look", NotebookText.BUTTON_LOOK, act::look),
+                        DeskParts.button("act-put-away", NotebookText.BUTTON_PUT_AWAY, act::putAway),
+                        DeskParts.button("act-bin", NotebookText.BUTTON_BIN, act::bin));
         none.getStyleClass().add("none");
-        Label emptyTitle = label("empty");
+        Label emptyTitle = DeskParts.label("empty");
         emptyTitle.setText(NotebookText.EMPTY_TITLE.say());
         emptyTitle.getStyleClass().add("finding");
-        Label emptyWords = label("empty-words");
+        Label emptyWords = DeskParts.label("empty-words");
         emptyWords.setText(NotebookText.EMPTY_WHAT_TO_DO.say());
         none.getChildren().addAll(emptyTitle, emptyWords);
         side.setFitToWidth(true);
@@ -118,7 +118,7 @@ final class NotebookScreen extends ScrollPane {
         middle.getItems().addAll(table.node(), side);
         VBox.setVgrow(middle, Priority.ALWAYS);
         VBox.setVgrow(none, Priority.ALWAYS);
-        Label keys = label("keys");
+        Label keys = DeskParts.label("keys");
         keys.setText(NotebookText.KEYS.say());
         page.getChildren().addAll(head, due, filter, middle, none, acts, said, together, keys);
         setContent(page);
@@ -133,28 +133,6 @@ final class NotebookScreen extends ScrollPane {
         table.node().widthProperty().addListener((property, was, is) -> table.fit());
         widthProperty().addListener((property, was, is) -> arrange());
         letters();
-    }
-
-    private static Label label(String id) {
-        Label label = new Label();
-        label.setId(id);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
-    }
-
-    private static FlowPane bar(Node... nodes) {
-        FlowPane bar = new FlowPane(nodes);
-        bar.getStyleClass().add("bar");
-        bar.setMinHeight(Region.USE_PREF_SIZE);
-        return bar;
-    }
-
-    private static Button button(String id, NotebookText words, Runnable act) {
-        Button button = new Button(words.say());
-        button.setId(id);
-        button.setOnAction(event -> act.run());
-        return button;
     }
 
     FilterRow filter() {

@@ -5,10 +5,8 @@ import fifthform.monitor.plan.PlanDesk;
 import fifthform.monitor.plan.PlanPage;
 import fifthform.monitor.texts.PlanText;
 import java.util.List;
-import javafx.geometry.Bounds;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
@@ -33,7 +31,7 @@ final class PlanScreen extends ScrollPane {
     private final GridPane middle = new GridPane();
     private final VBox result = new VBox();
     private final ScrollPane figures = new ScrollPane(result);
-    private final Label said = label("plan-said");
+    private final Label said = DeskParts.label("plan-said");
     private Theme theme = Theme.BRIGHT;
     private int percent = 100;
 
@@ -60,12 +58,12 @@ final class PlanScreen extends ScrollPane {
         getStyleClass().add("desk-scroll");
         Label title = new Label(PlanText.TITLE.say());
         title.getStyleClass().add("heading");
-        FlowPane head = bar(title, said(PlanText.LEAD));
-        FlowPane acts = bar(
-                button("plan-why", PlanText.BUTTON_WHY, act::why),
-                button("plan-save", PlanText.BUTTON_SAVE, act::save),
-                button("plan-print", PlanText.BUTTON_PRINT, act::print),
-                button("plan-watch", PlanText.BUTTON_WATCH, act::watch));
+        FlowPane head = DeskParts.bar(title, said(PlanText.LEAD));
+        FlowPane acts = DeskParts.bar(
+                DeskParts.button("plan-why", PlanText.BUTTON_WHY, act::why),
+                DeskParts.button("plan-save", PlanText.BUTTON_SAVE, act::save),
+                DeskParts.button("plan-print", PlanText.BUTTON_PRINT, act::print),
+                DeskParts.button("plan-watch", PlanText.BUTTON_WATCH, act::watch));
         figures.setId("plan-figures");
         figures.setAccessibleText(PlanText.TITLE.say());
         figures.getStyleClass().add("desk-scroll");
@@ -81,7 +79,7 @@ final class PlanScreen extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
         sceneProperty().addListener((property, before, scene) -> {
-            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> reveal(has));
+            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> Reveal.reveal(has, this));
         });
         widthProperty().addListener((property, was, is) -> arrange());
         letters();
@@ -89,31 +87,9 @@ final class PlanScreen extends ScrollPane {
     }
 
     private static Label said(PlanText words) {
-        Label label = label(words.key());
+        Label label = DeskParts.label(words.key());
         label.setText(words.say());
         return label;
-    }
-
-    private static Label label(String id) {
-        Label label = new Label();
-        label.setId(id);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
-    }
-
-    private static FlowPane bar(Node... nodes) {
-        FlowPane bar = new FlowPane(nodes);
-        bar.getStyleClass().add("bar");
-        bar.setMinHeight(Region.USE_PREF_SIZE);
-        return bar;
-    }
-
-    private static Button button(String id, PlanText words, Runnable act) {
-        Button button = new Button(words.say());
-        button.setId(id);
-        button.setOnAction(event -> act.run());
-        return button;
     }
 
     PlanForm form() {
@@ -239,23 +215,5 @@ final class PlanScreen extends ScrollPane {
                 figures.setVvalue(Math.min(1, node.getBoundsInParent().getMinY() / (all - shown)));
             }
         }
-    }
-
-    /** Scrolls to what has the focus, where large letters have pushed it out of sight. */
-    private void reveal(Node focused) {
-        if (focused == null || !isWithin(focused)) return;
-        double shown = getViewportBounds().getHeight();
-        double high = page.getHeight() - shown;
-        if (high <= 0) return;
-        Bounds at = page.sceneToLocal(focused.localToScene(focused.getBoundsInLocal()));
-        double top = getVvalue() * high;
-        if (at.getMinY() < top) setVvalue(Math.max(0, at.getMinY() / high));
-        else if (at.getMaxY() > top + shown)
-            setVvalue(Math.min(1, Math.min(at.getMinY(), at.getMaxY() - shown) / high));
-    }
-
-    private boolean isWithin(Node node) {
-        for (Node each = node; each != null; each = each.getParent()) if (each == page) return true;
-        return false;
     }
 }

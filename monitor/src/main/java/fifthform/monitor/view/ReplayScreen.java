@@ -6,7 +6,6 @@ import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.texts.ReplayText;
 import fifthform.monitor.view.ListsPane.Tab;
 import java.util.List;
-import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -99,7 +98,7 @@ final class ReplayScreen extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
         sceneProperty().addListener((property, before, scene) -> {
-            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> reveal(has));
+            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> Reveal.reveal(has, this));
         });
         letters();
     }
@@ -216,23 +215,5 @@ final class ReplayScreen extends ScrollPane {
     /** Opens a list and goes there. */
     void enter(Tab tab) {
         lists.enter(tab);
-    }
-
-    /** Scrolls to what has the focus, where large letters have pushed it out of sight. */
-    private void reveal(Node focused) {
-        if (focused == null || !isWithin(focused)) return;
-        double high = page.getHeight() - getViewportBounds().getHeight();
-        if (high <= 0) return;
-        Bounds at = page.sceneToLocal(focused.localToScene(focused.getBoundsInLocal()));
-        double top = getVvalue() * high;
-        double bottom = top + getViewportBounds().getHeight();
-        if (at.getMinY() < top) setVvalue(at.getMinY() / high);
-        else if (at.getMaxY() > bottom)
-            setVvalue(Math.min(1, (at.getMaxY() - getViewportBounds().getHeight()) / high));
-    }
-
-    private boolean isWithin(Node node) {
-        for (Node each = node; each != null; each = each.getParent()) if (each == page) return true;
-        return false;
     }
 }
