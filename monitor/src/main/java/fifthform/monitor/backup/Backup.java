@@ -10,13 +10,13 @@ import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.SessionFiles;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -86,7 +86,8 @@ public final class Backup {
             try (Archive written = Archive.open(fresh)) {
                 for (Content content : written.contents()) written.bytes(content);
             }
-            move(fresh, target);
+            // Not by ATOMIC_MOVE, which on some systems takes the place of a file that came meanwhile.
+            Files.move(fresh, target);
             int sessions = (int) contents.stream()
                     .filter(c -> c.shelf().filter(Shelf.SESSIONS::equals).isPresent())
                     .filter(c -> c.name().endsWith(SessionFiles.ENDING))
@@ -94,14 +95,6 @@ public final class Backup {
             return new Made(contents.size(), sessions, practice.size());
         } finally {
             Files.deleteIfExists(fresh);
-        }
-    }
-
-    private static void move(Path fresh, Path target) throws IOException {
-        try {
-            Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(fresh, target);
         }
     }
 
@@ -155,7 +148,7 @@ public final class Backup {
         int end = bytes.length;
         while (end > 0 && bytes[end - 1] != '\n') end--;
         // A file without any whole line is damaged, and kept as it is.
-        return end == 0 || end == bytes.length ? bytes : java.util.Arrays.copyOf(bytes, end);
+        return end == 0 || end == bytes.length ? bytes : Arrays.copyOf(bytes, end);
     }
 
     /** Names of simulated sessions. */
@@ -184,7 +177,7 @@ public final class Backup {
                     .optionalText("origin")
                     .filter("simulated"::equals)
                     .isPresent();
-        } catch (IOException | UnreadableJson | java.io.UncheckedIOException e) {
+        } catch (IOException | UnreadableJson | UncheckedIOException e) {
             return false;
         }
     }
