@@ -99,9 +99,7 @@ final class AnalyseCommand implements Callable<Integer> {
     /** A file that cannot be used is said, and the next ones are analysed all the same. */
     private Exit one(String file, Folders folders) {
         try {
-            return isSession(file, folders)
-                    ? session(SessionNames.find(file, folders.sessions()))
-                    : table(file, folders);
+            return isSession(file, folders) ? session(SessionNames.find(file, folders)) : table(file, folders);
         } catch (Refusal refusal) {
             err().println(refusal.getMessage());
             return refusal.exit();

@@ -48,7 +48,7 @@ final class BeginningOptions {
                     Exit.NOT_UNDERSTOOD,
                     "--again melts everything, --tempered nothing. Nothing was done. Leave one of them out.");
         }
-        return Optional.of(EarlierBatch.read(SessionNames.find(again, folders.sessions()), origin));
+        return Optional.of(EarlierBatch.read(SessionNames.find(again, folders), origin));
     }
 
     /** What it begins with; as the probe's kitchen has it where nothing was said. */

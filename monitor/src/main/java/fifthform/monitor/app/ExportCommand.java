@@ -108,7 +108,7 @@ final class ExportCommand implements Callable<Integer> {
     public Integer call() throws Refusal {
         if (kinds.isEmpty()) kinds = EnumSet.allOf(Kind.class);
         check();
-        Path file = SessionNames.find(name, common.folders().sessions());
+        Path file = SessionNames.find(name, common.folders());
         Recording recording = Answers.orRefuse(Recording.read(file), Exit.FILE);
         PrintWriter err = spec.commandLine().getErr();
         recording.problems().forEach(err::println);

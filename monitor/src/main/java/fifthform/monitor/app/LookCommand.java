@@ -116,7 +116,7 @@ final class LookCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        Path file = SessionNames.find(name, common.folders().sessions());
+        Path file = SessionNames.find(name, common.folders());
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
         LookFile looks = LookFile.beside(file, session.header().session());
         LookFile.Loaded loaded = looks.load();

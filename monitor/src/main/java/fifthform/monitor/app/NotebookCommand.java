@@ -112,7 +112,7 @@ final class NotebookCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        Folders folders = sent ? common.folders().withSessions(common.folders().sent()) : common.folders();
+        Folders folders = folders();
         SettingsFile.Loaded settings = new SettingsFile(folders.settingsFile()).load();
         settings.problems().forEach(err()::println);
         Units units = common.units().orElse(settings.settings().units());
@@ -121,8 +121,7 @@ final class NotebookCommand implements Callable<Integer> {
         Notebook notebook = new Notebook(folders.sessions(), sent ? folders.sentIndex() : folders.notebookIndex());
         ScreenChoice choice = Optional.ofNullable(screen).orElseGet(Screens::best);
         if (!json && choice == ScreenChoice.WINDOW) {
-            Bin bin = new Bin(folders.bin(), folders.sessions());
-            NotebookDesk desk = new NotebookDesk(notebook, bin, units, Instant::now);
+            NotebookDesk desk = new NotebookDesk(notebook, bin(), units, Instant::now);
             desk.ask(filter);
             Theme theme = settings.settings().theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
             ReplayOnDesk replays = new ReplayOnDesk(out(), err(), settings.settings(), units);
@@ -220,12 +219,13 @@ final class NotebookCommand implements Callable<Integer> {
     }
 
     Bin bin() {
-        Folders folders = common.folders();
-        return new Bin(folders.bin(), folders.sessions());
+        return new Bin(sent ? folders().sentBin() : folders().bin(), folders().sessions());
     }
 
+    /** Whose batches it is about. */
     Folders folders() {
-        return common.folders();
+        Folders folders = common.folders();
+        return sent ? folders.withSessions(folders.sent()) : folders;
     }
 
     PrintWriter out() {

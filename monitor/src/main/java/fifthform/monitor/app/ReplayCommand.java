@@ -107,7 +107,7 @@ final class ReplayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal, InterruptedException {
         checkSpan();
-        Path file = SessionNames.find(name, common.folders().sessions());
+        Path file = SessionNames.find(name, common.folders());
         Choices choices = Choices.load(common.folders(), spec.commandLine().getErr());
         Units units = common.units().orElse(choices.settings().units());
         boolean onDesk = whatIf == null && !asWatched;

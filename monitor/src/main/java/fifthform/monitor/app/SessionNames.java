@@ -6,6 +6,7 @@ import fifthform.monitor.bars.StoreLog;
 import fifthform.monitor.looks.LookFile;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.replay.NoteFile;
+import fifthform.monitor.settings.Folders;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.StoreException;
 import java.nio.file.Files;
@@ -27,19 +28,30 @@ final class SessionNames {
 
     private SessionNames() {}
 
+    /** One's own, or one that somebody sent. */
+    static Path find(String name, Folders folders) throws Refusal {
+        Path sent = named(name, folders.sent());
+        return Files.exists(sent) && !Files.exists(named(name, folders.sessions()))
+                ? sent
+                : find(name, folders.sessions());
+    }
+
+    /** In this folder only. */
     static Path find(String name, Path sessions) throws Refusal {
         refuseCompanion(name);
         Path direct = Path.of(name);
         if (Files.exists(direct)) return direct;
         if (name.equals(LAST)) return last(sessions);
-        Path inFolder = sessions.resolve(name.endsWith(SessionFiles.ENDING) ? name : name + SessionFiles.ENDING);
+        Path inFolder = named(name, sessions);
         if (Files.exists(inFolder)) return inFolder;
-        Path sent = sessions.resolveSibling("sent").resolve(inFolder.getFileName());
-        if (Files.exists(sent)) return sent;
         throw new Refusal(
                 Exit.FILE,
                 "There is no session " + name + ". Nothing was done. Look in " + sessions
                         + " or give the file's whole path.");
+    }
+
+    private static Path named(String name, Path folder) {
+        return folder.resolve(name.endsWith(SessionFiles.ENDING) ? name : name + SessionFiles.ENDING);
     }
 
     /** What lies beside a session is easily taken for it, since the names begin alike. */

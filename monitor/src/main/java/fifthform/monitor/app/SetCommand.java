@@ -209,7 +209,7 @@ final class SetCommand implements Callable<Integer> {
             desk.say("There is no session to keep it with: it is watched, and nothing is recorded.");
             return Optional.empty();
         }
-        Path file = SessionNames.find(name, common.folders().sessions());
+        Path file = SessionNames.find(name, common.folders());
         String session =
                 Answers.orRefuse(JournalReader.readHeader(file), Exit.FILE).session();
         desk.say("It is kept beside the session " + session + ".");
@@ -218,7 +218,7 @@ final class SetCommand implements Callable<Integer> {
 
     private boolean hasSession() {
         try {
-            SessionNames.find(name, common.folders().sessions());
+            SessionNames.find(name, common.folders());
             return true;
         } catch (Refusal noneYet) {
             return false;

@@ -214,7 +214,7 @@ final class StoreCommand implements Callable<Integer> {
     }
 
     private StoreLog log() throws Refusal {
-        Path file = SessionNames.find(name, common.folders().sessions());
+        Path file = SessionNames.find(name, common.folders());
         String session =
                 Answers.orRefuse(JournalReader.readHeader(file), Exit.FILE).session();
         return StoreLog.beside(file, session);

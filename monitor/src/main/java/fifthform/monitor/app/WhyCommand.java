@@ -80,7 +80,7 @@ final class WhyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        Path file = SessionNames.find(name, common.folders().sessions());
+        Path file = SessionNames.find(name, common.folders());
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
         session.problems().forEach(err()::println);
         SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();

@@ -83,6 +83,11 @@ public record Folders(Path data, Path sessions, Path config, Path state) {
         return data.resolve("sent");
     }
 
+    /** Batches of others that were put away; from here they come back among those of others. */
+    public Path sentBin() {
+        return data.resolve("sent-bin");
+    }
+
     /** What the notebook keeps to be quick; may be deleted at any time. */
     public Path notebookIndex() {
         return data.resolve("notebook.index");

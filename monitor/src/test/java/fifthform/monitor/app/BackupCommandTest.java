@@ -218,6 +218,20 @@ class BackupCommandTest {
     }
 
     @Test
+    void aSentBatchComesBackFromTheBinAmongTheSentOnes() throws Exception {
+        said(there, "import", session.toString());
+        said(there, "notebook", "bin", name).refuses(4, name, "Nothing was done", "whole path");
+        Path sent = there.resolve("sent").resolve(session.getFileName());
+        assertTrue(Files.exists(sent));
+        String data = "--data=" + there;
+        assertEquals(0, Said.by("notebook", "--sent", "bin", data, name).exit());
+        assertFalse(Files.exists(sent));
+        assertEquals(0, Said.by("notebook", "--sent", "restore", data, name).exit());
+        assertTrue(Files.exists(sent));
+        assertFalse(Files.exists(there.resolve("sessions").resolve(session.getFileName())));
+    }
+
+    @Test
     void ownBatchesOfAnotherComputerCountWithOwn() throws Exception {
         assertEquals(0, said(there, "import", "--mine", session.toString()).exit());
         assertTrue(said(there, "notebook", "--screen", "lines").out().contains(day()));
