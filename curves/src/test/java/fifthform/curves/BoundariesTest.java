@@ -62,7 +62,8 @@ class BoundariesTest {
             "learning",
             "plan",
             "setting",
-            "fault");
+            "fault",
+            "contrast");
 
     @ArchTest
     static final ArchRule time_is_handed_in = noClasses()

@@ -1,13 +1,19 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.contrast.Comparison;
 import fifthform.curves.learning.OwnRecipe;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
+import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.catalogue.Recipes;
+import fifthform.monitor.learned.BowlFigures;
+import fifthform.monitor.learned.LearnedChocolate;
+import fifthform.monitor.learned.LookedSessions;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.StoreException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
@@ -17,7 +23,10 @@ import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,9 +39,14 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Says what your looks at the bars tell of the heat before them: from which overshoot on, in your kitchen and"
-                    + " by your probe, the temper was lost.",
-            "It changes no alarm. Only --write makes a recipe of your own with that limit."
+            "Says what your looks at the bars tell: from which overshoot on, in your kitchen and by your probe, the temper"
+                    + " was lost; what differs between batches whose bars were marked and those whose were fine; one"
+                    + " thing to try in the next batch; and what your bowls taught.",
+            "What differs goes with marks and need not cause them. Below "
+                    + Comparison.LEAST_EACH + " marked and " + Comparison.LEAST_EACH
+                    + " fine batches nothing is said of"
+                    + " it. Practice and batches of others are kept apart, and so is each chocolate.",
+            "It changes no alarm. Only --write makes a recipe of your own with the limit."
         },
         footer = {
             "",
@@ -60,7 +74,7 @@ final class LearnCommand implements Callable<Integer> {
             description = "write a recipe with the limit learned into your recipes folder, under this id")
     private String write;
 
-    @Option(names = "--json", description = "answer as JSON lines, one a chocolate")
+    @Option(names = "--json", description = "answer as JSON lines, one a chocolate and one a bowl")
     private boolean json;
 
     @Spec
@@ -76,19 +90,61 @@ final class LearnCommand implements Callable<Integer> {
         }
         Recipes recipes = Recipes.load(folders.recipes());
         recipes.problems().forEach(p -> err().println("Passed over: " + p));
-        LookedSessions looked = LookedSessions.in(
-                folder, practice ? LookedSessions.Of.PRACTICE : LookedSessions.Of.REAL, recipes, err());
+        LookedSessions looked = looked(folder, recipes);
+        looked.problems().forEach(err()::println);
+        checkChocolate(looked, recipes);
         List<LearnedChocolate> learned = looked.chocolates().stream()
                 .filter(c -> chocolate == null || c.id().equals(baseOf(chocolate, recipes)))
                 .toList();
-        if (learned.isEmpty()) return nothing(looked);
+        if (learned.isEmpty()) return nothing(folders, looked);
         if (write != null) return write(folders, learned.get(0));
         LearnWords words = new LearnWords(units(folders));
         for (LearnedChocolate each : learned) {
             if (json) out().println(LearnWords.json(each, practice));
             else words.lines(each, practice).forEach(out()::println);
         }
-        return looked.exit().code();
+        if (!practice) bowls(folders);
+        return exit(looked);
+    }
+
+    private LookedSessions looked(Path folder, Recipes recipes) throws Refusal {
+        try {
+            return LookedSessions.in(folder, practice ? LookedSessions.Of.PRACTICE : LookedSessions.Of.REAL, recipes);
+        } catch (StoreException e) {
+            throw new Refusal(Exit.FILE, folder + " cannot be read. Nothing was learned. Check that you may read it.");
+        }
+    }
+
+    private static int exit(LookedSessions looked) {
+        return (looked.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
+    }
+
+    /** Own bowls are of no chocolate; practice has none that are kept. */
+    private void bowls(Folders folders) throws Refusal {
+        Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
+        bowls.problems().forEach(err()::println);
+        if (json) {
+            BowlFigures.json(bowls.bowls()).forEach(out()::println);
+            return;
+        }
+        List<String> lines = new BowlFigures(units(folders)).lines(bowls.bowls());
+        if (lines.isEmpty()) return;
+        out().println("Your bowls:");
+        lines.forEach(out()::println);
+    }
+
+    /** A slip in the name must not read like a chocolate that nobody looked at. */
+    private void checkChocolate(LookedSessions looked, Recipes recipes) throws Refusal {
+        if (chocolate == null) return;
+        Set<String> known = new TreeSet<>();
+        recipes.known().forEach(recipe -> known.add(recipe.recipe().id()));
+        looked.chocolates().forEach(each -> known.add(each.id()));
+        if (known.contains(chocolate)) return;
+        throw new Refusal(
+                Exit.NOT_UNDERSTOOD,
+                "--chocolate was \"" + LookWords.plain(chocolate)
+                        + "\", and no recipe and no batch that was looked at has that id. Nothing was learned. Say one of: "
+                        + String.join(", ", known) + ".");
     }
 
     /** An own limit belongs to the chocolate whose batches gave it. */
@@ -101,7 +157,7 @@ final class LearnCommand implements Callable<Integer> {
                 .orElse(id);
     }
 
-    private int nothing(LookedSessions looked) throws Refusal {
+    private int nothing(Folders folders, LookedSessions looked) throws Refusal {
         String which = practice ? "practice bars" : "bars";
         String of = chocolate == null ? "" : " of " + LookWords.plain(chocolate);
         if (write != null) {
@@ -113,12 +169,17 @@ final class LearnCommand implements Callable<Integer> {
         if (!json) {
             out().println("Too few batches: no looks at " + which + of
                     + " are kept yet. A day after a batch, and after 7 days: monitor/run look last");
+            if (chocolate != null && !looked.chocolates().isEmpty())
+                out().println("Looked at so far: "
+                        + looked.chocolates().stream().map(LearnedChocolate::id).collect(Collectors.joining(", "))
+                        + ".");
             if (looked.others() > 0)
                 out().println(looked.others() + (practice ? " real" : " practice or recorded")
                         + (looked.others() == 1 ? " session with looks is" : " sessions with looks are") + " kept apart"
                         + (practice ? "." : "; monitor/run learn --practice shows them."));
         }
-        return looked.exit().code();
+        if (!practice) bowls(folders);
+        return exit(looked);
     }
 
     private void checkWrite(Folders folders) throws Refusal {

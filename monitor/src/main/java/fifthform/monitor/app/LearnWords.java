@@ -10,6 +10,8 @@ import fifthform.curves.learning.OwnRecipe;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.learned.ComparisonWords;
+import fifthform.monitor.learned.LearnedChocolate;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Units;
 import java.nio.file.Path;
@@ -42,6 +44,7 @@ final class LearnWords {
                     + Decimal.of(HeatScale.MINUTES, 0) + " minutes, so that height and length both count. It is yours:"
                     + " this kitchen, this probe. A look is no measurement of crystals.");
         }
+        lines.addAll(new ComparisonWords(units).lines(learned.published().name(), learned.comparison()));
         return lines;
     }
 
@@ -168,6 +171,7 @@ final class LearnWords {
         return line.number("published_c", limit.publishedCelsius(), PLACES)
                 .number("in_force_c", learned.inForceCelsius(), PLACES)
                 .number("dose_minutes", HeatScale.MINUTES)
+                .object("comparison", ComparisonWords.json(learned.comparison()))
                 .objects(
                         "batches",
                         learned.batches().stream().map(LearnWords::json).toList())
@@ -190,7 +194,10 @@ final class LearnWords {
                 line.number("marked_at_h", outcome.markedAtHours().getAsDouble(), 1);
         });
         batch.leftOut().ifPresent(why -> line.text("left_out", why.word()));
-        return line;
+        batch.bars().ifPresent(bars -> line.text("bars", bars.word()));
+        JsonLine traits = new JsonLine();
+        batch.traits().known().forEach((trait, value) -> traits.number(trait.word(), value, PLACES));
+        return line.object("traits", traits);
     }
 
     private static String count(int batches) {

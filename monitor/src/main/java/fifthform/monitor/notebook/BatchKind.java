@@ -13,7 +13,7 @@ public enum BatchKind {
     /** What the place of a probe begins with where its bytes came from a file. */
     public static final String RECORDED_PLACE = "file: ";
 
-    static BatchKind of(Setup setup) {
+    public static BatchKind of(Setup setup) {
         boolean real =
                 setup.origin() == Origin.REAL && !setup.bowlProbe().place().startsWith(RECORDED_PLACE);
         return real ? REAL : PRACTICE;

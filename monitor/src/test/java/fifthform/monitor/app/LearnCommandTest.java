@@ -6,12 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.BowlAnswers;
+import fifthform.curves.setup.BowlMaterial;
+import fifthform.curves.setup.LearnedCoast;
 import fifthform.curves.setup.Origin;
+import fifthform.curves.setup.Usual;
+import fifthform.monitor.bowls.Bowls;
+import fifthform.monitor.bowls.KeptBowl;
+import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.catalogue.Recipes;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -161,5 +171,136 @@ class LearnCommandTest {
         few.refuses(1, "show no limit of your own (too-few-batches)", "", "Look at more batches");
         said("learn", "--sessions", home.resolve("no").toString())
                 .refuses(4, "is no folder", "Nothing was learned.", "Name one");
+    }
+
+    @Test
+    void whatDiffersIsSaidWithOneThingToTry() throws Exception {
+        tenBatches();
+        Said said = said("learn");
+        assertTrue(
+                said.out().contains("each batch once by its latest look from 24 h on: 5 marked, 5 fine."), said.out());
+        assertTrue(said.out()
+                .contains("Goes with marks: heat after the cool step. The middle of the 5 marked ones is 33."));
+        assertTrue(said.out().contains("nothing here says that it causes them"), said.out());
+        assertEquals(
+                2,
+                said.out().split("One thing to try in the next batch: lift so early that it turns at 32", -1).length);
+        assertTrue(said.out().contains("Not compared, known of too few batches or all alike: "), said.out());
+        String json = said("learn", "--json").out();
+        assertTrue(json.contains("\"comparison\":{\"says\":\"differs\",\"marked\":5,\"fine\":5"), json);
+        assertTrue(json.contains("\"suggestion\":{\"what\":\"heat\",\"way\":\"at-most\",\"value\":32."), json);
+        assertTrue(json.contains("\"bars\":\"marked\",\"traits\":{"), json);
+        assertTrue(said("learn", "--units", "f").out().contains("it turns at 9"));
+    }
+
+    @Test
+    void belowTheLeastCountOnlyWhatIsMissingIsSaid() throws Exception {
+        looked(Origin.REAL, 31.6, "none");
+        looked(Origin.REAL, 34, "streaks");
+        Said said = said("learn");
+        assertTrue(said.out().contains("What differs is not said: at least 5 of each are needed"), said.out());
+        assertTrue(
+                said.out().contains("Looks at 8 more batches are needed at the least (4 marked, 4 fine)"), said.out());
+        assertFalse(said.out().contains("Goes with marks"), said.out());
+        assertFalse(said.out().contains("One thing to try"), said.out());
+        assertTrue(said("learn", "--json").out().contains("\"looks_needed\":8"));
+        assertTrue(said("learn", "--json").out().contains("\"suggestion\":null"));
+    }
+
+    @Test
+    void chocolatesAreNotMixed() throws Exception {
+        for (double peak : new double[] {31.6, 32.3, 32.6, 32.8, 32.9}) looked(Origin.REAL, peak, "none");
+        Recipe milk =
+                Recipes.load(home.resolve("none")).builtIn("milk").orElseThrow().recipe();
+        for (double peak : new double[] {33.2, 33.3, 33.5, 33.8, 34.2}) {
+            said("look", batches.batch(milk, Origin.REAL, peak, 4), "--age", "24h", "--bloom", "streaks");
+        }
+        Said said = said("learn");
+        assertTrue(said.out().contains("0 marked, 5 fine."), said.out());
+        assertTrue(said.out().contains("5 marked, 0 fine."), said.out());
+        assertFalse(said.out().contains("Goes with marks"), said.out());
+    }
+
+    @Test
+    void aBatchCountsOnceHoweverOftenItIsThereAndLookedAt() throws Exception {
+        String session = looked(Origin.REAL, 33.5, "none");
+        said("look", session, "--age", "7d", "--bloom", "streaks");
+        Path file = home.resolve("sessions").resolve(session + ".tempering.jsonl");
+        Path looks = home.resolve("sessions").resolve(session + ".looks.jsonl");
+        Files.copy(file, file.resolveSibling(session + "-copy.tempering.jsonl"));
+        Files.copy(looks, looks.resolveSibling(session + "-copy.looks.jsonl"));
+        Said said = said("learn");
+        assertTrue(said.out().contains("1 batch looked at"), said.out());
+        assertTrue(said.out().contains("1 marked, 0 fine."), said.out());
+        assertTrue(
+                said.err().contains(session + "-copy.tempering.jsonl: This is the same batch as " + session),
+                said.err());
+    }
+
+    @Test
+    void batchesOfOthersDoNotCount() throws Exception {
+        looked(Origin.REAL, 31.6, "none");
+        Path theirs = home.resolve("theirs");
+        String sent = new BarSessions(theirs).batch(Origin.REAL, 34, 4);
+        Path file = theirs.resolve("sessions").resolve(sent + ".tempering.jsonl");
+        Said.by("look", sent, "--age", "24h", "--bloom", "streaks", "--data", theirs.toString());
+        assertEquals(0, said("import", file.toString()).exit());
+        assertTrue(Files.exists(home.resolve("sent").resolve(sent + ".looks.jsonl")));
+        Said said = said("learn");
+        assertTrue(said.out().contains("1 batch looked at"), said.out());
+        assertTrue(said.out().contains("0 marked, 1 fine."), said.out());
+    }
+
+    @Test
+    void anUnknownChocolateIsASlipAndNotTooFewLooks() throws Exception {
+        looked(Origin.REAL, 31.6, "none");
+        said("learn", "--chocolate", "drak")
+                .refuses(
+                        2, "--chocolate was \"drak\", and no recipe", "Nothing was learned.", "Say one of: dark, milk");
+        Said known = said("learn", "--chocolate", "milk");
+        assertEquals(0, known.exit());
+        assertTrue(known.out().contains("no looks at bars of milk are kept yet"), known.out());
+        assertTrue(known.out().contains("Looked at so far: dark."), known.out());
+    }
+
+    @Test
+    void aSessionThatCannotBeReadIsNamedAndTheRestCounts() throws Exception {
+        looked(Origin.REAL, 31.6, "none");
+        String second = looked(Origin.REAL, 32.5, "none");
+        Path file = home.resolve("sessions").resolve(second + ".tempering.jsonl");
+        Files.writeString(file, "rubbish\n");
+        Said said = said("learn");
+        assertEquals(1, said.exit());
+        assertTrue(said.err().contains(second), said.err());
+        assertTrue(said.out().contains("1 batch looked at, 1 of use here."), said.out());
+        assertEquals("rubbish\n", Files.readString(file));
+    }
+
+    @Test
+    void ownBowlsStandBesideWithWhatTheyRestOn() throws Exception {
+        Usual turn = Usual.NEVER.and(Math.log(20)).and(Math.log(22)).and(Math.log(25));
+        Taught taught = new Taught(
+                OptionalDouble.of(800),
+                Optional.of(new LearnedCoast(60, 0.2, 9)),
+                new BowlAnswers(turn, Usual.NEVER.and(Math.log(0.2)), Usual.NEVER),
+                3,
+                Instant.parse("2026-01-10T10:00:00Z"),
+                Optional.empty());
+        new Bowls(home.resolve("bowls"))
+                .keep(KeptBowl.named("Demo steel", BowlMaterial.STEEL).taught(taught));
+        looked(Origin.REAL, 31.6, "none");
+        String out = said("learn").out();
+        assertTrue(
+                out.contains(
+                        "  Demo steel, 800 g: coasts about 1.0 °C at 1.0 °C/min, 9 times in 10 between 0.7 °C and 1.4 °C,"
+                                + " a coast time of 60 s (43 to 83 s)"),
+                out);
+        // ln 20, 22, 25: mean 3.0882, s 0.1118, t(0.95, 2) = 2.920: 21.9 s and a factor of 1.2075 either way.
+        assertTrue(out.contains("falls in full after 22 s (9 times in 10 18 to 27 s), 3 batches"), out);
+        assertTrue(out.contains("a time constant of 5.0 min (from too few batches to say how surely), 1 batch"), out);
+        assertTrue(out.contains("9 lifts in 3 batches."), out);
+        String json = said("learn", "--json").out();
+        assertTrue(json.contains("{\"bowl\":\"demo-steel\",\"amount_g\":800,\"coast_s\":60"), json);
+        assertFalse(said("learn", "--practice").out().contains("Demo steel"));
     }
 }

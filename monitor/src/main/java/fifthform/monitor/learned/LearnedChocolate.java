@@ -1,5 +1,9 @@
-package fifthform.monitor.app;
+package fifthform.monitor.learned;
 
+import fifthform.curves.contrast.Bars;
+import fifthform.curves.contrast.BatchTraits;
+import fifthform.curves.contrast.Comparison;
+import fifthform.curves.contrast.LookedBatch;
 import fifthform.curves.learning.HeatDose;
 import fifthform.curves.learning.LeftOut;
 import fifthform.curves.learning.Outcome;
@@ -18,9 +22,16 @@ import java.util.Optional;
  * @param published the recipe that the limit is compared with and the heat counted by
  * @param inForceCelsius melt-out of the recipe that a batch of this id begins with today, °C
  * @param batches all with looks, oldest first
- * @param limit what those that count say together
+ * @param limit what those that count say together of heat
+ * @param comparison what differs between marked and fine ones
  */
-record LearnedChocolate(String id, Recipe published, double inForceCelsius, List<Batch> batches, OwnLimit limit) {
+public record LearnedChocolate(
+        String id,
+        Recipe published,
+        double inForceCelsius,
+        List<Batch> batches,
+        OwnLimit limit,
+        Comparison comparison) {
     /**
      * One batch.
      *
@@ -28,20 +39,26 @@ record LearnedChocolate(String id, Recipe published, double inForceCelsius, List
      * @param start when it began
      * @param dose its heat; empty where none was seen
      * @param outcome how its bars came out; empty where the looks do not say
-     * @param leftOut why it does not count; empty where it does
+     * @param leftOut why it says nothing of the limit; empty where it does
+     * @param traits by which it is held against others
+     * @param bars how its bars stand by the latest look; empty where no look tells
      */
-    record Batch(
+    public record Batch(
             String session,
             Instant start,
             Optional<HeatDose> dose,
             Optional<Outcome> outcome,
-            Optional<LeftOut> leftOut) {
-        Batch {
+            Optional<LeftOut> leftOut,
+            BatchTraits traits,
+            Optional<Bars> bars) {
+        public Batch {
             Objects.requireNonNull(session, "session");
             Objects.requireNonNull(start, "start");
             Objects.requireNonNull(dose, "dose");
             Objects.requireNonNull(outcome, "outcome");
             Objects.requireNonNull(leftOut, "leftOut");
+            Objects.requireNonNull(traits, "traits");
+            Objects.requireNonNull(bars, "bars");
         }
 
         Optional<TriedBatch> tried() {
@@ -50,21 +67,26 @@ record LearnedChocolate(String id, Recipe published, double inForceCelsius, List
         }
     }
 
-    LearnedChocolate {
+    public LearnedChocolate {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(published, "published");
         batches = List.copyOf(batches);
         Objects.requireNonNull(limit, "limit");
+        Objects.requireNonNull(comparison, "comparison");
     }
 
     static LearnedChocolate of(Recipe published, double inForceCelsius, List<Batch> batches) {
         List<TriedBatch> tried =
                 batches.stream().map(Batch::tried).flatMap(Optional::stream).toList();
+        List<LookedBatch> looked = batches.stream()
+                .flatMap(batch -> batch.bars().map(bars -> new LookedBatch(batch.traits(), bars)).stream())
+                .toList();
         return new LearnedChocolate(
                 published.id(),
                 published,
                 inForceCelsius,
                 batches,
-                OwnLimit.learned(published.meltOut().limitCelsius(), tried));
+                OwnLimit.learned(published.meltOut().limitCelsius(), tried),
+                Comparison.of(published, looked));
     }
 }

@@ -1,0 +1,69 @@
+package fifthform.monitor.texts;
+
+/** What differs between batches whose bars were marked and those whose were fine. */
+public enum LearnedText implements Text {
+    /** {0} the chocolate, {1} marked, {2} fine. */
+    HELD_AGAINST,
+    /** {0} how many of each. */
+    TOO_FEW,
+    /** {0} how many more, {1} of them marked, {2} fine. */
+    LOOKS_NEEDED,
+    /** {0} the trait, {1} middle of the marked ones, {2} how many, {3} middle of the fine ones, {4} how many. */
+    GOES_WITH,
+    /** {0} the trait, {1} how many of the marked, {2} of how many, {3} how many of the fine, {4} of how many. */
+    GOES_WITH_COUNTS,
+    /** {0} more or less by so much, {1} from, {2} to. */
+    DIFFERENCE,
+    /** {0} how likely by chance. */
+    BY_CHANCE,
+    /** {0} how much. */
+    MORE,
+    /** {0} how much. */
+    LESS,
+    CAUTION,
+    NOTHING_DIFFERS,
+    /** {0} traits. */
+    NOT_SURELY,
+    /** {0} traits. */
+    UNTOLD,
+
+    // One thing to try.
+    /** {0} what. */
+    SUGGESTION,
+    SUGGESTION_NONE,
+    SUGGESTION_OUTSIDE,
+    /** {0} °C. */
+    TRY_HEAT_AT_MOST,
+    /** {0} °C. */
+    TRY_HEAT_AT_LEAST,
+    /** {0} °C. */
+    TRY_LOWEST_AT_MOST,
+    /** {0} °C. */
+    TRY_LOWEST_AT_LEAST,
+    /** {0} min. */
+    TRY_COOL_MINUTES_AT_MOST,
+    /** {0} min. */
+    TRY_COOL_MINUTES_AT_LEAST,
+    /** {0} °C. */
+    TRY_POURING_AT_MOST,
+    /** {0} °C. */
+    TRY_POURING_AT_LEAST,
+    TRY_SEED,
+    TRY_NO_SEED,
+    TRY_FRIDGE,
+    TRY_NO_FRIDGE,
+
+    // The traits.
+    HEAT,
+    LOWEST,
+    COOL_MINUTES,
+    POURING,
+    SEED,
+    FRIDGE,
+
+    /** {0} minutes. */
+    MINUTES,
+    /** {0} in a hundred. */
+    PERCENT,
+    LESS_THAN_A_TENTH_OF_A_PERCENT
+}
