@@ -122,7 +122,11 @@ final class WatchCommand implements Callable<Integer> {
         new LiveBatch(new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, choices, out(), err())
                 .watch(
                         new Screens(
-                                out(), err(), choices.theme(), settings.motion(), far ? Windows.WITH_FAR : Windows.ONE),
+                                out(),
+                                err(),
+                                choices.theme(),
+                                settings.motion(),
+                                far ? Windows.withFar(settings.sizes()) : Windows.ONE),
                         Optional.ofNullable(screen),
                         recipes,
                         around);

@@ -1,5 +1,7 @@
 package fifthform.monitor.chart;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -9,6 +11,7 @@ import javafx.scene.text.TextAlignment;
 final class Brush {
     private final GraphicsContext ink;
     private final double unit;
+    private final List<Written> written = new ArrayList<>();
 
     Brush(GraphicsContext ink, double unit) {
         this.ink = ink;
@@ -51,6 +54,12 @@ final class Brush {
         ink.setTextAlign(align);
         ink.setTextBaseline(VPos.CENTER);
         ink.fillText(words, x, middleY);
+        written.add(new Written(words, px(units)));
+    }
+
+    /** All words so far. */
+    List<Written> written() {
+        return List.copyOf(written);
     }
 
     /** The size in units, at most {@code units}, at which {@code words} are no wider than {@code pixels}. */

@@ -86,45 +86,31 @@ public final class LadderCanvas extends Canvas {
 
     /** One drawing of one ladder at one size. */
     private final class Drawing {
-        private final GraphicsContext ink;
         private final Brush brush;
         private final Ladder ladder;
-        private final double top;
-        private final double bottom;
+        private final Rails rails;
 
         Drawing(GraphicsContext ink, Ladder ladder) {
-            this.ink = ink;
             this.ladder = ladder;
             brush = new Brush(ink, unit);
-            top = brush.px(14);
-            bottom = getHeight() - brush.px(14);
+            rails = new Rails(ink, brush, ladder, palette, LEFT_WALL, RIGHT_WALL, getHeight());
         }
 
         double y(double shown) {
-            double share = (shown - ladder.bottomShown()) / (ladder.topShown() - ladder.bottomShown());
-            return bottom - Math.max(0, Math.min(1, share)) * (bottom - top);
+            return rails.y(shown);
         }
 
         void all() {
-            range();
+            rails.range();
             rungs();
-            limits();
+            rails.limits();
             names();
-            peak();
-            ladder.nowShown().ifPresent(this::now);
-        }
-
-        void range() {
-            double high = y(ladder.bandHighShown());
-            double width = brush.px(RIGHT_WALL - LEFT_WALL);
-            double height = y(ladder.bandLowShown()) - high;
-            brush.box(brush.px(LEFT_WALL), high, width, height, palette.panel());
-            brush.hatch(brush.px(LEFT_WALL), high, width, height, palette.hatch());
+            rails.peak();
+            rails.now(reading);
         }
 
         void rungs() {
-            for (double wall : new double[] {LEFT_WALL, RIGHT_WALL})
-                brush.line(brush.px(wall), top, brush.px(wall), bottom, palette.ink(), 3);
+            rails.walls();
             double step = ladder.stepShown();
             for (double rung = Math.ceil(ladder.bottomShown() / step) * step;
                     rung <= ladder.topShown() + 1e-9;
@@ -140,15 +126,6 @@ public final class LadderCanvas extends Canvas {
                         Typeface.REGULAR,
                         step < 1 ? 20 : 26,
                         palette.quiet());
-            }
-        }
-
-        void limits() {
-            for (Limit limit : ladder.limits()) {
-                if (limit.atShown() > ladder.topShown() || limit.atShown() < ladder.bottomShown()) continue;
-                double y = y(limit.atShown());
-                double units = limit.weight() == Limit.Weight.STRONG ? 6 : 3;
-                brush.line(brush.px(LEFT_WALL - 6), y, brush.px(RIGHT_WALL + 6), y, palette.limit(), units);
             }
         }
 
@@ -185,48 +162,6 @@ public final class LadderCanvas extends Canvas {
                     Typeface.REGULAR,
                     detailUnits,
                     palette.quiet());
-        }
-
-        void peak() {
-            if (ladder.peakShown().isEmpty()) return;
-            double x = brush.px((LEFT_WALL + RIGHT_WALL) / 2);
-            double y = y(ladder.peakShown().getAsDouble());
-            double low = y(ladder.peakLowShown().orElse(ladder.peakShown().getAsDouble()));
-            double high = y(ladder.peakHighShown().orElse(ladder.peakShown().getAsDouble()));
-            double half = brush.px(16);
-            brush.line(x, low, x, high, palette.forecast(), 5);
-            brush.line(x - half, low, x + half, low, palette.forecast(), 5);
-            brush.line(x - half, high, x + half, high, palette.forecast(), 5);
-            double radius = brush.px(9);
-            ink.setFill(palette.panel());
-            ink.fillOval(x - radius, y - radius, 2 * radius, 2 * radius);
-            ink.setStroke(palette.forecast());
-            ink.setLineWidth(brush.px(4));
-            ink.strokeOval(x - radius, y - radius, 2 * radius, 2 * radius);
-        }
-
-        /** A pointer; off the scale it points along the ladder, out of it. */
-        void now(double now) {
-            double y = y(now);
-            double tip = brush.px(LEFT_WALL - 4);
-            double length = brush.px(60);
-            double half = brush.px(17);
-            if (now > ladder.topShown() || now < ladder.bottomShown()) {
-                double out = now > ladder.topShown() ? -1 : 1;
-                double foot = y - out * length / 2;
-                pointer(new double[] {tip - half, tip - 2 * half, tip}, new double[] {y + out * brush.px(8), foot, foot
-                });
-            } else {
-                pointer(new double[] {tip - length, tip, tip - length}, new double[] {y - half, y, y + half});
-            }
-        }
-
-        void pointer(double[] x, double[] y) {
-            ink.setFill(reading == Reading.GOOD ? palette.ink() : palette.base());
-            ink.fillPolygon(x, y, 3);
-            ink.setStroke(palette.ink());
-            ink.setLineWidth(brush.px(reading == Reading.GOOD ? 1 : 4));
-            ink.strokePolygon(x, y, 3);
         }
     }
 

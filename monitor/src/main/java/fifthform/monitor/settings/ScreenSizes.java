@@ -46,6 +46,11 @@ public record ScreenSizes(Map<String, ScreenScale> scales, double metres) {
         return 2 * 1000 * metres * Math.tan(LEAST_RADIANS / 2);
     }
 
+    /** From how far letters of this height can be read, m: the inverse of {@link #leastMillimetres()}. */
+    static double metresFor(double millimetres) {
+        return millimetres / (2 * 1000 * Math.tan(LEAST_RADIANS / 2));
+    }
+
     public ScreenSizes with(String screen, ScreenScale scale) {
         Map<String, ScreenScale> all = new TreeMap<>(scales);
         all.put(screen, scale);

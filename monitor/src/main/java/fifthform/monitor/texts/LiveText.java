@@ -12,5 +12,7 @@ public enum LiveText implements Text {
     /** {0} the key's cap. */
     KEY_STUMBLED,
     SOUND_STUMBLED,
-    FAR_TITLE
+    FAR_TITLE,
+    /** {0} distance. */
+    FAR_READABLE
 }

@@ -41,6 +41,7 @@ public enum SetupText implements Text {
     CARD_VALUE,
     CARD_NOT_MEASURED,
     CARD_NEEDED,
+    CARD_FAR,
     CARD_INSIDE,
     SCREEN_TITLE,
     DISTANCE_TITLE,

@@ -49,6 +49,27 @@ final class BandBar extends Group {
         aside.place(band.aside(), tail, asideSize, 2, Words.Side.RIGHT);
     }
 
+    /** The same for a far display: in capitals of {@code c} pixels, with {@code forAside} pixels at its right end. */
+    void layFar(Band band, Box box, double c, double forAside) {
+        dress(band.tone());
+        say(band);
+        plate.setX(box.x());
+        plate.setY(box.y());
+        plate.setWidth(box.width());
+        plate.setHeight(box.height());
+        plate.setStrokeWidth(c * 0.12);
+        boolean signed = band.tone() != Tone.CALM && band.tone() != Tone.CUE;
+        sign.draw(band.tone(), band.direction(), box.x() + 2.4 * c, box.middle(), 1.4 * c);
+        double inset = band.tone() == Tone.CALM ? 0 : c;
+        double left = box.x() + (signed ? 4.6 * c : inset);
+        double right = box.right() - inset;
+        double gap = forAside > 0 ? c : 0;
+        Box head = new Box(left, box.y() + 0.4 * c, right - left - forAside - gap, box.height() - 0.8 * c);
+        headline.place(band.headline(), head, 4 * c, 3, Words.Side.LEFT);
+        Box tail = new Box(right - forAside, head.y(), Math.max(1, forAside), head.height());
+        aside.place(band.aside(), tail, 1.25 * c / Words.CAPITAL, 2, Words.Side.RIGHT);
+    }
+
     /** Only the symbol ever blinks, never the words. */
     void blink(boolean lit) {
         sign.setOpacity(lit ? 1 : 0.12);

@@ -1,6 +1,7 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.settings.ScreenSizes;
 import fifthform.monitor.texts.LiveText;
 import java.util.List;
 import javafx.geometry.Rectangle2D;
@@ -13,20 +14,20 @@ final class FarWindow {
     private final Stage stage = new Stage();
     private final FarScreen screen;
 
-    private FarWindow(Theme theme) {
-        screen = new FarScreen(theme);
+    private FarWindow(Theme theme, Screen on, ScreenSizes sizes) {
+        screen = new FarScreen(theme, ScreenGuess.scale(on, sizes), sizes);
     }
 
     /** Shows it; closing it ends nothing but itself. */
-    static FarWindow show(Theme theme, WatchPicture picture) {
-        FarWindow window = new FarWindow(theme);
+    static FarWindow show(Theme theme, ScreenSizes sizes, WatchPicture picture) {
         List<Screen> screens = Screen.getScreens();
         Screen primary = Screen.getPrimary();
-        Rectangle2D desk = screens.stream()
+        Screen on = screens.stream()
                 .filter(other -> !other.equals(primary))
                 .findFirst()
-                .orElse(primary)
-                .getVisualBounds();
+                .orElse(primary);
+        Rectangle2D desk = on.getVisualBounds();
+        FarWindow window = new FarWindow(theme, on, sizes);
         Stage stage = window.stage;
         stage.setScene(new Scene(window.screen, desk.getWidth(), desk.getHeight()));
         stage.setTitle(LiveText.FAR_TITLE.say());

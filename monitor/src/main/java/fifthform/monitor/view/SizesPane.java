@@ -1,5 +1,6 @@
 package fifthform.monitor.view;
 
+import fifthform.monitor.settings.FarLetters;
 import fifthform.monitor.settings.ScreenScale;
 import fifthform.monitor.settings.ScreenSizes;
 import fifthform.monitor.setup.SettingTable;
@@ -18,7 +19,6 @@ import javafx.stage.Screen;
 
 /** How screens look, how large they really are, and from how far they are read. */
 final class SizesPane extends SetupPane {
-    private static final double MILLIMETRES_AN_INCH = 25.4;
     private static final double NARROWEST = 150;
     private static final double WIDEST = 1100;
 
@@ -28,6 +28,7 @@ final class SizesPane extends SetupPane {
     private final StackPane card = new StackPane(new Label(SetupText.CARD_INSIDE.say()));
     private final Label measured = words("");
     private final Label needed = words("");
+    private final Label far = words("");
     private final Button usual = new Button(SetupText.USUAL.say());
     private boolean filling;
 
@@ -55,7 +56,7 @@ final class SizesPane extends SetupPane {
         getChildren().add(heading(SetupText.SCREEN_TITLE));
         getChildren().addAll(rows.subList(0, 3));
         getChildren().addAll(heading(SetupText.CARD_TITLE), words(SetupText.CARD_WORDS.say()), slider, card);
-        getChildren().addAll(bar(measured, usual), heading(SetupText.DISTANCE_TITLE), rows.get(3), needed);
+        getChildren().addAll(bar(measured, usual), heading(SetupText.DISTANCE_TITLE), rows.get(3), needed, far);
         show();
     }
 
@@ -89,7 +90,8 @@ final class SizesPane extends SetupPane {
         filling = true;
         rows.forEach(SettingRow::show);
         Rectangle2D bounds = screen.get().getBounds();
-        Optional<ScreenScale> known = desk().settings().sizes().of(bounds.getWidth(), bounds.getHeight());
+        Optional<ScreenScale> known =
+                ScreenGuess.measured(screen.get(), desk().settings().sizes());
         ScreenScale scale = known.orElseGet(this::guess);
         if (Math.abs(slider.getValue() - scale.cardPixels()) >= 0.5) slider.setValue(scale.cardPixels());
         frame(scale.cardPixels());
@@ -105,11 +107,14 @@ final class SizesPane extends SetupPane {
                 figure(desk().settings().sizes().metres(), 1),
                 figure(millimetres, 1),
                 Long.toString(Math.round(scale.pixels(millimetres)))));
+        far.setText(
+                SetupText.CARD_FAR.say(figure(FarLetters.farthest(bounds.getWidth(), bounds.getHeight(), scale), 1)));
         filling = false;
     }
 
     private ScreenScale guess() {
-        double guessed = screen.get().getDpi() / MILLIMETRES_AN_INCH;
+        double guessed =
+                ScreenGuess.scale(screen.get(), desk().settings().sizes()).pixelsPerMillimetre();
         double least = NARROWEST / ScreenScale.CARD_MILLIMETRES;
         return new ScreenScale(Math.max(least, Math.min(WIDEST / ScreenScale.CARD_MILLIMETRES, guessed)));
     }

@@ -6,6 +6,7 @@ import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.settings.Motion;
+import fifthform.monitor.settings.ScreenSizes;
 import fifthform.monitor.view.WatchScreen.Light;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -37,11 +38,17 @@ public final class WatchWindow {
     private Optional<FarWindow> far = Optional.empty();
     private long drawn = Long.MIN_VALUE;
 
-    /** How many windows there are. */
-    public enum Windows {
-        ONE,
-        /** And one for a display across the kitchen. */
-        WITH_FAR
+    /**
+     * How many windows there are.
+     *
+     * @param far real sizes and distances for a further one, for a display across the kitchen
+     */
+    public record Windows(Optional<ScreenSizes> far) {
+        public static final Windows ONE = new Windows(Optional.empty());
+
+        public static Windows withFar(ScreenSizes sizes) {
+            return new Windows(Optional.of(sizes));
+        }
     }
 
     private WatchWindow(ScreenFeed feed, Theme theme, Motion motion) {
@@ -76,8 +83,8 @@ public final class WatchWindow {
     static WatchWindow in(Stage stage, ScreenFeed feed, Theme theme, Motion motion, Windows windows) {
         WatchWindow window = new WatchWindow(feed, theme, motion);
         window.fill(stage);
-        if (windows == Windows.WITH_FAR) {
-            FarWindow far = FarWindow.show(theme, feed.pictureNow());
+        if (windows.far().isPresent()) {
+            FarWindow far = FarWindow.show(theme, windows.far().get(), feed.pictureNow());
             // Whichever window has the focus: a key means what it always means.
             KeyPresses.listen(far.scene(), feed.letters(), feed.assigned(), window::pressed);
             window.far = Optional.of(far);

@@ -115,6 +115,14 @@ final class Words extends Text {
         return one.getLayoutBounds().getHeight() / MEASURED;
     }
 
+    /** Width of {@code words} broken into so many lines, pixels. */
+    static double widthOf(String words, Typeface face, double sizePixels, int lines) {
+        return Lines.balanced(words, lines, line -> widthOf(line, face, sizePixels)).stream()
+                .mapToDouble(line -> widthOf(line, face, sizePixels))
+                .max()
+                .orElse(0);
+    }
+
     /** Width of {@code words} on one line, pixels. */
     static double widthOf(String words, Typeface face, double sizePixels) {
         return words.isEmpty() ? 0 : face.width(words, sizePixels);

@@ -13,11 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import javafx.application.Platform;
-import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,34 +100,5 @@ class WatchPicturesTest {
             for (int x = 0; x < image.getWidth(); x += 2)
                 seen.add(image.getPixelReader().getArgb(x, y));
         return seen.size();
-    }
-
-    static Stream<Arguments> far() {
-        return Stream.of(Theme.values())
-                .flatMap(theme -> Stream.of(Moments.liftNow(), Moments.unplugged(), Moments.crystals())
-                        .map(picture -> Arguments.of(theme, picture)));
-    }
-
-    @ParameterizedTest(name = "{0}")
-    @MethodSource("far")
-    void aPictureForTheFarDisplay(Theme theme, WatchPicture picture) throws Exception {
-        CompletableFuture<WritableImage> image = new CompletableFuture<>();
-        Platform.runLater(() -> {
-            try {
-                FarScreen screen = new FarScreen(theme);
-                new Scene(screen, 1920, 1080);
-                screen.show(picture);
-                screen.applyCss();
-                screen.layout();
-                image.complete(screen.snapshot(null, null));
-            } catch (Throwable failed) {
-                image.completeExceptionally(failed);
-            }
-        });
-        WritableImage drawn = image.get(60, TimeUnit.SECONDS);
-        String name = theme.name().toLowerCase(Locale.ROOT) + "-"
-                + picture.band().tone().name().toLowerCase(Locale.ROOT);
-        Png.write(drawn, FOLDER.resolve("far-" + name + ".png"));
-        assertTrue(colours(drawn) > 20, "an almost empty picture");
     }
 }

@@ -9,6 +9,7 @@ import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.settings.Motion;
+import fifthform.monitor.settings.ScreenSizes;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
@@ -145,8 +146,8 @@ class WatchWindowTest {
 
     @Test
     void theFarWindowShowsWhatMattersAndClosingItEndsNothing(FxRobot robot) throws Exception {
-        robot.interact(
-                () -> WatchWindow.in(new Stage(), feed(), Theme.BRIGHT, Motion.BLINKING, WatchWindow.Windows.WITH_FAR));
+        robot.interact(() -> WatchWindow.in(
+                new Stage(), feed(), Theme.BRIGHT, Motion.BLINKING, WatchWindow.Windows.withFar(ScreenSizes.USUAL)));
         Stage far = far(robot);
         assertTrue(farShows(far, "Lift the bowl now"));
         picture.set(Moments.cooling());

@@ -1,0 +1,141 @@
+package fifthform.monitor.chart;
+
+import fifthform.monitor.chart.LadderCanvas.Reading;
+import fifthform.monitor.model.WatchPicture.Ladder;
+import fifthform.monitor.model.WatchPicture.Limit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+
+/**
+ * The ladder of limits for somebody across the kitchen: no words smaller than asked for. What does not fit at that size is
+ * said shorter, then left out, the thin limits first.
+ */
+public final class FarLadder extends Canvas {
+    /** Lengths in parts of the letters: a font of 40 units. */
+    private static final double FONT = 40;
+
+    private static final double LEFT_WALL = 72;
+    private static final double RIGHT_WALL = 158;
+    private static final double NAMES = 178;
+
+    /** Distance of two labels in parts of their font. */
+    private static final double PITCH = 1.15;
+
+    private Optional<Ladder> shown = Optional.empty();
+    private Reading reading = Reading.GOOD;
+    private Palette palette = Palette.BRIGHT;
+    private double fontPixels = FONT;
+    private List<Written> written = List.of();
+
+    public FarLadder() {
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    }
+
+    /** Shows {@code ladder} with letters of this font, pixels. */
+    public void show(Ladder ladder, Reading quality, double width, double height, double font) {
+        shown = Optional.of(ladder);
+        reading = quality;
+        fontPixels = font;
+        setWidth(width);
+        setHeight(height);
+        setAccessibleText(LadderCanvas.spoken(ladder));
+        draw();
+    }
+
+    /** Takes the theme's colours. */
+    public void colour(Palette colours) {
+        palette = colours;
+        draw();
+    }
+
+    /** What stands on it and how large. */
+    public List<Written> written() {
+        return written;
+    }
+
+    /** The width it would like: room for its longest label, pixels. */
+    public static double wish(Ladder ladder, double font) {
+        double widest = labels(ladder).stream()
+                .mapToDouble(label -> Typeface.BOLD.width(label.words(), font))
+                .max()
+                .orElse(0);
+        return NAMES * font / FONT + widest + 2;
+    }
+
+    private void draw() {
+        GraphicsContext ink = getGraphicsContext2D();
+        ink.clearRect(0, 0, getWidth(), getHeight());
+        if (getHeight() <= 0 || shown.isEmpty()) return;
+        Ladder ladder = shown.get();
+        Brush brush = new Brush(ink, fontPixels / FONT);
+        Rails rails = new Rails(ink, brush, ladder, palette, LEFT_WALL, RIGHT_WALL, getHeight());
+        rails.range();
+        rails.walls();
+        rails.limits();
+        names(brush, rails, ladder);
+        rails.peak();
+        rails.now(reading);
+        written = brush.written();
+    }
+
+    private void names(Brush brush, Rails rails, Ladder ladder) {
+        double room = getWidth() - brush.px(NAMES);
+        List<Label> labels = new ArrayList<>();
+        for (Label label : labels(ladder))
+            if (label.limit().filter(limit -> !rails.isOnScale(limit)).isEmpty())
+                label.fitting(room, fontPixels).ifPresent(labels::add);
+        double pitch = fontPixels * PITCH;
+        while (!labels.isEmpty() && labels.size() * pitch > getHeight()) labels.remove(labels.size() - 1);
+        labels.sort(Comparator.comparingDouble(label -> rails.y(label.atShown())));
+        double[] wished =
+                labels.stream().mapToDouble(label -> rails.y(label.atShown())).toArray();
+        double[] size = labels.stream().mapToDouble(label -> pitch).toArray();
+        double[] placed = LabelStack.spread(wished, size, 0, getHeight());
+        for (int i = 0; i < placed.length; i++)
+            brush.words(
+                    labels.get(i).words(),
+                    brush.px(NAMES),
+                    placed[i],
+                    TextAlignment.LEFT,
+                    labels.get(i).face(),
+                    FONT,
+                    palette.ink());
+    }
+
+    /** From the most to the least needed. */
+    private static List<Label> labels(Ladder ladder) {
+        List<Label> labels = new ArrayList<>();
+        if (!ladder.bandDetail().isEmpty() || !ladder.bandName().isEmpty()) {
+            double middle = (ladder.bandLowShown() + ladder.bandHighShown()) / 2;
+            String figures = ladder.bandDetail().isEmpty() ? ladder.bandName() : ladder.bandDetail();
+            labels.add(new Label(figures, figures, middle, Optional.empty()));
+        }
+        ladder.limits().stream().sorted(Comparator.comparing(Limit::weight)).forEach(limit -> labels.add(of(limit)));
+        return labels;
+    }
+
+    private static Label of(Limit limit) {
+        String figure = String.format(Locale.ROOT, "%.1f", limit.atShown());
+        return new Label(figure + " " + limit.name(), figure, limit.atShown(), Optional.of(limit));
+    }
+
+    /** Words beside the ladder, and shorter ones. */
+    private record Label(String words, String shorter, double atShown, Optional<Limit> limit) {
+        Typeface face() {
+            return limit.isEmpty() ? Typeface.BOLD : Typeface.REGULAR;
+        }
+
+        Optional<Label> fitting(double room, double font) {
+            if (face().width(words, font) <= room) return Optional.of(this);
+            if (face().width(shorter, font) > room) return Optional.empty();
+            return Optional.of(new Label(shorter, shorter, atShown, limit));
+        }
+    }
+}
