@@ -32,6 +32,12 @@ public sealed interface Beginning {
         return this instanceof InTemper;
     }
 
+    /** The word in answers to scripts: {@code whole}, {@code again} or {@code in-temper}. */
+    default String word() {
+        if (isInTemper()) return "in-temper";
+        return again().isPresent() ? "again" : "whole";
+    }
+
     /** The batch whose bars these are. */
     default Optional<String> again() {
         return this instanceof Again bars ? Optional.of(bars.session()) : Optional.empty();

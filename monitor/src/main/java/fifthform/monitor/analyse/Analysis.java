@@ -1,5 +1,6 @@
 package fifthform.monitor.analyse;
 
+import fifthform.curves.cue.Held;
 import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Step;
@@ -9,11 +10,13 @@ import fifthform.curves.input.Tick;
 import fifthform.curves.review.Causes;
 import fifthform.curves.review.Tally;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.intake.Ticks;
 import fifthform.monitor.json.JsonLine;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -76,15 +79,35 @@ public final class Analysis {
 
     /** The closing line. */
     public String summary() {
+        return summary(List.of());
+    }
+
+    /** The closing line, with the sessions that were made from this batch's bars. */
+    public String summary(List<String> againIn) {
         Setup inForce = state.setupInForce(setup);
-        return new JsonLine()
+        JsonLine line = new JsonLine()
                 .text("session", session)
                 .object("summary", BatchFigures.of(inForce, tally, start))
                 .object("bowl", bowl(inForce.bowl()))
                 .objects(
                         "causes",
                         causes.all().stream().map(c -> CauseLine.of(c, start)).toList())
-                .end();
+                .text("begins", setup.beginning().word());
+        setup.beginning().again().ifPresent(from -> line.text("again", from));
+        if (!againIn.isEmpty()) line.texts("again_in", againIn);
+        setup.holding()
+                .ifPresent(plan -> line.object("hold", hold(plan, state.cues().held())));
+        return line.end();
+    }
+
+    /** What was planned, and what came of it. */
+    private JsonLine hold(Holding plan, Held held) {
+        JsonLine line = new JsonLine()
+                .number("planned_s", BatchFigures.seconds(plan.time()), PLACES)
+                .text("warm_by", plan.warmth().word())
+                .number("held_s", held.since().isPresent() ? BatchFigures.seconds(held.time(state.at())) : 0, PLACES);
+        if (held.since().isPresent()) line.number("in_range_fraction", held.insideFraction(), PLACES);
+        return line;
     }
 
     /** Which bowl it was, and what is known of its coast by now. */

@@ -10,6 +10,7 @@ import fifthform.monitor.intake.CsvTape;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.store.MadeAgain;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
 import java.io.BufferedReader;
@@ -124,7 +125,7 @@ final class AnalyseCommand implements Callable<Integer> {
             analysis.take(input);
             if (isReading(setup, input)) line(analysis, seconds(Duration.between(start, input.at())));
         });
-        out().println(analysis.summary());
+        out().println(analysis.summary(MadeAgain.from(file, session.header().session())));
         return session.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 

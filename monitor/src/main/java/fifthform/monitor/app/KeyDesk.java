@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.Dip;
+import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Undoable;
 import fifthform.curves.input.AlarmId;
@@ -319,13 +320,14 @@ final class KeyDesk implements Consumer<Key> {
         } else if (cues.isOpen(CueId.SEED_NOW)) {
             seeded(cues.open().get(CueId.SEED_NOW).figure().orElseThrow());
         } else if (cues.isOpen(CueId.TOUCH_OF_WARM_AIR)) {
-            say("Good: a touch of warm air needs no key; the curve shows what it gave");
+            levers.hands().ifPresentOrElse(hands -> blow(cues, hands), () -> say(LiveText.WARM_AIR_NEEDS_NO_KEY.say()));
         } else if (cues.isOpen(CueId.WARM_UP)) {
             moved(Place.BATH, at);
         } else if (cues.isOpen(CueId.MELT_FIRST)) {
             act(new PhaseConfirmed(at, Phase.MELT), "Melting again");
         } else if (isHoldOnly(cues)) {
-            say("Good: nothing more need be said");
+            levers.hands().ifPresent(hands -> turnBox(cues, hands));
+            say(LiveText.NOTHING_MORE_TO_SAY.say());
         } else if (cues.isOpen(CueId.TOUCH_OF_WARMTH)) {
             moved(Place.BATH, at);
         } else if (cues.isOpen(CueId.PUT_BACK)) {
@@ -342,6 +344,22 @@ final class KeyDesk implements Consumer<Key> {
             ask(keys.fill("Below the working range: press <step-done> again to end the rewarm here"), Key.STEP_DONE);
         } else {
             phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
+        }
+    }
+
+    private void blow(CueBoard cues, OwnHands hands) {
+        OpenCue asked = cues.open().get(CueId.TOUCH_OF_WARM_AIR);
+        double seconds = asked.figure().orElse(0);
+        hands.blow(asked.since(), seconds);
+        say(LiveText.BLOWING.say(Long.toString(Math.round(seconds))));
+    }
+
+    private static void turnBox(CueBoard cues, OwnHands hands) {
+        for (CueId turn : List.of(CueId.BOX_WARMER, CueId.BOX_COOLER)) {
+            OpenCue asked = cues.open().get(turn);
+            if (asked == null) continue;
+            double kelvin = asked.figure().orElse(0);
+            hands.turnBox(asked.since(), turn == CueId.BOX_WARMER ? kelvin : -kelvin);
         }
     }
 

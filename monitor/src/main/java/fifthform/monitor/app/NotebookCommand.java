@@ -5,6 +5,7 @@ import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.notebook.Bin;
 import fifthform.monitor.notebook.Condition;
 import fifthform.monitor.notebook.Ended;
+import fifthform.monitor.notebook.Links;
 import fifthform.monitor.notebook.Notebook;
 import fifthform.monitor.notebook.NotebookDesk;
 import fifthform.monitor.notebook.NotebookLines;
@@ -137,7 +138,7 @@ final class NotebookCommand implements Callable<Integer> {
         List<BatchRow> all = all(notebook);
         Instant now = Instant.now();
         List<BatchRow> rows = filter.of(all, units, now).stream().sorted(order).toList();
-        if (json) rows.stream().map(NotebookLines::json).forEach(out()::println);
+        if (json) rows.stream().map(row -> NotebookLines.json(row, all)).forEach(out()::println);
         else tell(all, rows, filter, units, now);
         boolean damaged = rows.stream()
                 .anyMatch(row -> row.condition() == Condition.UNREADABLE || row.condition() == Condition.IN_PART);
@@ -177,6 +178,7 @@ final class NotebookCommand implements Callable<Integer> {
         if (practised > 0)
             out().println(NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised)) + " Show them with --practice.");
         if (rows.isEmpty()) return;
+        Links.sentences(rows, all).forEach(out()::println);
         Reminders.lines(rows, now).forEach(out()::println);
         Together.sentences(rows).forEach(out()::println);
         for (BatchRow row : rows) if (!row.trouble().isEmpty()) err().println(row.name() + ": " + row.trouble());

@@ -9,6 +9,7 @@ import fifthform.curves.whatif.PastLift;
 import fifthform.curves.whatif.Rerun;
 import fifthform.monitor.intake.SessionClock;
 import fifthform.monitor.intake.TapeInputs;
+import fifthform.monitor.model.AgainWords;
 import fifthform.monitor.model.BowlLine;
 import fifthform.monitor.model.CauseWords;
 import fifthform.monitor.model.ClosingLine;
@@ -26,6 +27,7 @@ import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.store.MadeAgain;
 import fifthform.monitor.store.Session;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -124,6 +126,10 @@ final class ReplayCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         out.println(ClosingLine.of(last.setup(), last.tally(), units));
         HoldLine.closing(last.setup(), last.state()).ifPresent(out::println);
+        AgainWords.links(
+                        session.header().setup().beginning(),
+                        MadeAgain.from(file, session.header().session()))
+                .forEach(out::println);
         SurvivedWords.closing(last, units, session.header().zone()).forEach(out::println);
         Bowl bowl = last.setup().bowl();
         out.println("Of the bowl: "

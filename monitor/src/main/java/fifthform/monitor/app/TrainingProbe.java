@@ -3,7 +3,9 @@ package fifthform.monitor.app;
 import fifthform.curves.input.Input;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.monitor.intake.SessionClock;
@@ -50,6 +52,16 @@ final class TrainingProbe implements ProbeChoice {
     }
 
     @Override
+    public Beginning beginning() {
+        return scenario.habits().plan().beginning();
+    }
+
+    @Override
+    public Optional<Holding> holding() {
+        return scenario.habits().plan().holding();
+    }
+
+    @Override
     public Optional<Bowl> bowl() {
         return Optional.of(scenario.bowl());
     }
@@ -71,9 +83,9 @@ final class TrainingProbe implements ProbeChoice {
 
     @Override
     public Wiring wire(SessionClock clock, Consumer<Input> hands) throws Refusal {
-        OwnHands own = new OwnHands();
+        OwnHands own = OwnHands.of(scenario.habits().plan());
         RunningKitchen kitchen = scenario.startWith(own, clock.instant());
-        Training begun = new Training(kitchen, own, recipe);
+        Training begun = new Training(kitchen, own, recipe, beginning(), holding());
         training.set(Optional.of(begun));
         PracticePace pace = new PracticePace(clock, speed, atCues);
         return PracticeProbe.wired(scenario, kitchen, clock, List.of(begun, pace), PracticeProbe.speed(pace))

@@ -75,6 +75,18 @@ public final class AgainWords {
         };
     }
 
+    /**
+     * The batch whose bars these were and those that its own were melted for, a sentence each.
+     *
+     * @param madeAgain sessions that were made from its bars
+     */
+    public static List<String> links(Beginning beginning, List<String> madeAgain) {
+        List<String> lines = new ArrayList<>();
+        beginning.again().ifPresent(from -> lines.add(HoldText.LINK_FROM.say(from)));
+        if (!madeAgain.isEmpty()) lines.add(HoldText.LINK_IN.say(String.join(", ", madeAgain)));
+        return lines;
+    }
+
     /** What kind of batch it is, for lists: empty for a whole one. */
     public static String kind(Beginning beginning) {
         if (beginning.isInTemper()) return HoldText.KIND_IN_TEMPER.say();

@@ -314,7 +314,8 @@ public final class WatchModel {
         Optional<String> held = new HoldLine(snapshot.setup(), state).line(look.zone());
         // Alarms fill their strip after an overshoot, and this must not be what is left out.
         if (!crystals.survived().isEmpty()) return crystals.survived();
-        if (held.isPresent()) return held.get();
+        if (held.isPresent())
+            return crystals.question().isEmpty() ? held.get() : crystals.question() + " · " + held.get();
         if (!crystals.question().isEmpty()) return crystals.question() + " · " + bowl;
         // The word about the crystals says it already.
         if (crystals.isSaid() && news.equals(PROVE.say())) return bowl;

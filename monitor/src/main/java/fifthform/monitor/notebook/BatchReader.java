@@ -7,6 +7,7 @@ import fifthform.curves.input.Sample;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.review.Verdict;
+import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.analyse.Analysis;
@@ -101,6 +102,8 @@ final class BatchReader {
                 "",
                 OptionalDouble.empty(),
                 BatchKind.REAL,
+                Beginning.WHOLE,
+                Optional.empty(),
                 Duration.ZERO,
                 start,
                 Figures.NONE,
@@ -134,6 +137,8 @@ final class BatchReader {
                 setup.bowl().id(),
                 setup.bowl().amountGrams(),
                 BatchKind.of(setup),
+                setup.beginning(),
+                setup.holding(),
                 Duration.between(session.header().start(), session.lastAt()),
                 session.lastWall(),
                 summary.map(BatchReader::figures).orElse(Figures.NONE),

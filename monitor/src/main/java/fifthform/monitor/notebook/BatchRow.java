@@ -1,5 +1,7 @@
 package fifthform.monitor.notebook;
 
+import fifthform.curves.setup.Beginning;
+import fifthform.curves.setup.Holding;
 import fifthform.monitor.looks.KeptLook;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -8,6 +10,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -22,6 +25,8 @@ import java.util.OptionalDouble;
  * @param bowl the maker's name for the bowl; empty where it is not known
  * @param amountGrams mass of chocolate, g, where the maker said it
  * @param kind real or practice
+ * @param beginning what it began with
+ * @param holding the hold that was planned
  * @param length from the first to the last input
  * @param ended time of day when it was last written to
  * @param figures what it came to
@@ -41,6 +46,8 @@ public record BatchRow(
         String bowl,
         OptionalDouble amountGrams,
         BatchKind kind,
+        Beginning beginning,
+        Optional<Holding> holding,
         Duration length,
         Instant ended,
         Figures figures,
@@ -59,6 +66,8 @@ public record BatchRow(
         Objects.requireNonNull(bowl, "bowl");
         Objects.requireNonNull(amountGrams, "amountGrams");
         Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(beginning, "beginning");
+        Objects.requireNonNull(holding, "holding");
         Objects.requireNonNull(length, "length");
         Objects.requireNonNull(ended, "ended");
         Objects.requireNonNull(figures, "figures");

@@ -158,6 +158,11 @@ public final class NotebookDesk {
                 .count();
     }
 
+    /** The batches that were made from the bars of this one, oldest first. */
+    public List<String> madeFrom(BatchRow row) {
+        return Links.madeFrom(row, all());
+    }
+
     /** Ids of the chocolates there are. */
     public Set<String> chocolates() {
         return words(BatchRow::chocolateId);

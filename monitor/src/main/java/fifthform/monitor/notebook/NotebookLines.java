@@ -6,6 +6,7 @@ import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.NotebookText;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /** The notebook without a window: a table for people, a line each for scripts. */
@@ -64,8 +65,12 @@ public final class NotebookLines {
         return whole || plain.length() <= WIDEST ? plain : plain.substring(0, WIDEST - 1) + "…";
     }
 
-    /** A row as an answer to scripts; temperatures in °C. */
-    public static String json(BatchRow row) {
+    /**
+     * A row as an answer to scripts; temperatures in °C.
+     *
+     * @param all where batches that were made from its bars are looked for
+     */
+    public static String json(BatchRow row, Collection<BatchRow> all) {
         Figures figures = row.figures();
         JsonLine line = new JsonLine()
                 .text("session", row.name())
@@ -76,7 +81,14 @@ public final class NotebookLines {
                 .text("chocolate_name", row.chocolate())
                 .text("bowl", row.bowl())
                 .number("amount_g", row.amountGrams())
+                .text("begins", row.beginning().word())
                 .text("condition", row.condition().word());
+        row.beginning().again().ifPresent(from -> line.text("again", from));
+        List<String> made = Links.madeFrom(row, all);
+        if (!made.isEmpty()) line.texts("again_in", made);
+        row.holding()
+                .ifPresent(plan -> line.number("hold_min", plan.time().toMillis() / 60_000.0, PLACES)
+                        .text("warm_by", plan.warmth().word()));
         if (!row.trouble().isEmpty()) line.text("trouble", row.trouble());
         if (row.counts()) {
             line.number("minutes", row.length().toMillis() / 60_000.0, PLACES)

@@ -1,6 +1,8 @@
 package fifthform.monitor.notebook;
 
 import fifthform.curves.review.Verdict;
+import fifthform.curves.setup.Beginning;
+import fifthform.curves.setup.Holding;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
@@ -14,6 +16,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -25,6 +28,7 @@ import java.util.function.Function;
 final class RowText {
     private static final int PLACES = 6;
     private static final char ESCAPE = '\\';
+    private static final String IN_TEMPER = ":";
 
     private RowText() {}
 
@@ -57,6 +61,8 @@ final class RowText {
                 escaped(row.bowl()),
                 number(row.amountGrams()),
                 row.kind().word(),
+                beginning(row.beginning()),
+                holding(row.holding()),
                 Long.toString(row.length().toMillis()),
                 Long.toString(row.ended().toEpochMilli()),
                 number(figures.peakCelsius()),
@@ -77,6 +83,31 @@ final class RowText {
         return String.join("\t", fields);
     }
 
+    /** Empty for a whole batch, a colon alone for one in temper, which no session's name is. */
+    private static String beginning(Beginning beginning) {
+        return beginning.isInTemper()
+                ? IN_TEMPER
+                : beginning.again().map(RowText::escaped).orElse("");
+    }
+
+    private static Beginning beginning(String word) {
+        if (word.isEmpty()) return Beginning.WHOLE;
+        return word.equals(IN_TEMPER) ? new Beginning.InTemper() : new Beginning.Again(word);
+    }
+
+    private static String holding(Optional<Holding> holding) {
+        return holding.map(plan -> plan.time().toMillis() + " " + plan.warmth().word())
+                .orElse("");
+    }
+
+    private static Optional<Holding> holding(String words) {
+        if (words.isEmpty()) return Optional.empty();
+        String[] parts = words.split(" ", 2);
+        return Optional.of(new Holding(
+                Duration.ofMillis(Long.parseLong(parts[0])),
+                Holding.Warmth.fromWord(parts[1]).orElseThrow()));
+    }
+
     private static String number(OptionalDouble value) {
         return value.isPresent() ? Decimal.of(value.getAsDouble(), PLACES) : "";
     }
@@ -89,7 +120,12 @@ final class RowText {
     static Kept read(String text, Path folder) throws NoRow {
         try {
             return read(new Fields(text), folder);
-        } catch (UnreadableJson | DateTimeException | ArithmeticException | IllegalArgumentException e) {
+        } catch (UnreadableJson
+                | DateTimeException
+                | ArithmeticException
+                | IllegalArgumentException
+                | ArrayIndexOutOfBoundsException
+                | NoSuchElementException e) {
             throw new NoRow(String.valueOf(e.getMessage()), e);
         }
     }
@@ -104,6 +140,8 @@ final class RowText {
         String bowl = fields.text();
         OptionalDouble grams = fields.number();
         BatchKind kind = fields.word(BatchKind.values(), BatchKind::word);
+        Beginning beginning = beginning(fields.text());
+        Optional<Holding> holding = holding(fields.next());
         Duration length = Duration.ofMillis(fields.whole());
         Instant ended = Instant.ofEpochMilli(fields.whole());
         Figures figures = new Figures(
@@ -134,6 +172,8 @@ final class RowText {
                 bowl,
                 grams,
                 kind,
+                beginning,
+                holding,
                 length,
                 ended,
                 figures,

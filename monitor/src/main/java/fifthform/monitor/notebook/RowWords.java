@@ -35,7 +35,23 @@ public final class RowWords {
 
     public static String chocolate(BatchRow row) {
         String name = row.chocolate().isEmpty() ? NotebookText.NOT_SAID.say() : row.chocolate();
-        return row.kind() == BatchKind.PRACTICE ? NotebookText.PRACTICE_OF.say(name) : name;
+        String kind = row.kind() == BatchKind.PRACTICE ? NotebookText.PRACTICE_OF.say(name) : name;
+        if (row.beginning().isInTemper()) return NotebookText.ROW_IN_TEMPER.say(kind);
+        return row.beginning().again().isPresent() ? NotebookText.ROW_AGAIN.say(kind) : kind;
+    }
+
+    /** What it began with; empty for a whole batch. */
+    public static String beginning(BatchRow row) {
+        if (row.beginning().isInTemper()) return NotebookText.BEGAN_IN_TEMPER.say();
+        return row.beginning().again().map(NotebookText.MADE_AGAIN_FROM::say).orElse("");
+    }
+
+    /** The hold that was planned; empty where none was. */
+    public static String hold(BatchRow row) {
+        return row.holding()
+                .map(plan -> NotebookText.HOLD_PLANNED.say(
+                        Long.toString(minutes(plan.time())), plan.warmth().word()))
+                .orElse("");
     }
 
     public static String bowl(BatchRow row) {
@@ -145,6 +161,8 @@ public final class RowWords {
                 chocolate(row),
                 row.chocolateId(),
                 row.bowl(),
+                beginning(row),
+                hold(row),
                 amount(row),
                 row.kind() == BatchKind.REAL ? NotebookText.REAL.say() : NotebookText.PRACTICE.say(),
                 peak(row, units),

@@ -2,6 +2,8 @@ package fifthform.monitor.practice;
 
 import fifthform.curves.check.Require;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Beginning;
+import fifthform.curves.setup.Holding;
 import fifthform.simulator.bench.Ending;
 import java.time.Duration;
 import java.util.List;
@@ -21,6 +23,8 @@ import java.util.OptionalDouble;
  * @param stirredFraction share of the time in which it was stirred, 0 to 1
  * @param timesDried how often the bowl was dried
  * @param crystals what was said of the crystals, and what there was
+ * @param beginning what it began with
+ * @param stay what came of the hold that was planned
  */
 public record Debrief(
         Recipe recipe,
@@ -31,7 +35,9 @@ public record Debrief(
         int meltOuts,
         double stirredFraction,
         int timesDried,
-        Crystals crystals) {
+        Crystals crystals,
+        Beginning beginning,
+        Optional<Stay> stay) {
     /**
      * The crystals at the end.
      *
@@ -50,6 +56,46 @@ public record Debrief(
         }
     }
 
+    /**
+     * A planned hold as it really was.
+     *
+     * @param plan what was planned
+     * @param held from when the screen said that the range was reached
+     * @param inRange how much of that the bulk was in the working range
+     */
+    public record Stay(Holding plan, Duration held, Duration inRange) {
+        public Stay {
+            Objects.requireNonNull(plan, "plan");
+            Require.notNegative(held, "held");
+            Require.notNegative(inRange, "inRange");
+        }
+    }
+
+    /** Of a whole batch, held for no planned time. */
+    public Debrief(
+            Recipe recipe,
+            Ending ending,
+            List<OptionalDouble> shownCelsius,
+            List<CueAnswer> answers,
+            Duration underFor,
+            int meltOuts,
+            double stirredFraction,
+            int timesDried,
+            Crystals crystals) {
+        this(
+                recipe,
+                ending,
+                shownCelsius,
+                answers,
+                underFor,
+                meltOuts,
+                stirredFraction,
+                timesDried,
+                crystals,
+                Beginning.WHOLE,
+                Optional.empty());
+    }
+
     public Debrief {
         Objects.requireNonNull(recipe, "recipe");
         Objects.requireNonNull(ending, "ending");
@@ -60,5 +106,7 @@ public record Debrief(
         Require.within(stirredFraction, 0, 1, "stirredFraction");
         Require.within(timesDried, 0, 100_000, "timesDried");
         Objects.requireNonNull(crystals, "crystals");
+        Objects.requireNonNull(beginning, "beginning");
+        Objects.requireNonNull(stay, "stay");
     }
 }

@@ -7,6 +7,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.PracticeText;
 import fifthform.simulator.bench.Answer;
 import fifthform.simulator.bench.Lift;
 import fifthform.simulator.scenario.Landed;
@@ -69,12 +70,15 @@ public final class DebriefText {
     List<String> facts() {
         List<String> facts = new ArrayList<>();
         OptionalDouble lowest = debrief.ending().outcome().lowestCoolCelsius();
-        facts.add(
-                lowest.isPresent()
-                        ? "Coolest before the rewarm " + units.withUnit(lowest.getAsDouble()) + ", wanted "
-                                + units.plain(recipe.cool().range().lowCelsius()) + " to "
-                                + units.plain(recipe.cool().range().highCelsius()) + "."
-                        : "It never was in cold water.");
+        boolean kept = debrief.beginning().isInTemper();
+        if (kept) facts.add(PracticeText.CAME_IN_TEMPER.say());
+        else
+            facts.add(
+                    lowest.isPresent()
+                            ? "Coolest before the rewarm " + units.withUnit(lowest.getAsDouble()) + ", wanted "
+                                    + units.plain(recipe.cool().range().lowCelsius()) + " to "
+                                    + units.plain(recipe.cool().range().highCelsius()) + "."
+                            : "It never was in cold water.");
         List<Lift> lifts = debrief.ending().outcome().lifts();
         for (int i = 0; i < lifts.size(); i++) facts.add(lift(i + 1, lifts.get(i), shown(i)));
         facts.add("Over the range for " + seconds(debrief.ending().overFor()) + ", under it for "
@@ -85,8 +89,20 @@ public final class DebriefText {
                     + debrief.answers().stream().map(DebriefText::answer).collect(Collectors.joining(" · ")) + ".");
         facts.add("Stirred for " + Math.round(100 * debrief.stirredFraction()) + " % of the time, dried "
                 + times(debrief.timesDried()) + ".");
+        debrief.stay().map(DebriefText::stay).ifPresent(facts::add);
         crystals().ifPresent(facts::add);
         return facts;
+    }
+
+    private static String stay(Debrief.Stay stay) {
+        if (stay.held().isZero()) return PracticeText.HOLD_NOT_REACHED.say();
+        long percent =
+                Math.round(100.0 * stay.inRange().toMillis() / stay.held().toMillis());
+        return PracticeText.HELD_REALLY.say(
+                Spans.words(stay.held()),
+                Spans.words(stay.plan().time()),
+                stay.plan().warmth().word(),
+                Long.toString(percent));
     }
 
     /** What was said beside what there was: the one place where somebody can know. */
@@ -191,7 +207,11 @@ public final class DebriefText {
         boolean tooHot = landed == Landed.OVER || landed == Landed.MELTED_OUT;
         if (landed == Landed.NEVER_REWARMED)
             return "go through to the end; the key “step done” does what stands on the screen.";
-        if (coolest.isPresent() && coolest.getAsDouble() > recipe.cool().range().highCelsius())
+        if (debrief.beginning().isInTemper() && landed == Landed.MELTED_OUT)
+            return PracticeText.ADVICE_KEPT_MELTED.say();
+        if (!debrief.beginning().isInTemper()
+                && coolest.isPresent()
+                && coolest.getAsDouble() > recipe.cool().range().highCelsius())
             return "cool further before you warm it again, until the screen says that it is enough.";
         if (tooHot && missed) return "lift when the band says so; the number on the thermometer comes too late.";
         if (tooHot && slowest.filter(s -> s.compareTo(Answer.IN_TIME) > 0).isPresent())
@@ -202,7 +222,9 @@ public final class DebriefText {
         if (debrief.stirredFraction() < LITTLE_STIRRING)
             return "stir more: what is not stirred is warmer at the wall than at the probe.";
         if (tooHot) return "lift a little sooner, and put it into cold water for a moment if it still heads over.";
-        if (coolest.isPresent() && coolest.getAsDouble() < recipe.cool().range().lowCelsius() - FAR_BELOW_KELVIN)
+        if (!debrief.beginning().isInTemper()
+                && coolest.isPresent()
+                && coolest.getAsDouble() < recipe.cool().range().lowCelsius() - FAR_BELOW_KELVIN)
             return tooCold(coolest.getAsDouble());
         if (landed == Landed.UNDER || debrief.underFor().compareTo(LONG_UNDER) > 0)
             return "put it back for a few seconds at a time, before it has become too cool.";

@@ -7,20 +7,26 @@ import fifthform.curves.input.MakerAction.PhaseConfirmed;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbePutBack;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
+import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.input.MakerAction.SeedAdded;
 import fifthform.curves.input.MakerAction.SetupChanged;
 import fifthform.curves.input.MakerAction.StirringSaid;
 import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
 import fifthform.curves.input.MakerAction.Undone;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Holding;
+import fifthform.curves.setup.Holding.Warmth;
+import fifthform.simulator.bowl.Blower;
 import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.Hands.Towel;
+import fifthform.simulator.bowl.ProbePlace;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Acts;
 import fifthform.simulator.maker.Acts.Probe;
 import fifthform.simulator.maker.KitchenView;
 import fifthform.simulator.maker.Maker;
 import fifthform.simulator.maker.Next;
+import fifthform.simulator.maker.Plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -44,17 +50,43 @@ public final class OwnHands implements Maker {
     private static final Duration LONGEST = Duration.ofHours(3);
 
     private final List<Move> moves = new ArrayList<>();
-    private Held held = new Held(Spot.HOT_BATH, Stirring.STILL, Probe.IN_THE_CHOCOLATE);
-    private Held before = held;
+    private final Optional<Warmth> warmth;
+    private Held held;
+    private Held before;
     private double seedGrams;
     private boolean wipes;
     private Optional<Instant> wipesUntil = Optional.empty();
     private Optional<Instant> begun = Optional.empty();
     private Instant last = Instant.MIN;
-    private Spot seenAt = held.spot();
+    private Spot seenAt;
     private Duration stirred = Duration.ZERO;
     private int wiped;
     private boolean finished;
+    private double blowsSeconds;
+    private Optional<Instant> blowsUntil = Optional.empty();
+    private double boxCelsius;
+    private Optional<Instant> heeded = Optional.empty();
+
+    /** Hands at a bowl over hot water, that mean to hold it in no way of their own. */
+    public OwnHands() {
+        this(Spot.HOT_BATH, Optional.empty(), Hands.USUAL_BOX_CELSIUS);
+    }
+
+    private OwnHands(Spot first, Optional<Warmth> warmth, double boxCelsius) {
+        this.held = new Held(first, Stirring.STILL, Probe.IN_THE_CHOCOLATE);
+        this.before = held;
+        this.seenAt = first;
+        this.warmth = warmth;
+        this.boxCelsius = boxCelsius;
+    }
+
+    /** Hands that begin and hold as this plan has it: what is in temper stands on the table. */
+    public static OwnHands of(Plan plan) {
+        return new OwnHands(
+                plan.beginning().isInTemper() ? Spot.TABLE : Spot.HOT_BATH,
+                plan.holding().map(Holding::warmth),
+                plan.boxCelsius());
+    }
 
     /** What stays as it is until another key. */
     private record Held(Spot spot, Stirring stirring, Probe probe) {}
@@ -84,6 +116,9 @@ public final class OwnHands implements Maker {
     private Optional<Held> after(MakerAction action, Phase phase) {
         if (action instanceof BowlMoved moved) return Optional.of(at(spot(moved.to(), phase)));
         if (action instanceof PhaseConfirmed to) return Optional.of(at(usual(to.phase())));
+        // Proved in the range, it goes where it is held.
+        if (action instanceof SampleProved && held.spot() == Spot.TABLE && holdsBy(Warmth.BOX))
+            return Optional.of(at(Spot.WARM_BOX));
         if (action instanceof ProbeTakenOut) return Optional.of(new Held(held.spot(), held.stirring(), Probe.OUT));
         if (action instanceof ProbePutBack)
             return Optional.of(new Held(held.spot(), held.stirring(), Probe.IN_THE_CHOCOLATE));
@@ -95,12 +130,16 @@ public final class OwnHands implements Maker {
         return new Held(spot, held.stirring(), held.probe());
     }
 
-    private static Spot spot(Place place, Phase phase) {
+    private Spot spot(Place place, Phase phase) {
         return switch (place) {
             case BATH -> phase == Phase.MELT ? Spot.HOT_BATH : Spot.WARM_BATH;
-            case TABLE -> Spot.TABLE;
+            case TABLE -> phase == Phase.WORK && holdsBy(Warmth.BOX) ? Spot.WARM_BOX : Spot.TABLE;
             case COLD_WATER -> Spot.COLD_WATER;
         };
+    }
+
+    private boolean holdsBy(Warmth by) {
+        return warmth.equals(Optional.of(by));
     }
 
     private static Spot usual(Phase phase) {
@@ -115,6 +154,30 @@ public final class OwnHands implements Maker {
     /** Dries the outside of the bowl. */
     public synchronized void wipe() {
         wipes = true;
+    }
+
+    /**
+     * Blows warm air for so long.
+     *
+     * @param asked since when it is asked for: what was asked for once is done once
+     */
+    public synchronized void blow(Instant asked, double seconds) {
+        if (heeds(asked)) blowsSeconds = seconds;
+    }
+
+    /**
+     * Turns the warm box by so much, K; colder below 0.
+     *
+     * @param asked since when it is asked for: what was asked for once is done once
+     */
+    public synchronized void turnBox(Instant asked, double kelvin) {
+        if (heeds(asked)) boxCelsius = Math.max(15, Math.min(60, boxCelsius + kelvin));
+    }
+
+    private boolean heeds(Instant asked) {
+        if (heeded.equals(Optional.of(asked))) return false;
+        heeded = Optional.of(asked);
+        return true;
     }
 
     /** What the spoon would do if that were changed now. */
@@ -133,7 +196,8 @@ public final class OwnHands implements Maker {
             case HOT_BATH -> "hot water";
             case WARM_BATH -> "warm water";
             case COLD_WATER -> "cold water";
-            case TABLE, COOL_CLOTH, WARM_CLOTH, WARM_BOX, FRIDGE -> "off the water";
+            case WARM_BOX -> "in the warm box";
+            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE -> "off the water";
         };
         return where + (held.stirring() == Stirring.STIRRED ? ", stirred" : ", not stirred");
     }
@@ -176,8 +240,14 @@ public final class OwnHands implements Maker {
         // Nobody wipes a bowl that stands in water.
         boolean wiping =
                 held.spot() == Spot.TABLE && wipesUntil.filter(at::isBefore).isPresent();
+        if (blowsSeconds > 0) {
+            blowsUntil = Optional.of(at.plusMillis(Math.round(1000 * blowsSeconds)));
+            blowsSeconds = 0;
+        }
+        Blower blower = blowsUntil.filter(at::isBefore).isPresent() ? Blower.HAIR_DRYER : Blower.OFF;
         double vigour = held.stirring() == Stirring.STIRRED ? VIGOUR_FRACTION : 0;
-        Hands hands = new Hands(held.spot(), vigour, wiping ? Towel.WIPING : Towel.LEFT);
+        Hands hands = new Hands(
+                held.spot(), vigour, wiping ? Towel.WIPING : Towel.LEFT, blower, ProbePlace.IN_CHOCOLATE, boxCelsius);
         Acts acts = new Acts(hands, held.probe(), seedGrams, 0, List.of());
         seedGrams = 0;
         return new Next(this, acts);

@@ -1,7 +1,11 @@
 package fifthform.monitor.practice;
 
+import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
+import fifthform.curves.engine.Event.CueGiven;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Beginning;
+import fifthform.curves.setup.Holding;
 import fifthform.monitor.practice.Debrief.Crystals;
 import fifthform.monitor.session.SessionListener;
 import fifthform.monitor.session.SessionSnapshot;
@@ -26,6 +30,11 @@ public final class Training implements SessionListener {
     private Optional<Instant> last = Optional.empty();
     private OptionalDouble forms = OptionalDouble.empty();
     private Crystals crystals = Crystals.UNSAID;
+    private final Optional<Holding> holding;
+    private Optional<Instant> heldSince = Optional.empty();
+    private Duration held = Duration.ZERO;
+    private Duration heldInRange = Duration.ZERO;
+    private final Beginning beginning;
     private boolean cooled;
     private boolean rewarmed;
     private boolean reached;
@@ -33,11 +42,21 @@ public final class Training implements SessionListener {
     private int meltOuts;
     private Duration underFor = Duration.ZERO;
 
-    /** @param recipe by which it is judged */
-    public Training(RunningKitchen kitchen, OwnHands hands, Recipe recipe) {
+    /**
+     * A training that begins now.
+     *
+     * @param recipe by which it is judged
+     * @param beginning what it begins with: what is in temper needs no cold water
+     * @param holding the hold that is planned
+     */
+    public Training(
+            RunningKitchen kitchen, OwnHands hands, Recipe recipe, Beginning beginning, Optional<Holding> holding) {
         this.kitchen = Objects.requireNonNull(kitchen, "kitchen");
         this.hands = Objects.requireNonNull(hands, "hands");
         this.recipe = Objects.requireNonNull(recipe, "recipe");
+        this.beginning = Objects.requireNonNull(beginning, "beginning");
+        this.holding = Objects.requireNonNull(holding, "holding");
+        this.cooled = beginning.isInTemper();
         this.watch = new BatchWatch(recipe);
         // However soon it ends, there is a first moment.
         saw(kitchen.truth());
@@ -63,6 +82,8 @@ public final class Training implements SessionListener {
                 .orElse(OptionalDouble.empty()));
         for (Event event : events) {
             watch.heard(event);
+            boolean begins = event instanceof CueGiven given && given.cue() == CueId.IN_RANGE;
+            if (begins && heldSince.isEmpty()) heldSince = Optional.of(event.at());
             cues.heard(event);
         }
     }
@@ -78,6 +99,10 @@ public final class Training implements SessionListener {
         watch.saw(truth.at(), truth.bulkCelsius(), truth.spot());
         if (truth.spot() == Spot.COLD_WATER) cooled = true;
         if (cooled && truth.spot() == Spot.WARM_BATH) rewarmed = true;
+        if (heldSince.isPresent()) {
+            held = held.plus(passed);
+            if (recipe.work().range().contains(truth.bulkCelsius())) heldInRange = heldInRange.plus(passed);
+        }
         if (!rewarmed) return;
         if (truth.bulkCelsius() >= recipe.work().range().lowCelsius()) reached = true;
         else if (reached) underFor = underFor.plus(passed);
@@ -97,6 +122,8 @@ public final class Training implements SessionListener {
                 meltOuts,
                 hands.stirredFraction(),
                 hands.timesWiped(),
-                crystals);
+                crystals,
+                beginning,
+                holding.map(plan -> new Debrief.Stay(plan, held, heldInRange)));
     }
 }

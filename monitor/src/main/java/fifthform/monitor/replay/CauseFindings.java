@@ -16,12 +16,15 @@ import fifthform.curves.whatif.PastBatch;
 import fifthform.curves.whatif.PastLift;
 import fifthform.curves.whatif.Rerun;
 import fifthform.curves.whatif.Trail;
+import fifthform.monitor.model.AgainWords;
 import fifthform.monitor.model.CauseWords;
 import fifthform.monitor.model.ClosingLine;
+import fifthform.monitor.model.HoldLine;
 import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.model.WhatIfWords;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.MadeAgain;
 import fifthform.monitor.texts.ReplayText;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -70,8 +73,24 @@ public final class CauseFindings implements Findings, WhatIfs {
         String end = String.join(
                 " ", SurvivedWords.closing(last, units, recording.header().zone()));
         found.add(new Finding(Optional.empty(), ClosingLine.of(last.setup(), last.tally(), units), end));
+        found.addAll(links(recording, last));
         for (Cause cause : causes.all()) if (cause.weight() == Cause.Weight.REMARK) found.add(finding(cause, words));
         return found;
+    }
+
+    /** The hold that was planned, and the batches before and after this one that its bars belong to. */
+    private static List<Finding> links(Recording recording, SessionSnapshot last) {
+        List<Finding> links = new ArrayList<>();
+        HoldLine.closing(last.setup(), last.state()).ifPresent(words -> links.add(plain(words)));
+        AgainWords.links(
+                        recording.setup().beginning(),
+                        MadeAgain.from(recording.file(), recording.header().session()))
+                .forEach(words -> links.add(plain(words)));
+        return links;
+    }
+
+    private static Finding plain(String words) {
+        return new Finding(Optional.empty(), words, "");
     }
 
     /** The few words before the first stop are the headline, what follows its figures. */

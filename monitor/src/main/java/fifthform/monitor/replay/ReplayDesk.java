@@ -5,6 +5,7 @@ import fifthform.curves.check.Problem;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.State;
 import fifthform.curves.setup.Origin;
+import fifthform.monitor.model.AgainWords;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.replay.ReplayChart.Line;
 import fifthform.monitor.replay.ReplayChart.Mark;
@@ -545,11 +546,13 @@ public final class ReplayDesk implements AutoCloseable {
         String amount = recording.setup().bowl().amountGrams().isPresent()
                 ? Math.round(recording.setup().bowl().amountGrams().getAsDouble()) + " g"
                 : ReplayText.AMOUNT_UNKNOWN.say();
+        String kind = AgainWords.kind(recording.setup().beginning());
         return ReplayText.SUBJECT.say(
-                recording.setup().recipe().name(),
-                amount,
-                recording.setup().bowl().id(),
-                Spans.words(Duration.ofNanos(recording.endNanos())));
+                        recording.setup().recipe().name(),
+                        amount,
+                        recording.setup().bowl().id(),
+                        Spans.words(Duration.ofNanos(recording.endNanos())))
+                + (kind.isEmpty() ? "" : ", " + kind);
     }
 
     private List<String> marks() {

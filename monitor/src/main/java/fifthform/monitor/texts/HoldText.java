@@ -30,6 +30,10 @@ public enum HoldText implements Text {
     KIND_IN_TEMPER,
     /** {0} the session. */
     KIND_AGAIN,
+    /** {0} the session. */
+    LINK_FROM,
+    /** {0} the sessions. */
+    LINK_IN,
     /** {0} so far, {1} planned, {2} time of day, {3} share. */
     HELD_SO_FAR,
     /** {0} minutes. */

@@ -9,6 +9,10 @@ public enum LiveText implements Text {
     NOTHING_EARLIER,
     ALARM_FIRST,
     IS_NOW,
+    WARM_AIR_NEEDS_NO_KEY,
+    NOTHING_MORE_TO_SAY,
+    /** {0} seconds. */
+    BLOWING,
     /** {0} the key's cap. */
     KEY_STUMBLED,
     SOUND_STUMBLED,

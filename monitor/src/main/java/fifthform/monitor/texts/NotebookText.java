@@ -19,6 +19,10 @@ public enum NotebookText implements Text {
     /** {0} the chocolate. */
     PRACTICE_OF,
     NOT_SAID,
+    /** {0} the chocolate. */
+    ROW_AGAIN,
+    /** {0} the chocolate. */
+    ROW_IN_TEMPER,
     /** {0} grams. */
     GRAMS,
     /** {0} minutes. */
@@ -48,6 +52,18 @@ public enum NotebookText implements Text {
     FIGURE_BATCH,
     FIGURE_WHEN,
     FIGURE_CHOCOLATE,
+    FIGURE_BEGAN,
+    BEGAN_IN_TEMPER,
+    /** {0} the session. */
+    MADE_AGAIN_FROM,
+    FIGURE_AGAIN_IN,
+    FIGURE_HOLD,
+    /** {0} minutes, {1} what keeps it warm. */
+    HOLD_PLANNED,
+    /** {0} the batch, {1} the one before it. */
+    SENTENCE_FROM,
+    /** {0} the batch, {1} those after it. */
+    SENTENCE_IN,
     FIGURE_BOWL,
     FIGURE_AMOUNT,
     FIGURE_LENGTH,

@@ -97,6 +97,9 @@ final class BatchPane extends VBox {
     private void figures(BatchRow row) {
         figure(NotebookText.FIGURE_WHEN, RowWords.when(row));
         figure(NotebookText.FIGURE_CHOCOLATE, RowWords.chocolate(row));
+        said(NotebookText.FIGURE_BEGAN, RowWords.beginning(row));
+        said(NotebookText.FIGURE_AGAIN_IN, String.join(", ", desk.madeFrom(row)));
+        said(NotebookText.FIGURE_HOLD, RowWords.hold(row));
         figure(NotebookText.FIGURE_BOWL, RowWords.bowl(row) + ", " + RowWords.amount(row));
         figure(NotebookText.FIGURE_LENGTH, NotebookText.MINUTES.say(RowWords.minutes(row)));
         figure(NotebookText.FIGURE_LOWEST, RowWords.lowest(row, desk.units()));
@@ -104,6 +107,10 @@ final class BatchPane extends VBox {
         figure(NotebookText.FIGURE_RANGE, RowWords.range(row, desk.units()));
         figure(NotebookText.FIGURE_OVER, RowWords.over(row));
         figure(NotebookText.FIGURE_END, RowWords.end(row));
+    }
+
+    private void said(NotebookText name, String value) {
+        if (!value.isEmpty()) figure(name, value);
     }
 
     private void figure(NotebookText name, String value) {

@@ -64,7 +64,7 @@ class AnalyseCommandTest {
             JsonObject.parse(line);
         }
         String last = lines.get(lines.size() - 1);
-        assertEquals(List.of("session", "summary", "bowl", "causes"), topKeys(last));
+        assertEquals(List.of("session", "summary", "bowl", "causes", "begins"), topKeys(last));
         assertEquals(SUMMARY_KEYS, topKeys(last.substring(last.indexOf("{", 1), last.indexOf(",\"bowl\""))));
         assertTrue(
                 lines.get(0).startsWith("{\"session\":\"demo-7\",\"time_s\":0.00,\"phase\":\"melt\","), lines.get(0));

@@ -15,6 +15,7 @@ import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Correction;
+import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
@@ -67,7 +68,20 @@ public final class DemoBatches {
             Origin origin,
             double peakCelsius,
             double holdMinutes,
-            Ending ending) {
+            Ending ending,
+            Beginning beginning,
+            Optional<Holding> holding) {
+        Plan(
+                String chocolate,
+                String bowl,
+                double grams,
+                Origin origin,
+                double peakCelsius,
+                double holdMinutes,
+                Ending ending) {
+            this(chocolate, bowl, grams, origin, peakCelsius, holdMinutes, ending, Beginning.WHOLE, Optional.empty());
+        }
+
         /** Dark in the demo bowl, real, closed. */
         public static Plan dark(double peakCelsius) {
             return new Plan("dark", "demo steel", 800, Origin.REAL, peakCelsius, 12, Ending.CLOSED);
@@ -91,6 +105,11 @@ public final class DemoBatches {
 
         public Plan cutOff() {
             return new Plan(chocolate, bowl, grams, origin, peakCelsius, holdMinutes, Ending.CUT_OFF);
+        }
+
+        /** Begun otherwise, with a hold planned or not. */
+        public Plan begun(Beginning otherwise, Optional<Holding> plan) {
+            return new Plan(chocolate, bowl, grams, origin, peakCelsius, holdMinutes, ending, otherwise, plan);
         }
     }
 
@@ -131,8 +150,8 @@ public final class DemoBatches {
                 plan.origin(),
                 Approach.TOUCHES_WHERE_UNSURE,
                 OptionalDouble.empty(),
-                Beginning.WHOLE,
-                Optional.empty());
+                plan.beginning(),
+                plan.holding());
         Files.createDirectories(sessions());
         Path file = new SessionFiles(sessions()).reserve(start, ZoneOffset.UTC, recipe.id());
         SessionHeader header = new SessionHeader("0", "", SessionFiles.name(file), start, ZoneOffset.UTC, setup);

@@ -6,14 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.learning.Bloom;
 import fifthform.curves.learning.Snap;
+import fifthform.curves.setup.Beginning;
+import fifthform.curves.setup.Holding;
 import fifthform.monitor.notebook.DemoBatches.Plan;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.SessionFiles;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,10 +74,16 @@ class NotebookTest {
     void whatWasReadOnceIsKnownTheNextTimeToTheLastDigit() throws Exception {
         DemoBatches.look(demo.record(Plan.dark(32.1)), 30, Bloom.STREAKS, Snap.SOFT);
         demo.record(Plan.dark(35.5).practised());
-        demo.record(Plan.dark(33).cutOff());
+        Path failed = demo.record(Plan.dark(33).cutOff());
+        Holding hold = new Holding(Duration.ofMinutes(45), Holding.Warmth.AIR);
+        demo.record(Plan.dark(32).begun(new Beginning.Again(SessionFiles.name(failed)), Optional.of(hold)));
+        demo.record(Plan.dark(32).begun(new Beginning.InTemper(), Optional.empty()));
         List<String> first = new ArrayList<>();
         List<BatchRow> rows = opened(first);
-        assertEquals(3, first.size());
+        assertEquals(5, first.size());
+        assertEquals("Dark, about 70 %, in temper", RowWords.chocolate(rows.get(0)));
+        assertEquals("45 min, by air", RowWords.hold(rows.get(1)));
+        assertEquals(List.of(rows.get(1).name()), Links.madeFrom(rows.get(2), rows));
         List<String> second = new ArrayList<>();
         List<BatchRow> again = opened(second);
         assertEquals(List.of(), second);

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.cue.CueId;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Beginning;
+import fifthform.curves.setup.Holding;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
 import fifthform.simulator.bench.Ending;
@@ -61,6 +63,37 @@ class DebriefTextTest {
                 lines.contains("Crystals: the screen's last word was too few; it had said that heat cost the seed after"
                         + " 34 min. Really there were 0.3 % of the fat in good ones; a temper needs 0.5 %."),
                 lines.toString());
+    }
+
+    /** What came in temper is not blamed for cold water it never needed; a hold has its true figures. */
+    @Test
+    void aKeptPourAndItsHoldAreJudgedByWhatWasPlanned() {
+        Outcome outcome =
+                new Outcome(Duration.ofMinutes(70), 30, OptionalDouble.of(29.5), OptionalDouble.of(31.6), List.of());
+        Ending ending = new Ending(outcome, Landed.IN_RANGE, 0, Duration.ZERO, List.of(), List.of());
+        Debrief.Stay stay = new Debrief.Stay(
+                new Holding(Duration.ofMinutes(60), Holding.Warmth.AIR),
+                Duration.ofMinutes(50),
+                Duration.ofMinutes(45));
+        Debrief debrief = new Debrief(
+                RECIPE,
+                ending,
+                List.of(),
+                List.of(),
+                Duration.ZERO,
+                0,
+                0.8,
+                1,
+                Debrief.Crystals.UNSAID,
+                new Beginning.InTemper(),
+                Optional.of(stay));
+        List<String> lines = new DebriefText(debrief, Units.CELSIUS).lines();
+        assertTrue(lines.contains("It came in temper; cold water was not wanted."), lines.toString());
+        assertTrue(
+                lines.contains(
+                        "Held for 50 min of 1 h 0 min planned, by air: really in the working range for 90 % of it."),
+                lines.toString());
+        assertFalse(lines.toString().contains("cool further"), lines.toString());
     }
 
     @Test

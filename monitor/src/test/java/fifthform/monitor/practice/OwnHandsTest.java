@@ -7,18 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.PhaseConfirmed;
 import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.input.MakerAction.SeedAdded;
 import fifthform.curves.input.MakerAction.StirringSaid;
 import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
 import fifthform.curves.input.MakerAction.Undone;
 import fifthform.curves.recipe.Phase;
+import fifthform.curves.setup.Beginning;
+import fifthform.curves.setup.Holding;
+import fifthform.simulator.bowl.Blower;
 import fifthform.simulator.bowl.Hands.Towel;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Acts;
 import fifthform.simulator.maker.KitchenView;
+import fifthform.simulator.maker.Plan;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -75,6 +81,50 @@ class OwnHandsTest {
         assertFalse(hands.done());
         hands.finish();
         assertTrue(hands.done());
+    }
+
+    private static Plan planned(Beginning beginning, Optional<Holding.Warmth> warmth) {
+        Plan usual = new Plan(1, 0, 26, 0, List.of()).beginningWith(beginning);
+        return warmth.map(by -> usual.holding(new Holding(Duration.ofMinutes(30), by), 30))
+                .orElse(usual);
+    }
+
+    @Test
+    void whatIsInTemperStandsOnTheTableFirst() {
+        OwnHands kept = OwnHands.of(planned(new Beginning.InTemper(), Optional.empty()));
+        assertEquals(Spot.TABLE, look(kept, 0).hands().spot());
+        assertEquals(
+                Spot.HOT_BATH,
+                look(OwnHands.of(planned(new Beginning.Again("demo"), Optional.empty())), 0)
+                        .hands()
+                        .spot());
+    }
+
+    @Test
+    void aProvedBowlGoesIntoTheBoxAndTheBoxIsTurnedOnceForOneCue() {
+        OwnHands boxed = OwnHands.of(planned(new Beginning.InTemper(), Optional.of(Holding.Warmth.BOX)));
+        boxed.did(new SampleProved(AT, SampleProved.Verdict.IN_TEMPER), Phase.WORK);
+        assertEquals(Spot.WARM_BOX, look(boxed, 0).hands().spot());
+        boxed.turnBox(AT, 1.5);
+        boxed.turnBox(AT, 1.5);
+        assertEquals(31.5, look(boxed, 1).hands().boxCelsius());
+        boxed.turnBox(AT.plusSeconds(600), -0.5);
+        assertEquals(31, look(boxed, 2).hands().boxCelsius());
+    }
+
+    @Test
+    void warmAirBlowsForAsLongAsItWasAskedFor() {
+        OwnHands airy = OwnHands.of(planned(new Beginning.InTemper(), Optional.of(Holding.Warmth.AIR)));
+        airy.blow(AT, 6);
+        assertEquals(Blower.HAIR_DRYER, look(airy, 0).hands().blower());
+        airy.blow(AT, 6);
+        assertEquals(Blower.HAIR_DRYER, look(airy, 5).hands().blower());
+        assertEquals(Blower.OFF, look(airy, 7).hands().blower());
+    }
+
+    private static Acts look(OwnHands of, long second) {
+        return of.next(new KitchenView(AT.plusSeconds(second), OptionalDouble.empty()))
+                .acts();
     }
 
     private Acts look(long second) {

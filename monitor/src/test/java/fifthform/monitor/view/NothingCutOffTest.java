@@ -88,7 +88,7 @@ class NothingCutOffTest {
         assertEquals(List.of(), wanted, "missing from " + texts);
     }
 
-    private static List<String> faults(WatchScreen screen, int width, int height) {
+    static List<String> faults(WatchScreen screen, int width, int height) {
         List<String> faults = new ArrayList<>();
         List<Text> texts = texts(screen);
         assertTrue(texts.size() > 20, "only " + texts.size() + " texts");
@@ -128,7 +128,7 @@ class NothingCutOffTest {
         return new double[] {at.getMinX() + 0.5, top + 0.5, at.getMaxX() - 0.5, bottom - 0.5};
     }
 
-    private static List<Text> texts(Parent parent) {
+    static List<Text> texts(Parent parent) {
         List<Text> texts = new ArrayList<>();
         for (Node node : parent.getChildrenUnmodifiable()) {
             if (!node.isVisible()) continue;

@@ -5,7 +5,6 @@ import fifthform.curves.input.Input;
 import fifthform.curves.input.Recorded;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
-import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
@@ -83,8 +82,8 @@ final class WatchedBatch {
                 Origin.SIMULATED,
                 approach,
                 OptionalDouble.empty(),
-                Beginning.WHOLE,
-                Optional.empty());
+                scenario.habits().plan().beginning(),
+                scenario.habits().plan().holding());
     }
 
     private static ProbeSetup probe(String name, Role role) {
