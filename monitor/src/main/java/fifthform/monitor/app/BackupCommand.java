@@ -35,7 +35,7 @@ final class BackupCommand implements Callable<Integer> {
     @Option(names = "--practice", description = "practice batches too")
     private boolean practice;
 
-    @Option(names = "--with-bin", description = "batches in the bin too")
+    @Option(names = "--with-bin", description = "batches in the bins too, your own and those of others")
     private boolean bin;
 
     @Spec

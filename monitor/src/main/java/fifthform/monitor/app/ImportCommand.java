@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,20 +26,28 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {
-            "Takes in sessions that somebody sent, with the looks, notes and proofs that lie beside them.",
+            "Takes in sessions that somebody sent, with the looks, notes and proofs that lie beside them, and tables of"
+                    + " readings from elsewhere.",
             "They are kept apart: they can be replayed and compared, and teach nothing about your own bowls and limits."
         },
         footer = {
             "",
             "Examples:",
             "  monitor/run import 2026-01-31-101500-dark.tempering.jsonl",
-            "  monitor/run import --mine old-laptop/2026-01-31-101500-dark.tempering.jsonl"
+            "  monitor/run import --mine old-laptop/2026-01-31-101500-dark.tempering.jsonl",
+            "  monitor/run import --mine --chocolate milk --time Zeit --temperature Schokolade logger.csv"
         })
 final class ImportCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "SESSION", arity = "1..*", description = "files that end in .tempering.jsonl")
+    @Mixin
+    private TableOptions table;
+
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "sessions, which end in .tempering.jsonl, or tables of readings in .csv or .tsv")
     private List<Path> files = new ArrayList<>();
 
     @Option(names = "--mine", description = "they are your own batches from another computer: count them with yours")
@@ -59,11 +68,19 @@ final class ImportCommand implements Callable<Integer> {
         return exit.code();
     }
 
+    private static boolean isTable(Path file) {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        return name.endsWith(".csv") || name.endsWith(".tsv");
+    }
+
     private Exit take(Path file, Path to) throws Refusal {
         PrintWriter err = spec.commandLine().getErr();
+        if (isTable(file)) {
+            return new TableImport(common.folders(), table, spec.commandLine().getOut(), err).take(file, to);
+        }
         if (!file.toString().endsWith(SessionFiles.ENDING)) {
             err.println(file + " is no session: its name does not end in " + SessionFiles.ENDING
-                    + ". It was passed over. A table of readings is read by: monitor/run analyse");
+                    + ", nor in .csv or .tsv, as a table of readings does. It was passed over.");
             return Exit.NOT_UNDERSTOOD;
         }
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);

@@ -42,6 +42,12 @@ final class RestoreCommand implements Callable<Integer> {
                     .ifPresent(folder -> out.println("Of " + done.apartFiles()
                             + " files another version is here. Yours were left as they are; those of the backup lie in "
                             + folder + "."));
+            if (!done.twins().isEmpty())
+                out.println("Of these, names that differ from another one only in small and capital letters: "
+                        + String.join(", ", done.twins()) + ". Rename them before you move them to where they belong.");
+            if (!done.unlisted().isEmpty())
+                out.println("Left out, since they are not in its list of contents: "
+                        + String.join(", ", done.unlisted()) + ".");
             return Exit.DONE.code();
         } catch (IOException e) {
             throw new Refusal(

@@ -11,6 +11,7 @@ import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
+import fifthform.monitor.intake.CsvTape;
 import fifthform.probe.Spoken;
 import fifthform.probe.find.KnownProbe;
 import java.util.List;
@@ -65,12 +66,17 @@ final class Setups {
 
     /** The set-up for a file of readings about which nothing more is known. */
     static Setup forFile(Recipe recipe, String file, List<Role> roles) {
+        return ofTable(recipe, Bowl.ANY, file, roles);
+    }
+
+    /** The set-up for a table of readings from this bowl. */
+    static Setup ofTable(Recipe recipe, Bowl bowl, String file, List<Role> roles) {
         List<ProbeSetup> probes = roles.stream()
-                .map(role -> probe(new ProbeId(role.word()), role, "csv", file))
+                .map(role -> probe(new ProbeId(role.word()), role, CsvTape.TALK, file))
                 .toList();
         return new Setup(
                 recipe,
-                Bowl.ANY,
+                bowl,
                 probes,
                 Setup.USUAL_REACTION,
                 OptionalDouble.empty(),

@@ -7,7 +7,9 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 
@@ -45,6 +47,16 @@ final class Archive implements AutoCloseable {
 
     List<Content> contents() {
         return contents;
+    }
+
+    /** Names of what is in it and not in its list of contents: nobody vouches for that. */
+    List<String> unlisted() {
+        Set<String> listed = new HashSet<>(Set.of(Backup.CONTENTS));
+        contents.forEach(content -> listed.add(content.name()));
+        return zip.stream()
+                .filter(entry -> !entry.isDirectory() && !listed.contains(entry.getName()))
+                .map(ZipEntry::getName)
+                .toList();
     }
 
     private static List<Content> list(ZipFile zip) throws IOException {

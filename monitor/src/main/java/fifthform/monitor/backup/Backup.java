@@ -76,7 +76,7 @@ public final class Backup {
             try (OutputStream file = Files.newOutputStream(fresh);
                     ZipOutputStream zip = new ZipOutputStream(file, StandardCharsets.UTF_8)) {
                 for (Shelf shelf : Shelf.values())
-                    if (shelf != Shelf.BIN || also.contains(Also.BIN)) add(shelf, practice, zip, contents);
+                    if (!shelf.isBin() || also.contains(Also.BIN)) add(shelf, practice, zip, contents);
                 if (Files.isRegularFile(folders.settingsFile()))
                     contents.add(add(Content.SETTINGS, Files.readAllBytes(folders.settingsFile()), zip));
                 zip.putNextEntry(new ZipEntry(CONTENTS));

@@ -31,15 +31,31 @@ public final class Restore {
      * @param grown files here that were an earlier state of those in the backup
      * @param apart where files went whose like is here with other contents; empty where there were none
      * @param apartFiles how many those are
+     * @param twins those of them whose name differs from another one only in small and capital letters
+     * @param unlisted what is in the archive and not in its list of contents; it was left out
      */
-    public record Done(int added, int same, int grown, Optional<Path> apart, int apartFiles) {}
+    public record Done(
+            int added,
+            int same,
+            int grown,
+            Optional<Path> apart,
+            int apartFiles,
+            List<String> twins,
+            List<String> unlisted) {
+        public Done {
+            twins = List.copyOf(twins);
+            unlisted = List.copyOf(unlisted);
+        }
+    }
 
     /** What is to be done with one file. */
     private enum What {
         ADD,
         LEAVE,
         GROW,
-        PUT_APART
+        PUT_APART,
+        /** Another file has the same name but for small and capital letters, which some disks take for one. */
+        PUT_APART_AS_TWIN
     }
 
     private record Task(Content content, Path home, What what) {}
@@ -53,22 +69,36 @@ public final class Restore {
     public Done all(Path archive) throws IOException {
         try (Archive from = Archive.open(archive)) {
             List<Task> tasks = new ArrayList<>();
+            Names names = new Names();
             long needed = 0;
             for (Content content : from.contents()) {
-                Task task = task(content, from.bytes(content));
+                Task task = names.hasTwin(home(content))
+                        ? new Task(content, home(content), What.PUT_APART_AS_TWIN)
+                        : task(content, from.bytes(content));
                 tasks.add(task);
                 if (task.what() != What.LEAVE) needed += content.bytes();
             }
             roomFor(needed);
             Path apart = freeFolder();
-            for (Task task : tasks) carryOut(task, from, apart);
-            int apartFiles = count(tasks, What.PUT_APART);
+            int twin = 0;
+            for (Task task : tasks) {
+                // Apart, each by itself: there they would be in each other's way again.
+                Path to = task.what() == What.PUT_APART_AS_TWIN ? apart.resolve("twin-" + ++twin) : apart;
+                carryOut(task, from, to);
+            }
+            List<String> twins = tasks.stream()
+                    .filter(task -> task.what() == What.PUT_APART_AS_TWIN)
+                    .map(task -> printable(task.content().name()))
+                    .toList();
+            int apartFiles = count(tasks, What.PUT_APART) + twins.size();
             return new Done(
                     count(tasks, What.ADD),
                     count(tasks, What.LEAVE),
                     count(tasks, What.GROW),
                     apartFiles > 0 ? Optional.of(apart) : Optional.empty(),
-                    apartFiles);
+                    apartFiles,
+                    twins,
+                    from.unlisted().stream().map(Restore::printable).toList());
         }
     }
 
@@ -130,7 +160,8 @@ public final class Restore {
             case LEAVE -> {}
             case ADD -> write(task.home(), from.bytes(task.content()));
             case GROW -> write(task.home(), from.bytes(task.content()), StandardCopyOption.REPLACE_EXISTING);
-            case PUT_APART -> write(apart.resolve(task.content().name()), from.bytes(task.content()));
+            case PUT_APART, PUT_APART_AS_TWIN ->
+                write(apart.resolve(task.content().name()), from.bytes(task.content()));
         }
     }
 

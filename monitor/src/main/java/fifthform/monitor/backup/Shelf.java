@@ -13,11 +13,12 @@ enum Shelf {
     PROBES,
     BOWLS,
     CUPS,
-    BIN;
+    BIN,
+    SENT_BIN;
 
     /** Its name in the archive. */
     String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** Where it is on this computer. */
@@ -30,7 +31,13 @@ enum Shelf {
             case BOWLS -> folders.bowls();
             case CUPS -> folders.cups();
             case BIN -> folders.bin();
+            case SENT_BIN -> folders.sentBin();
         };
+    }
+
+    /** Whether it holds what was put away. */
+    boolean isBin() {
+        return this == BIN || this == SENT_BIN;
     }
 
     static Optional<Shelf> named(String word) {

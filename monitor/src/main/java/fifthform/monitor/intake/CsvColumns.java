@@ -14,18 +14,36 @@ import java.util.Optional;
 /** Which column of a table holds what; columns with other names are ignored. */
 final class CsvColumns {
     /** The columns that mean something. */
-    enum Column {
-        TIME_S,
-        TEMPERATURE_C,
-        TEMPERATURE_F,
-        BATH_C,
-        ROOM_C,
-        EVENT;
+    public enum Column {
+        /** Seconds, or by date and time of day, whichever its cells are. */
+        TIME("time"),
+        TIME_S("elapsed (s)"),
+        TEMPERATURE_C("bowl (°c)"),
+        TEMPERATURE_F("bowl (°f)"),
+        BATH_C("bath (°c)"),
+        BATH_F("bath (°f)"),
+        ROOM_C("room (°c)"),
+        ROOM_F("room (°f)"),
+        EVENT("event");
+
+        /** As our own export names it, in small letters. */
+        private final String exported;
+
+        Column(String exported) {
+            this.exported = exported;
+        }
+
+        boolean isNamed(String header) {
+            return word().equals(header) || exported.equals(header);
+        }
 
         String word() {
             return name().toLowerCase(Locale.ROOT);
         }
     }
+
+    private static final Map<Column, Column> SAME = Map.of(
+            Column.TEMPERATURE_C, Column.TEMPERATURE_F, Column.BATH_C, Column.BATH_F, Column.ROOM_C, Column.ROOM_F);
 
     private static final String EXAMPLE = "Begin the file with a line like: time_s,temperature_c";
 
@@ -39,10 +57,21 @@ final class CsvColumns {
 
     /** The columns that a header names, or all that is wrong with it. */
     static Parsed<CsvColumns> of(String name, List<String> header) {
+        return of(name, header, Map.of());
+    }
+
+    /**
+     * The columns that a header names, or all that is wrong with it.
+     *
+     * @param named columns that somebody named; of what they hold the header's own names count no more
+     */
+    static Parsed<CsvColumns> of(String name, List<String> header, Map<Column, String> named) {
         List<Problem> problems = new ArrayList<>();
         Map<Column, Integer> places = new EnumMap<>(Column.class);
+        named.forEach((column, word) -> place(header, word)
+                .ifPresentOrElse(place -> places.put(column, place), () -> problems.add(notThere(name, header, word))));
         for (int place = 0; place < header.size(); place++) {
-            Optional<Column> column = column(header.get(place));
+            Optional<Column> column = column(header.get(place)).filter(c -> !isNamed(c, named));
             if (column.isPresent() && places.putIfAbsent(column.get(), place) != null) {
                 problems.add(new Problem(
                         name,
@@ -50,7 +79,13 @@ final class CsvColumns {
                         "Give one of the two another name."));
             }
         }
-        if (!places.containsKey(Column.TIME_S)) problems.add(missing(name, header, Column.TIME_S));
+        // Where a table has both, ours is seconds; only in our own export the other says when that was.
+        boolean own = places.containsKey(Column.TIME_S)
+                && !plain(header.get(places.get(Column.TIME_S))).equals("time_s");
+        if (named.containsKey(Column.TIME) || own && places.containsKey(Column.TIME)) places.remove(Column.TIME_S);
+        else if (places.containsKey(Column.TIME_S)) places.remove(Column.TIME);
+        if (!places.containsKey(Column.TIME_S) && !places.containsKey(Column.TIME))
+            problems.add(missing(name, header, Column.TIME_S));
         boolean celsius = places.containsKey(Column.TEMPERATURE_C);
         boolean fahrenheit = places.containsKey(Column.TEMPERATURE_F);
         if (!celsius && !fahrenheit) problems.add(missing(name, header, Column.TEMPERATURE_C));
@@ -61,6 +96,28 @@ final class CsvColumns {
                     "Keep one of the two."));
         }
         return problems.isEmpty() ? Parsed.accepted(new CsvColumns(places, header.size())) : Parsed.refused(problems);
+    }
+
+    /** Whether somebody named the column for what this one holds, on whichever scale. */
+    private static boolean isNamed(Column column, Map<Column, String> named) {
+        if (named.containsKey(column)) return true;
+        if (column == Column.TIME_S) return named.containsKey(Column.TIME);
+        return SAME.entrySet().stream()
+                .anyMatch(pair -> (pair.getKey() == column || pair.getValue() == column)
+                        && (named.containsKey(pair.getKey()) || named.containsKey(pair.getValue())));
+    }
+
+    private static Optional<Integer> place(List<String> header, String word) {
+        for (int place = 0; place < header.size(); place++)
+            if (plain(header.get(place)).equals(plain(word))) return Optional.of(place);
+        return Optional.empty();
+    }
+
+    private static Problem notThere(String name, List<String> header, String word) {
+        return new Problem(
+                name,
+                "There is no column \"" + word + "\" in its first line.",
+                "Name one of these: " + String.join(", ", header) + ".");
     }
 
     boolean has(Column column) {
@@ -74,11 +131,13 @@ final class CsvColumns {
     }
 
     private static Optional<Column> column(String word) {
+        String plain = plain(word);
+        return Arrays.stream(Column.values()).filter(c -> c.isNamed(plain)).findFirst();
+    }
+
+    private static String plain(String word) {
         // A byte order mark is how some spreadsheets begin a file.
-        String plain = word.replace("\uFEFF", "").strip().toLowerCase(Locale.ROOT);
-        return Arrays.stream(Column.values())
-                .filter(c -> c.word().equals(plain))
-                .findFirst();
+        return word.replace("\uFEFF", "").strip().toLowerCase(Locale.ROOT);
     }
 
     /** How many columns the header names. */

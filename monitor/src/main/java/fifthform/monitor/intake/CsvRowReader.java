@@ -13,7 +13,9 @@ import fifthform.monitor.intake.CsvColumns.Column;
 import fifthform.monitor.json.Decimal;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,25 +31,63 @@ final class CsvRowReader {
 
     private final String name;
     private final CsvColumns columns;
-    private final Instant start;
+    private final CsvLayout layout;
+    private Instant start;
+    private Optional<OffsetDateTime> began = Optional.empty();
+    private boolean seconds;
     private BigDecimal lastSeconds = LONGEST_SECONDS.negate();
 
-    CsvRowReader(String name, CsvColumns columns, Instant start) {
+    CsvRowReader(String name, CsvColumns columns, Instant start, CsvLayout layout) {
         this.name = name;
         this.columns = columns;
         this.start = start;
+        this.layout = layout;
+        this.seconds = columns.has(Column.TIME_S);
+    }
+
+    Optional<OffsetDateTime> began() {
+        return began;
+    }
+
+    /** Seconds since the start; the first row decides whether the column says seconds or date and time. */
+    private Optional<CsvNumber> time(String cell) {
+        if (seconds) return number(cell);
+        if (began.isEmpty() && number(cell).isPresent()) {
+            seconds = true;
+            return number(cell);
+        }
+        Optional<OffsetDateTime> at = CsvTime.of(cell, layout.zone());
+        if (at.isPresent() && began.isEmpty()) {
+            began = at;
+            start = at.get().toInstant();
+        }
+        return at.map(OffsetDateTime::toInstant)
+                .map(instant -> Duration.between(start, instant))
+                .map(since -> new CsvNumber(BigDecimal.valueOf(since.getSeconds())
+                        .add(BigDecimal.valueOf(since.getNano(), 9))
+                        .stripTrailingZeros()));
+    }
+
+    /** A number, with the decimals of the table's language. */
+    private Optional<CsvNumber> number(String cell) {
+        boolean comma = layout.decimals() == CsvLayout.Decimals.COMMA && cell.matches("[-+]?\\d+,\\d+");
+        return CsvNumber.of(comma ? cell.replace(',', '.') : cell);
     }
 
     /** The row, or why it cannot be placed in time and so cannot be used at all. */
     Parsed<CsvRow> read(long line, List<String> cells) {
         String where = name + ", line " + line;
-        String timeCell = columns.cell(Column.TIME_S, cells);
-        Optional<CsvNumber> time = CsvNumber.of(timeCell);
+        Column timed = columns.has(Column.TIME_S) ? Column.TIME_S : Column.TIME;
+        String timeCell = columns.cell(timed, cells);
+        Optional<CsvNumber> time = time(timeCell);
         if (time.isEmpty() || time.get().value().abs().compareTo(LONGEST_SECONDS) >= 0) {
             return Parsed.refused(
                     where,
-                    "time_s is \"" + timeCell + "\", which is no number of seconds; the row is left out.",
-                    "Write seconds since the start, for example: 812.4");
+                    timed.word() + " is \"" + timeCell + "\", which is "
+                            + (timed == Column.TIME ? "no time" : "no number of seconds") + "; the row is left out.",
+                    began.isPresent() || timed == Column.TIME && !seconds
+                            ? "Write date and time as 2026-01-31T10:15:00+01:00, or seconds since the start in all rows."
+                            : "Write seconds since the start, for example: 812.4");
         }
         boolean cutInTwo = cells.stream().skip(columns.count()).anyMatch(cell -> !cell.isBlank());
         if (cutInTwo) {
@@ -79,6 +119,8 @@ final class CsvRowReader {
         List<Problem> problems = new ArrayList<>();
         events(row, inputs, problems);
         temperature(Column.ROOM_C, CsvTape.ROOM, row, inputs, problems);
+        temperature(Column.ROOM_F, CsvTape.ROOM, row, inputs, problems);
+        temperature(Column.BATH_F, CsvTape.BATH, row, inputs, problems);
         temperature(Column.BATH_C, CsvTape.BATH, row, inputs, problems);
         // The chocolate comes last, so that what is said at its reading knows the whole row.
         temperature(Column.TEMPERATURE_C, CsvTape.BOWL, row, inputs, problems);
@@ -106,7 +148,7 @@ final class CsvRowReader {
     private void temperature(Column column, ProbeId probe, RowParts row, List<Input> inputs, List<Problem> problems) {
         String cell = columns.cell(column, row.cells);
         if (CsvNumber.isNone(cell)) return;
-        Optional<CsvNumber> number = CsvNumber.of(cell);
+        Optional<CsvNumber> number = number(cell);
         if (number.isEmpty()) {
             inputs.add(new ProbeFault(row.at, probe, Cause.GARBLED));
             problems.add(new Problem(
@@ -128,7 +170,7 @@ final class CsvRowReader {
     }
 
     private static Input reading(Column column, ProbeId probe, Instant at, CsvNumber number) {
-        boolean fahrenheit = column == Column.TEMPERATURE_F;
+        boolean fahrenheit = column == Column.TEMPERATURE_F || column == Column.BATH_F || column == Column.ROOM_F;
         double celsius = fahrenheit ? Decimal.rounded((number.value().doubleValue() - 32) * 5 / 9) : number.rounded();
         double resolutionKelvin = fahrenheit ? number.resolution() * 5 / 9 : number.resolution();
         if (!(celsius >= Sample.LOWEST_CELSIUS && celsius <= Sample.HIGHEST_CELSIUS)) {

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -23,6 +24,9 @@ import java.util.Optional;
  * that another program can write the table while it is read. Lines that begin with {@code #} are remarks.
  */
 public final class CsvTape implements AutoCloseable {
+    /** The talk of a probe whose readings stood in a table. */
+    public static final String TALK = "csv";
+
     /** The chocolate: {@code temperature_c} or {@code temperature_f}. */
     public static final ProbeId BOWL = new ProbeId("bowl");
     /** The water: {@code bath_c}. */
@@ -38,12 +42,17 @@ public final class CsvTape implements AutoCloseable {
     private boolean ended;
 
     private CsvTape(
-            String name, CsvReader<CsvRecord> csv, Iterator<CsvRecord> records, CsvColumns columns, Instant start) {
+            String name,
+            CsvReader<CsvRecord> csv,
+            Iterator<CsvRecord> records,
+            CsvColumns columns,
+            Instant start,
+            CsvLayout layout) {
         this.name = name;
         this.csv = csv;
         this.records = records;
         this.columns = columns;
-        this.rows = new CsvRowReader(name, columns, start);
+        this.rows = new CsvRowReader(name, columns, start, layout);
     }
 
     /**
@@ -56,7 +65,17 @@ public final class CsvTape implements AutoCloseable {
      * @throws IOException the text cannot be read
      */
     public static Parsed<CsvTape> open(String name, Reader text, Instant start) throws IOException {
+        return open(name, text, start, CsvLayout.usual());
+    }
+
+    /**
+     * Reads the header of a table that is laid out so.
+     *
+     * @param start the instant of second 0; the first row's own time takes its place where there is one
+     */
+    public static Parsed<CsvTape> open(String name, Reader text, Instant start, CsvLayout layout) throws IOException {
         CsvReader<CsvRecord> csv = CsvReader.builder()
+                .fieldSeparator(layout.separator())
                 .commentStrategy(CommentStrategy.SKIP)
                 .skipEmptyLines(true)
                 .allowMissingFields(true)
@@ -68,8 +87,10 @@ public final class CsvTape implements AutoCloseable {
                 return Parsed.refused(
                         name, "It is empty: nothing to analyse.", "Begin it with a line like: time_s,temperature_c");
             }
-            return CsvColumns.of(name, records.next().getFields())
-                    .fold(columns -> Parsed.accepted(new CsvTape(name, csv, records, columns, start)), Parsed::refused);
+            return CsvColumns.of(name, records.next().getFields(), layout.named())
+                    .fold(
+                            columns -> Parsed.accepted(new CsvTape(name, csv, records, columns, start, layout)),
+                            Parsed::refused);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         } catch (CsvParseException e) {
@@ -80,8 +101,8 @@ public final class CsvTape implements AutoCloseable {
     /** What is measured in it, the chocolate first. */
     public List<Role> roles() {
         List<Role> roles = new ArrayList<>(List.of(Role.BOWL));
-        if (columns.has(Column.BATH_C)) roles.add(Role.BATH);
-        if (columns.has(Column.ROOM_C)) roles.add(Role.ROOM);
+        if (columns.has(Column.BATH_C) || columns.has(Column.BATH_F)) roles.add(Role.BATH);
+        if (columns.has(Column.ROOM_C) || columns.has(Column.ROOM_F)) roles.add(Role.ROOM);
         return List.copyOf(roles);
     }
 
@@ -103,6 +124,11 @@ public final class CsvTape implements AutoCloseable {
             ended = true;
             return Optional.of(Parsed.refused(List.of(notCsv(name))));
         }
+    }
+
+    /** The first row's own date and time with its offset; empty before it was read, and where times are seconds. */
+    public Optional<OffsetDateTime> began() {
+        return rows.began();
     }
 
     @Override

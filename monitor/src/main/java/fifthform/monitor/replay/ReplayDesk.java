@@ -5,6 +5,7 @@ import fifthform.curves.check.Problem;
 import fifthform.curves.engine.Event;
 import fifthform.curves.engine.State;
 import fifthform.curves.setup.Origin;
+import fifthform.monitor.intake.CsvTape;
 import fifthform.monitor.model.AgainWords;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.replay.ReplayChart.Line;
@@ -558,6 +559,7 @@ public final class ReplayDesk implements AutoCloseable {
     private List<String> marks() {
         List<String> marks = new ArrayList<>();
         if (recording.setup().origin() == Origin.SIMULATED) marks.add(ReplayText.MARK_SIMULATED.say());
+        if (recording.setup().bowlProbe().talk().equals(CsvTape.TALK)) marks.add(ReplayText.MARK_TABLE.say());
         if (!recording.isClosed()) marks.add(ReplayText.MARK_CUT_OFF.say());
         if (!recording.problems().isEmpty()) marks.add(ReplayText.MARK_DAMAGED.say());
         return marks;

@@ -8,6 +8,7 @@ public enum ReplayText implements Text {
     SUBJECT,
     AMOUNT_UNKNOWN,
     MARK_SIMULATED,
+    MARK_TABLE,
     MARK_CUT_OFF,
     MARK_DAMAGED,
     HEADLINE_FIRST,

@@ -192,6 +192,46 @@ class BackupCommandTest {
         assertFalse(Files.exists(folder.resolve("out.txt")));
     }
 
+    /** What another program put in is named; what is listed comes. */
+    @Test
+    void whatIsNotListedIsNamedAndLeftOut() throws Exception {
+        said(here, "backup", archive.toString());
+        change(Map.of("sessions/stranger.notes.jsonl", "{}\n".getBytes(StandardCharsets.UTF_8)));
+        Said restored = said(there, "restore", archive.toString());
+        assertEquals(0, restored.exit(), restored.err());
+        assertTrue(
+                restored.out()
+                        .contains(
+                                "Left out, since they are not in its list of contents: sessions/stranger.notes.jsonl."),
+                restored.out());
+        assertFalse(files(there).containsKey("sessions/stranger.notes.jsonl"));
+        assertTrue(files(there).containsKey("sessions/" + session.getFileName()));
+    }
+
+    /** On some disks the second would be the first one's end. */
+    @Test
+    void namesThatDifferOnlyInCapitalsArePutApart() throws Exception {
+        Files.writeString(here.resolve("recipes").resolve("DEMO.recipe"), "other\n");
+        Files.writeString(here.resolve("recipes").resolve("Demo.recipe"), "third\n");
+        said(here, "backup", archive.toString());
+        Said restored = said(there, "restore", archive.toString());
+        assertEquals(0, restored.exit(), restored.err());
+        assertTrue(restored.out().contains("only in small and capital letters: recipes/"), restored.out());
+        assertTrue(restored.out().contains("Rename them"), restored.out());
+        Map<String, String> files = files(there);
+        assertEquals(
+                1,
+                files.keySet().stream().filter(f -> f.startsWith("recipes/")).count(),
+                files.keySet().toString());
+        assertEquals(
+                2,
+                files.keySet().stream()
+                        .filter(f -> f.startsWith("restored/twin-"))
+                        .count(),
+                files.keySet().toString());
+        assertTrue(files.values().containsAll(java.util.List.of("demo\n", "other\n", "third\n")), files.toString());
+    }
+
     @Test
     void aBackupOfANewerProgramIsRefused() throws Exception {
         said(here, "backup", archive.toString());
@@ -229,6 +269,24 @@ class BackupCommandTest {
         assertEquals(0, Said.by("notebook", "--sent", "restore", data, name).exit());
         assertTrue(Files.exists(sent));
         assertFalse(Files.exists(there.resolve("sessions").resolve(session.getFileName())));
+    }
+
+    @Test
+    void theBinOfSentBatchesComesAlongWithTheOtherBin() throws Exception {
+        said(there, "import", session.toString());
+        said(there, "notebook", "--sent", "bin", name);
+        assertTrue(
+                files(there).keySet().stream().anyMatch(f -> f.startsWith("sent-bin/")),
+                files(there).toString());
+        Path third = folder.resolve("third");
+        said(there, "backup", archive.toString());
+        said(third, "restore", archive.toString());
+        assertFalse(files(third).keySet().stream().anyMatch(f -> f.startsWith("sent-bin/")));
+        Path with = folder.resolve("with-bin.zip");
+        said(there, "backup", "--with-bin", with.toString());
+        said(third, "restore", with.toString());
+        assertEquals(0, said(third, "notebook", "--sent", "restore", name).exit());
+        assertTrue(files(third).containsKey("sent/" + session.getFileName()));
     }
 
     @Test
