@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,7 +12,13 @@ import picocli.CommandLine.Spec;
         description = "Watches chocolate being tempered, and says what to do before it is too late.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {
+        footer = {"", "Example: monitor/run watch --probe practice"})
+final class FifthForm implements Runnable {
+    /** As README tells people to type it; whoever starts the jar itself knows what to put in its place. */
+    static final String COMMAND = "monitor/run";
+
+    /** In the order in which they are listed: that of the work. */
+    private static final List<Class<?>> COMMANDS = List.of(
             PlanCommand.class,
             WatchCommand.class,
             ReplayCommand.class,
@@ -32,15 +39,27 @@ import picocli.CommandLine.Spec;
             SetupCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
-            ImportCommand.class
-        },
-        footer = {"", "Example: monitor/run watch --probe practice"})
-final class FifthForm implements Runnable {
-    /** As README tells people to type it; whoever starts the jar itself knows what to put in its place. */
-    static final String COMMAND = "monitor/run";
+            ImportCommand.class);
 
     @Spec
     private CommandSpec spec;
+
+    /**
+     * The command line that understands these words. Where the first of them names a command only that one is made, since
+     * to read what every command says of itself is a noticeable part of a start.
+     */
+    static CommandLine line(String... words) {
+        List<Class<?>> asked = COMMANDS.stream()
+                .filter(command -> words.length > 0 && name(command).equals(words[0]))
+                .toList();
+        CommandLine line = new CommandLine(new FifthForm());
+        (asked.isEmpty() ? COMMANDS : asked).forEach(line::addSubcommand);
+        return line;
+    }
+
+    private static String name(Class<?> command) {
+        return command.getAnnotation(Command.class).name();
+    }
 
     @Override
     public void run() {

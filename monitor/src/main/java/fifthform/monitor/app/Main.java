@@ -22,7 +22,7 @@ public final class Main {
 
     /** Runs one command and answers with its exit code. */
     static int run(String... args) {
-        CommandLine line = new CommandLine(new FifthForm());
+        CommandLine line = FifthForm.line(args);
         line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(new PlainWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8)), true));
         line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -25,7 +25,7 @@ class CommandHelpTest {
     Path folder;
 
     static Stream<CommandLine> commands() {
-        return withChildren(new CommandLine(new FifthForm()));
+        return withChildren(FifthForm.line());
     }
 
     private static Stream<CommandLine> withChildren(CommandLine command) {
@@ -41,7 +41,7 @@ class CommandHelpTest {
         assertFalse(examples.isEmpty(), name + " has no example");
         for (String example : examples) {
             String arguments = example.replaceAll(" > .*$", "");
-            CommandLine.ParseResult parsed = new CommandLine(new FifthForm()).parseArgs(arguments.split(" "));
+            CommandLine.ParseResult parsed = FifthForm.line().parseArgs(arguments.split(" "));
             assertTrue(
                     example.startsWith(name.replaceFirst("monitor/run ?", "")), example + " is no example of " + name);
             assertTrue(parsed.hasSubcommand(), example);

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import picocli.CommandLine;
 
 class PlanCommandTest {
     private static final String TOLD =
@@ -61,7 +60,7 @@ class PlanCommandTest {
                 .findFirst()
                 .orElseThrow()
                 .replace("Then type: monitor/run ", "");
-        new CommandLine(new FifthForm()).parseArgs(line.split(" "));
+        FifthForm.line().parseArgs(line.split(" "));
     }
 
     @Test

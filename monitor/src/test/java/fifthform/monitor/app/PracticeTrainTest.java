@@ -91,7 +91,7 @@ class PracticeTrainTest {
     }
 
     private void train(Showing screen) throws Exception {
-        CommandLine line = new CommandLine(new FifthForm());
+        CommandLine line = FifthForm.line();
         line.setOut(new PrintWriter(out, true));
         line.parseArgs("practice", "train", "first-light", "--lift", "one", "--data", home.toString());
         PracticeCommand practice = line.getSubcommands().get("practice").getCommand();

@@ -194,7 +194,7 @@ class RefusalsTest {
 
     @Test
     void aFaultOfTheProgramSaysWhatToReport() throws Exception {
-        CommandLine line = new CommandLine(new FifthForm());
+        CommandLine line = FifthForm.line();
         StringWriter err = new StringWriter();
         line.setErr(new PrintWriter(err, true));
         int exit = Main.refusals(false).handleExecutionException(new IllegalStateException("demo"), line, null);
