@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         footer = {"", "Example: monitor/run watch --probe practice"})
-final class FifthForm implements Runnable {
+public final class FifthForm implements Runnable {
     /** As README tells people to type it; whoever starts the jar itself knows what to put in its place. */
     static final String COMMAND = "monitor/run";
 
@@ -47,8 +47,10 @@ final class FifthForm implements Runnable {
     /**
      * The command line that understands these words. Where the first of them names a command only that one is made, since
      * to read what every command says of itself is a noticeable part of a start.
+     *
+     * @param words as they were typed; none for the whole of it
      */
-    static CommandLine line(String... words) {
+    public static CommandLine line(String... words) {
         List<Class<?>> asked = COMMANDS.stream()
                 .filter(command -> words.length > 0 && name(command).equals(words[0]))
                 .toList();

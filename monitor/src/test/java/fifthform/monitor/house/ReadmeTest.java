@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.monitor.app.FifthForm;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -132,14 +133,9 @@ class ReadmeTest {
                 Stream.of(line), line.getSubcommands().values().stream().flatMap(ReadmeTest::everyCommand));
     }
 
-    /** The command line as the program has it; its class is nobody else's business, so it is asked for by name. */
     private static CommandLine program() {
-        try {
-            CommandLine line = new CommandLine(Class.forName("fifthform.monitor.app.FifthForm"));
-            line.setCaseInsensitiveEnumValuesAllowed(true);
-            return line;
-        } catch (ClassNotFoundException e) {
-            throw new AssertionError(e);
-        }
+        CommandLine line = FifthForm.line();
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        return line;
     }
 }
