@@ -1,8 +1,7 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.view.FxStart;
 import java.util.concurrent.TimeUnit;
-import javafx.application.Platform;
-import javafx.stage.Window;
 
 /**
  * Opens Watch on a practice batch where nobody sees it, and ends. {@code monitor/run} starts it once after a build with
@@ -23,20 +22,11 @@ public final class Rehearsal {
         program.setDaemon(true);
         program.start();
         long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
-        while (!shown()) {
+        while (!FxStart.opened()) {
             if (System.nanoTime() > until) System.exit(Exit.FAULT.code());
             TimeUnit.MILLISECONDS.sleep(50);
         }
         TimeUnit.SECONDS.sleep(PLAYED_SECONDS);
         System.exit(Exit.DONE.code());
-    }
-
-    private static boolean shown() {
-        try {
-            Platform.runLater(() -> {});
-        } catch (IllegalStateException notYet) {
-            return false;
-        }
-        return Window.getWindows().stream().anyMatch(Window::isShowing);
     }
 }

@@ -70,6 +70,11 @@ public final class FxStart {
         return Optional.empty();
     }
 
+    /** Whether the first window has been opened. May be asked on any thread. */
+    public static boolean opened() {
+        return Starter.opened;
+    }
+
     /** JavaFX warns that it was loaded from the class path, which is what we mean to do. Only that line is held back. */
     private static void quietOneWarning() {
         JAVAFX.setFilter(entry -> !String.valueOf(entry.getMessage()).startsWith("Unsupported JavaFX configuration"));
@@ -89,6 +94,8 @@ public final class FxStart {
     public static final class Starter extends Application {
         private static final AtomicReference<Consumer<Stage>> FILL = new AtomicReference<>();
 
+        private static volatile boolean opened;
+
         /** Called by JavaFX. */
         public Starter() {
             super();
@@ -97,6 +104,7 @@ public final class FxStart {
         @Override
         public void start(Stage stage) {
             FILL.get().accept(stage);
+            opened = true;
         }
     }
 }
