@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.monitor.chart.Paper;
 import fifthform.monitor.chart.ReplayFiles;
 import fifthform.monitor.chart.ReportPdf;
+import fifthform.monitor.looks.LookCalendar;
 import fifthform.monitor.replay.CauseFindings;
 import fifthform.monitor.replay.Recording;
 import fifthform.monitor.replay.ReplayDesk;
@@ -10,6 +11,8 @@ import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.report.Report;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.store.SessionFiles;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -21,6 +24,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -41,7 +45,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         description = {
             "Writes a session as files for other programs and for people: a table (csv), the curve as a drawing (svg)"
-                    + " and a report of one page (pdf).",
+                    + " and a report of one page (pdf); where you ask for it also the looks to come as a calendar (ics).",
             "They go beside the session unless --out says otherwise, and nothing is overwritten without --force."
         },
         footer = {
@@ -62,7 +66,9 @@ final class ExportCommand implements Callable<Integer> {
     enum Kind {
         CSV,
         SVG,
-        PDF;
+        PDF,
+        /** The looks that are still to come; only where it is asked for, since there may be none. */
+        ICS;
 
         @Override
         public String toString() {
@@ -80,7 +86,7 @@ final class ExportCommand implements Callable<Integer> {
             names = "--as",
             paramLabel = "KIND",
             split = ",",
-            description = "csv, svg, pdf, several between commas; all where not said")
+            description = "csv, svg, pdf, ics, several between commas; the first three where not said")
     private Set<Kind> kinds = EnumSet.noneOf(Kind.class);
 
     @Option(
@@ -104,9 +110,11 @@ final class ExportCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    private String calendar = "";
+
     @Override
     public Integer call() throws Refusal {
-        if (kinds.isEmpty()) kinds = EnumSet.allOf(Kind.class);
+        if (kinds.isEmpty()) kinds = EnumSet.of(Kind.CSV, Kind.SVG, Kind.PDF);
         check();
         Path file = SessionNames.find(name, common.folders());
         Recording recording = Answers.orRefuse(Recording.read(file), Exit.FILE);
@@ -114,6 +122,7 @@ final class ExportCommand implements Callable<Integer> {
         recording.problems().forEach(err::println);
         if (recording.inputs() == 0)
             throw new Refusal(Exit.ANSWER_IS_NO, file + " holds no reading. Nothing was written.");
+        if (kinds.contains(Kind.ICS)) calendar = calendar(file);
         Units units = common.units()
                 .orElse(new SettingsFile(common.folders().settingsFile())
                         .load()
@@ -133,6 +142,18 @@ final class ExportCommand implements Callable<Integer> {
             for (Kind kind : kinds) write(kind, desk);
         }
         return (recording.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
+    }
+
+    /** In the words of {@code look --reminders}. */
+    private static String calendar(Path file) throws Refusal {
+        LookCalendar looks = LookCalendar.of(Answers.orRefuse(JournalReader.read(file), Exit.FILE), Optional.empty());
+        Instant now = Instant.now();
+        if (looks.toCome(now).isEmpty())
+            throw new Refusal(
+                    Exit.ANSWER_IS_NO,
+                    SessionFiles.name(file) + " is older than four weeks, and no look at its bars is still to come."
+                            + " Nothing was written. Leave ics out.");
+        return looks.text(now);
     }
 
     private void check() throws Refusal {
@@ -196,9 +217,9 @@ final class ExportCommand implements Callable<Integer> {
             }
             case SVG -> {
                 ReplayPicture picture = desk.picture(COLUMNS);
-                to.write(ReplayFiles.svg(picture.chart().still(), picture.title())
-                        .getBytes(StandardCharsets.UTF_8));
+                to.write(ReplayFiles.svg(picture).getBytes(StandardCharsets.UTF_8));
             }
+            case ICS -> to.write(calendar.getBytes(StandardCharsets.UTF_8));
             case PDF -> ReportPdf.write(new Report(desk).sheet(), paper, to);
         }
     }

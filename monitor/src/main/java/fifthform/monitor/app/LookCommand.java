@@ -134,12 +134,7 @@ final class LookCommand implements Callable<Integer> {
             throw new Refusal(Exit.NOT_UNDERSTOOD, "--at belongs to --reminders. Nothing was done. Say both.");
         if (options.isSaid() || show || undo != null)
             throw new Refusal(Exit.NOT_UNDERSTOOD, "--reminders stands alone. Nothing was done. Look apart from it.");
-        LookCalendar calendar = new LookCalendar(
-                session.header().session(),
-                session.header().setup().recipe().name(),
-                session.lastWall(),
-                session.header().zone(),
-                timeOfDay());
+        LookCalendar calendar = LookCalendar.of(session, timeOfDay());
         Instant now = Instant.now();
         List<LookTime> left = calendar.toCome(now);
         if (left.isEmpty()) {

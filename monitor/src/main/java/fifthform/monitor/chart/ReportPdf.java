@@ -3,9 +3,13 @@ package fifthform.monitor.chart;
 import com.lowagie.text.Document;
 import com.lowagie.text.DocumentException;
 import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfDate;
+import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfWriter;
 import fifthform.monitor.report.ReportSheet;
 import java.io.OutputStream;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
 import java.util.List;
 
 /** A report as a PDF file of one page. Needs no window. */
@@ -27,6 +31,10 @@ public final class ReportPdf {
         document.addSubject(String.join(", ", withMarks(sheet)));
         document.setDocumentLanguage(LANGUAGE);
         document.open();
+        // The library would ask the computer's clock, and the page is to be what it was made of.
+        PdfDate made = new PdfDate(GregorianCalendar.from(sheet.made().atZone(ZoneOffset.UTC)));
+        writer.getInfo().put(PdfName.CREATIONDATE, made);
+        writer.getInfo().put(PdfName.MODDATE, made);
         new ReportDrawing(new PdfPen(writer.getDirectContent(), paper.height()), paper, sheet).all();
         document.close();
     }

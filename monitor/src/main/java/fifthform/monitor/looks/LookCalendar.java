@@ -1,5 +1,6 @@
 package fifthform.monitor.looks;
 
+import fifthform.monitor.store.Session;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalTime;
@@ -47,6 +48,16 @@ public final class LookCalendar {
         this.ended = Objects.requireNonNull(ended, "ended");
         this.zone = Objects.requireNonNull(zone, "zone");
         this.at = Objects.requireNonNull(at, "at");
+    }
+
+    /** The calendar of this recorded batch. */
+    public static LookCalendar of(Session session, Optional<LocalTime> at) {
+        return new LookCalendar(
+                session.header().session(),
+                session.header().setup().recipe().name(),
+                session.lastWall(),
+                session.header().zone(),
+                at);
     }
 
     /** When this look is to be made: at the wanted time of day, once the bars are old enough for it to count. */

@@ -1,12 +1,14 @@
 package fifthform.monitor.notebook;
 
 import fifthform.curves.learning.BarLook;
+import fifthform.monitor.bars.WhyOf;
 import fifthform.monitor.looks.KeptLook;
 import fifthform.monitor.looks.LookFile;
 import fifthform.monitor.looks.LookTime;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.looks.PhotoPath;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.StoreException;
 import fifthform.monitor.texts.NotebookText;
 import java.io.IOException;
@@ -270,6 +272,12 @@ public final class NotebookDesk {
             putAway.clear();
             return NotebookText.SAID_EMPTIED.say(Integer.toString(gone));
         });
+    }
+
+    /** Why its bars came out as they did, a line each. Takes seconds; for a thread of its own. */
+    public List<String> why(BatchRow row) {
+        return JournalReader.read(row.file())
+                .fold(session -> WhyOf.lines(session, units), problems -> List.of(row.trouble()));
     }
 
     /** Age of its bars now, h. */

@@ -2,6 +2,7 @@ package fifthform.monitor.replay;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeId;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.settings.Units;
@@ -75,6 +76,8 @@ final class SpanCsv {
 
     private List<Told> told(Span span) {
         List<Told> told = new ArrayList<>();
+        if (recording.setup().origin() == Origin.SIMULATED)
+            told.add(new Told(span.from(), ReplayText.CSV_BATCH.say(), ReplayText.CSV_SIMULATED.say()));
         for (Happening h : happenings)
             if (span.holds(h.nanos())) told.add(new Told(h.nanos(), row(h.row()), h.words()));
         for (Note note : notes)

@@ -19,6 +19,7 @@ import fifthform.monitor.report.ReportSheet.Block;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.ReportText;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -50,6 +51,7 @@ public final class Report {
 
     /** The sheet as of now. */
     public ReportSheet sheet() {
+        Instant now = desk.now();
         ReplayPicture picture = desk.picture(COLUMNS);
         List<Block> blocks = new ArrayList<>();
         // The first finding is the headline; what it rests on still has to be said.
@@ -75,7 +77,8 @@ public final class Report {
                 picture.headlineAside(),
                 picture.chart().still(),
                 blocks,
-                ReportText.FOOT.say(MINUTE.format(desk.now().atZone(zone))));
+                ReportText.FOOT.say(MINUTE.format(now.atZone(zone))),
+                now);
     }
 
     private static void add(List<Block> blocks, ReportText heading, List<String> lines) {

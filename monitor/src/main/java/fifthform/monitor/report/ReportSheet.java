@@ -1,6 +1,7 @@
 package fifthform.monitor.report;
 
 import fifthform.monitor.replay.ReplayChart;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 
@@ -15,6 +16,7 @@ import java.util.Objects;
  * @param chart the curve
  * @param blocks the rest, the most important first
  * @param foot what all of it rests on
+ * @param made when it was made, as was handed in
  */
 public record ReportSheet(
         String title,
@@ -24,7 +26,8 @@ public record ReportSheet(
         String aside,
         ReplayChart chart,
         List<Block> blocks,
-        String foot) {
+        String foot,
+        Instant made) {
     /** Lines under a heading. */
     public record Block(String heading, List<String> lines) {
         public Block {
@@ -42,5 +45,6 @@ public record ReportSheet(
         Objects.requireNonNull(chart, "chart");
         blocks = List.copyOf(blocks);
         Objects.requireNonNull(foot, "foot");
+        Objects.requireNonNull(made, "made");
     }
 }

@@ -154,6 +154,8 @@ public enum NotebookText implements Text {
     BUTTON_REPLAY,
     BUTTON_COMPARE,
     BUTTON_LOOK,
+    BUTTON_WHY,
+    BUTTON_PAGE,
     BUTTON_PUT_AWAY,
     BUTTON_BIN,
     BUTTON_RESTORE,
@@ -198,7 +200,15 @@ public enum NotebookText implements Text {
     PHOTO_UNREADABLE,
     TYPE_THIS,
 
+    /** {0} the batch. */
+    WHY_TITLE,
+    WHY_READING,
+
     // What was done.
+    /** {0} the batch. */
+    SAID_PAGE_BEGUN,
+    /** {0} the file. */
+    SAID_PAGE_WRITTEN,
     /** {0} the batch. */
     SAID_PUT_AWAY,
     /** {0} the batch. */

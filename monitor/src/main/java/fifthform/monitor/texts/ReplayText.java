@@ -158,6 +158,8 @@ public enum ReplayText implements Text {
     CSV_ROW,
     CSV_WORDS,
     CSV_NOTE,
+    CSV_BATCH,
+    CSV_SIMULATED,
     /** {0} how many, {1} the first. */
     PROBLEMS,
     /** {0} the pace. */
@@ -223,6 +225,8 @@ public enum ReplayText implements Text {
     BESIDE_CHOOSE,
     /** {0} the file. */
     SAID_WRITTEN,
+    /** {0} the file. */
+    SAID_PAGE_WRITTEN,
     /** {0} the file, {1} why. */
     SAID_NOT_WRITTEN,
     /** {0} percent. */

@@ -2,6 +2,9 @@ package fifthform.monitor.texts;
 
 /** Why the program says what it says, in figures. */
 public enum WhyText implements Text {
+    LOOK_FIRST,
+    /** {0} the question, {1} the session. */
+    WOULD_HELP,
     // ReasonWords.
     NOW_AT,
     /** {0} span held s, {1} stands. */

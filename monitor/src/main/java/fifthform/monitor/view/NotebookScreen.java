@@ -38,7 +38,8 @@ final class NotebookScreen extends ScrollPane {
         BATCH,
         COMPARED,
         LOOK,
-        BIN
+        BIN,
+        WHY
     }
 
     private final NotebookDesk desk;
@@ -49,6 +50,7 @@ final class NotebookScreen extends ScrollPane {
     private final ComparedPane compared;
     private final LookPane look;
     private final BinPane bin;
+    private final WhyPane why;
     private final SplitPane middle = new SplitPane();
     private final ScrollPane side = new ScrollPane();
     private final VBox none = new VBox();
@@ -72,6 +74,10 @@ final class NotebookScreen extends ScrollPane {
 
         void putAway();
 
+        void why();
+
+        void page();
+
         void bin();
 
         void filtered();
@@ -88,6 +94,7 @@ final class NotebookScreen extends ScrollPane {
         compared = new ComparedPane(desk);
         look = new LookPane(desk, this::lookKept, () -> open(Side.BATCH));
         bin = new BinPane(desk, this::show);
+        why = new WhyPane();
         page.getStyleClass().addAll("desk", "notebook");
         getStyleClass().add("desk-scroll");
         side.getStyleClass().add("desk-scroll");
@@ -102,6 +109,8 @@ final class NotebookScreen extends ScrollPane {
                         DeskParts.button("act-replay", NotebookText.BUTTON_REPLAY, act::replay),
                         DeskParts.button("act-compare", NotebookText.BUTTON_COMPARE, act::compare),
                         DeskParts.button("act-look", NotebookText.BUTTON_LOOK, act::look),
+                        DeskParts.button("act-why", NotebookText.BUTTON_WHY, act::why),
+                        DeskParts.button("act-page", NotebookText.BUTTON_PAGE, act::page),
                         DeskParts.button("act-put-away", NotebookText.BUTTON_PUT_AWAY, act::putAway),
                         DeskParts.button("act-bin", NotebookText.BUTTON_BIN, act::bin));
         none.getStyleClass().add("none");
@@ -155,6 +164,10 @@ final class NotebookScreen extends ScrollPane {
         return percent;
     }
 
+    WhyPane why() {
+        return why;
+    }
+
     /** Goes to the rows. */
     void focusRows() {
         table.node().requestFocus();
@@ -171,6 +184,7 @@ final class NotebookScreen extends ScrollPane {
                     case COMPARED -> compared;
                     case LOOK -> look;
                     case BIN -> bin;
+                    case WHY -> why;
                 });
         side.setVvalue(0);
         arrange();

@@ -168,6 +168,33 @@ public final class NotebookWindow implements NotebookScreen.Acts {
     }
 
     @Override
+    public void why() {
+        Optional<BatchRow> chosen = screen.table().chosen().filter(BatchRow::counts);
+        if (chosen.isEmpty()) return;
+        BatchRow row = chosen.get();
+        screen.why().begin(row);
+        screen.open(Side.WHY);
+        reader.execute(() -> {
+            List<String> lines = desk.why(row);
+            onScreen(() -> {
+                if (screen.side() == Side.WHY) screen.why().tell(lines);
+            });
+        });
+    }
+
+    @Override
+    public void page() {
+        Optional<BatchRow> chosen = screen.table().chosen().filter(BatchRow::counts);
+        if (chosen.isEmpty()) return;
+        desk.say(NotebookText.SAID_PAGE_BEGUN.say(chosen.get().name()));
+        screen.show();
+        reader.execute(() -> {
+            String said = BatchPage.write(chosen.get().file(), desk.units());
+            onScreen(() -> desk.say(said));
+        });
+    }
+
+    @Override
     public void putAway() {
         screen.table().chosen().ifPresent(desk::putAway);
         screen.show();
@@ -281,6 +308,8 @@ public final class NotebookWindow implements NotebookScreen.Acts {
             case 'c' -> screen.open(screen.side() == Side.COMPARED ? Side.BATCH : Side.COMPARED);
             case 'l' -> look();
             case 'b' -> bin();
+            case 'w' -> why();
+            case 'p' -> page();
             case 'u' -> {
                 desk.undo();
                 screen.show();

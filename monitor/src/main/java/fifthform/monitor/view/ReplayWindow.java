@@ -235,7 +235,7 @@ public final class ReplayWindow {
         Path file = free(".svg");
         try {
             ReplayPicture picture = desk.picture(1600);
-            Files.writeString(file, ReplayFiles.svg(picture.chart(), picture.title()), StandardOpenOption.CREATE_NEW);
+            Files.writeString(file, ReplayFiles.svg(picture), StandardOpenOption.CREATE_NEW);
             desk.say(ReplayText.SAID_WRITTEN.say(file.toString()));
         } catch (IOException e) {
             desk.say(ReplayText.SAID_NOT_WRITTEN.say(file.toString(), String.valueOf(e.getMessage())));
@@ -246,7 +246,7 @@ public final class ReplayWindow {
         Path file = free(".pdf");
         try (OutputStream to = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
             ReportPdf.write(new Report(desk).sheet(), Paper.A4, to);
-            desk.say(ReplayText.SAID_WRITTEN.say(file.toString()));
+            desk.say(ReplayText.SAID_PAGE_WRITTEN.say(file.toString()));
         } catch (IOException e) {
             desk.say(ReplayText.SAID_NOT_WRITTEN.say(file.toString(), String.valueOf(e.getMessage())));
         }

@@ -7,9 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.lowagie.text.pdf.PdfReader;
 import com.lowagie.text.pdf.parser.PdfTextExtractor;
 import fifthform.curves.setup.ProbeId;
+import fifthform.monitor.looks.LookCalendar;
+import fifthform.monitor.notebook.DemoBatches;
 import fifthform.monitor.replay.NoteFile;
 import fifthform.monitor.replay.Readings;
 import fifthform.monitor.replay.Recording;
+import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.SessionFiles;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,6 +20,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -147,6 +151,56 @@ class ExportCommandTest {
                 .getDocumentElement();
         assertEquals("svg", root.getNodeName());
         assertTrue(root.getElementsByTagName("path").getLength() > 3);
+    }
+
+    /** Wherever it goes, it says that no chocolate was in the bowl. */
+    @Test
+    void practiceIsMarkedOnEveryKindOfFile() throws Exception {
+        Path to = Files.createDirectories(folder.resolve("marked"));
+        export("--out", to.toString());
+        String table = Files.readString(to.resolve(name + ".csv"));
+        assertTrue(
+                table.contains("batch,\"practice, simulated: no chocolate was in the bowl\""), table.substring(0, 300));
+        String drawing = Files.readString(to.resolve(name + ".svg"));
+        assertEquals(2, drawing.split("\\(simulated\\)", -1).length - 1, "in its title and in its words");
+        PdfReader page = new PdfReader(Files.readAllBytes(to.resolve(name + ".pdf")));
+        assertTrue(new PdfTextExtractor(page).getTextFromPage(1).contains("simulated"));
+        assertTrue(page.getInfo().get("Subject").contains("simulated"));
+    }
+
+    @Test
+    void theLooksToComeAreTheSameCalendarAsReminders() throws Exception {
+        Path fresh = new DemoBatches(folder).record(DemoBatches.Plan.dark(32));
+        name = SessionFiles.name(fresh);
+        // That batch is long ago: there is no look to come, and no empty file is left behind.
+        export("--as", "ics").refuses(1, "older than four weeks", "Nothing was written", "Leave ics out");
+        assertFalse(Files.exists(fresh.resolveSibling(name + ".ics")));
+
+        LookCalendar looks =
+                LookCalendar.of(JournalReader.read(fresh).fold(s -> s, problems -> null), Optional.empty());
+        Path young = younger(fresh);
+        name = SessionFiles.name(young);
+        Said said = export("--as", "ics", "--out", folder.resolve("bars.ics").toString());
+        // Its sums no longer agree, which is said; the calendar is made all the same.
+        assertEquals(1, said.exit(), said.err());
+        String ours = Files.readString(folder.resolve("bars.ics"));
+        String theirs = Said.by("look", "--data=" + folder, name, "--reminders").out();
+        assertEquals(theirs.replaceAll("DTSTAMP.*", ""), ours.replaceAll("DTSTAMP.*", ""));
+        assertTrue(ours.contains("BEGIN:VEVENT"), ours);
+        assertEquals(List.of(), looks.toCome(Instant.now()));
+    }
+
+    /** The same batch, as if it had just been recorded: only its first line and its last time are of now. */
+    private Path younger(Path old) throws Exception {
+        String text = Files.readString(old);
+        Instant then = DemoBatches.FIRST;
+        Instant now =
+                Instant.now().truncatedTo(java.time.temporal.ChronoUnit.SECONDS).minusSeconds(7200);
+        String day = then.toString().substring(0, 10);
+        String young = text.replace(then.toString(), now.toString())
+                .replaceAll(
+                        day + "T1[0-9]:[0-9]{2}:[0-9.]+Z", now.plusSeconds(3600).toString());
+        return Files.writeString(old.resolveSibling("young.tempering.jsonl"), young);
     }
 
     @Test

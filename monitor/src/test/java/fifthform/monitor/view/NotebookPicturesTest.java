@@ -83,6 +83,11 @@ class NotebookPicturesTest {
                     desk.takeLarge(shown.get(place), Notebook.curve(shown.get(place)));
                 }
             }
+            if (side == Side.WHY) {
+                BatchRow asked = screen.table().chosen().orElseThrow();
+                screen.why().begin(asked);
+                screen.why().tell(desk.why(asked));
+            }
             screen.open(side);
             cut.addAll(cutOff(screen));
         });
@@ -189,6 +194,12 @@ class NotebookPicturesTest {
 
         @Override
         public void look() {}
+
+        @Override
+        public void why() {}
+
+        @Override
+        public void page() {}
 
         @Override
         public void putAway() {}

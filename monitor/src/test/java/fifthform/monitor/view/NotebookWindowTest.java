@@ -103,6 +103,34 @@ class NotebookWindowTest {
     }
 
     @Test
+    void whyAndThePageAreAKeyEach(FxRobot robot) throws Exception {
+        allRead();
+        BatchRow row = chosen();
+        robot.type(KeyCode.W);
+        until(() -> whySaid().size() > 1
+                || !whySaid().isEmpty() && !whySaid().get(0).contains("once more"));
+        assertEquals(NotebookScreen.Side.WHY, screen.side());
+        assertEquals("Why the bars of " + row.name() + " came out so", words("why-title"));
+        assertEquals(desk.why(row).stream().map(String::strip).toList(), whySaid());
+        picture(robot, "notebook-robot-why.png");
+        robot.type(KeyCode.ESCAPE);
+        assertEquals(NotebookScreen.Side.BATCH, screen.side());
+
+        robot.type(KeyCode.P);
+        until(() -> words("said").startsWith("Written: "));
+        assertTrue(words("said").endsWith(row.name() + ".pdf · open it to print it"), words("said"));
+        assertTrue(Files.size(row.file().resolveSibling(row.name() + ".pdf")) > 10_000);
+    }
+
+    private List<String> whySaid() {
+        return screen.lookup("#why-lines") == null
+                ? List.of()
+                : screen.lookup("#why-lines").lookupAll(".label").stream()
+                        .map(node -> ((Labeled) node).getText())
+                        .toList();
+    }
+
+    @Test
     void threeAreComparedByKeysSideBySide(FxRobot robot) throws Exception {
         allRead();
         robot.type(KeyCode.SPACE, KeyCode.DOWN, KeyCode.SPACE);
