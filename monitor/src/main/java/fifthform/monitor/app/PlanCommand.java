@@ -277,6 +277,7 @@ final class PlanCommand implements Callable<Integer> {
         PlanDesk desk = new PlanDesk(
                 recipes, List.copyOf(choices.values()), units, folders.data().resolve("cards"), LocalDate::now);
         desk.check(checked());
+        desk.choosePan(panMaterial());
         type(desk, PlanField.AMOUNT, amountGrams);
         type(desk, PlanField.BOWL_WEIGHT, bowlGrams);
         type(desk, PlanField.PAN_WEIGHT, panGrams);
@@ -291,7 +292,7 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private static void type(PlanDesk desk, PlanField field, Double said) {
-        if (said != null) desk.type(field, Decimal.of(said));
+        if (said != null) desk.type(field, Decimal.of(field.shown(said, desk.units())));
     }
 
     private static Theme theme(Settings settings) {

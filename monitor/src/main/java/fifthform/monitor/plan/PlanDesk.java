@@ -34,6 +34,7 @@ public final class PlanDesk {
     private final Map<PlanField, String> typed = new EnumMap<>(PlanField.class);
     private Recipe recipe;
     private Bowl bowl;
+    private BowlMaterial pan = BowlMaterial.STEEL;
     private boolean checked;
     private boolean why;
     private Optional<BatchPlan> plan = Optional.empty();
@@ -121,6 +122,25 @@ public final class PlanDesk {
         work();
     }
 
+    /** What the pan of the warm bath may be made of. */
+    public static List<BowlMaterial> pans() {
+        return List.of(BowlMaterial.STEEL, BowlMaterial.ALUMINIUM, BowlMaterial.GLASS);
+    }
+
+    /** What the pan of the warm bath is made of. */
+    public BowlMaterial pan() {
+        return pan;
+    }
+
+    public void choosePan(BowlMaterial other) {
+        pan = other;
+        work();
+    }
+
+    public Units units() {
+        return units;
+    }
+
     /** Whether the thermometer that reads the bath was checked. */
     public void check(boolean isChecked) {
         checked = isChecked;
@@ -185,13 +205,15 @@ public final class PlanDesk {
         String text = typed(field).replace(',', '.');
         if (text.isEmpty()) return OptionalDouble.empty();
         try {
-            double value = Double.parseDouble(text);
+            double value = field.taken(Double.parseDouble(text), units);
             if (value >= field.low() && value <= field.high()) return OptionalDouble.of(value);
         } catch (NumberFormatException e) {
             // said below, like a number out of its range
         }
         wrong.add(PlanText.PROBLEM_NUMBER.say(
-                field.label().say(), Decimal.of(field.low(), 0), Decimal.of(field.high(), 0)));
+                field.label(units),
+                Decimal.of(field.shown(field.low(), units), 0),
+                Decimal.of(field.shown(field.high(), units), 0)));
         return OptionalDouble.empty();
     }
 
@@ -202,7 +224,7 @@ public final class PlanDesk {
                 bowl,
                 numbers.get(PlanField.BOWL_WEIGHT),
                 numbers.get(PlanField.PAN_WEIGHT),
-                BowlMaterial.STEEL,
+                pan,
                 numbers.get(PlanField.BATH_WATER),
                 numbers.get(PlanField.TAP),
                 numbers.get(PlanField.QUICK_BATH),

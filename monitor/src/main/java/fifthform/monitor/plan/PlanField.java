@@ -1,5 +1,6 @@
 package fifthform.monitor.plan;
 
+import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.PlanText;
 
 /** What is typed into the plan's form, with the range of a number. */
@@ -24,9 +25,23 @@ public enum PlanField {
         this.high = high;
     }
 
-    /** What it is called. */
-    public PlanText label() {
-        return PlanText.valueOf(name());
+    /** What it is called, with its unit. */
+    public String label(Units units) {
+        return PlanText.valueOf(name()).say(units.symbol());
+    }
+
+    private boolean isTemperature() {
+        return this == TAP || this == ROOM || this == QUICK_BATH;
+    }
+
+    /** What was typed as the plan takes it: °C, g, %. */
+    double taken(double typed, Units units) {
+        return isTemperature() ? units.celsius(typed) : typed;
+    }
+
+    /** A value of the plan as it is typed. */
+    public double shown(double value, Units units) {
+        return isTemperature() ? units.shown(value) : value;
     }
 
     public double low() {

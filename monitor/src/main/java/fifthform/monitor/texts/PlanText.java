@@ -9,10 +9,14 @@ public enum PlanText implements Text {
     AMOUNT,
     BOWL_WEIGHT,
     PAN_WEIGHT,
+    PAN,
     BATH_WATER,
+    /** {0} the unit. */
     TAP,
+    /** {0} the unit. */
     ROOM,
     HUMIDITY,
+    /** {0} the unit. */
     QUICK_BATH,
     BAR,
     START,

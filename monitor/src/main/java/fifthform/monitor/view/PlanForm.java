@@ -2,6 +2,7 @@ package fifthform.monitor.view;
 
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Bowl;
+import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.plan.PlanDesk;
 import fifthform.monitor.plan.PlanField;
 import fifthform.monitor.texts.PlanText;
@@ -37,7 +38,11 @@ final class PlanForm extends GridPane {
         field(PlanField.AMOUNT);
         choice("plan-chocolate", PlanText.CHOCOLATE, desk.recipes(), Recipe::name, desk.recipe(), desk::choose);
         choice("plan-bowl", PlanText.BOWL, desk.bowls(), Bowl::id, desk.bowl(), desk::choose);
-        for (PlanField field : PlanField.values()) if (field != PlanField.AMOUNT) field(field);
+        for (PlanField field : PlanField.values()) {
+            if (field != PlanField.AMOUNT) field(field);
+            if (field == PlanField.PAN_WEIGHT)
+                choice("plan-pan", PlanText.PAN, PlanDesk.pans(), BowlMaterial::word, desk.pan(), desk::choosePan);
+        }
         CheckBox checked = new CheckBox(PlanText.CHECKED.say());
         checked.setId("plan-checked");
         checked.setWrapText(true);
@@ -59,13 +64,14 @@ final class PlanForm extends GridPane {
         TextField text = new TextField(desk.typed(field));
         text.setId("plan-" + field.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
         text.setPromptText(PlanText.USUAL.say());
-        text.setAccessibleText(field.label().say());
+        String label = field.label(desk.units());
+        text.setAccessibleText(label);
         text.setPrefColumnCount(7);
         text.textProperty().addListener((property, was, is) -> {
             desk.type(field, is);
             changed.run();
         });
-        row(field.label(), text);
+        row(label, text);
     }
 
     private <T> void choice(
@@ -91,11 +97,11 @@ final class PlanForm extends GridPane {
             choose.accept(is);
             changed.run();
         });
-        row(words, box);
+        row(words.say(), box);
     }
 
-    private void row(PlanText words, Node node) {
-        Label label = new Label(words.say());
+    private void row(String words, Node node) {
+        Label label = new Label(words);
         label.setLabelFor(node);
         addRow(row++, label, node);
     }

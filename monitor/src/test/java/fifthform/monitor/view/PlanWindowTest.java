@@ -104,7 +104,11 @@ class PlanWindowTest {
         robot.type(KeyCode.TAB);
         assertEquals("plan-bowl-weight", focused());
         robot.write("420");
-        robot.type(KeyCode.TAB, KeyCode.TAB, KeyCode.TAB);
+        robot.type(KeyCode.TAB, KeyCode.TAB);
+        assertEquals("plan-pan", focused());
+        robot.type(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
+        until(() -> desk.plan().orElseThrow().request().panMaterial() == BowlMaterial.ALUMINIUM);
+        robot.type(KeyCode.TAB, KeyCode.TAB);
         robot.write("14,5");
         assertEquals("14,5", desk.typed(PlanField.TAP));
         until(() -> desk.plan().orElseThrow().request().tapCelsius().equals(OptionalDouble.of(14.5)));
