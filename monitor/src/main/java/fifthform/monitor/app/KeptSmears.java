@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The smear tests that were recorded. They belong to no cup, so their recordings are all that is known of them. */
 final class KeptSmears {
@@ -55,11 +54,8 @@ final class KeptSmears {
     static List<Kept> in(Path folder) {
         List<Kept> kept = new ArrayList<>();
         if (!Files.isDirectory(folder)) return kept;
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(ProofFile.ENDING))
-                    .filter(Files::isRegularFile)
-                    .sorted()
-                    .toList()) read(file).ifPresent(kept::add);
+        try {
+            for (Path file : ProofFile.all(folder)) read(file).ifPresent(kept::add);
         } catch (IOException e) {
             return kept;
         }

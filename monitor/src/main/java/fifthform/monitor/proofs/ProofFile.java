@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The recording of one proof, beside the sessions: JSON lines, a head {@code h}, one {@code r} a reading, the answers
@@ -124,6 +125,20 @@ public final class ProofFile implements AutoCloseable {
     @Override
     public void close() throws IOException {
         out.close();
+    }
+
+    /**
+     * The recordings of a folder, in the order of their names, which is that of time.
+     *
+     * @throws IOException the folder cannot be listed
+     */
+    public static List<Path> all(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(ENDING))
+                    .filter(Files::isRegularFile)
+                    .sorted()
+                    .toList();
+        }
     }
 
     /** The name that belongs to a file. */

@@ -8,7 +8,6 @@ import fifthform.monitor.proofs.ProofHead;
 import fifthform.monitor.replay.Recording;
 import fifthform.monitor.texts.ReportText;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -16,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What samples of one batch showed: the recordings beside its session that name it. */
 final class ProofsOf {
@@ -34,11 +32,8 @@ final class ProofsOf {
     List<String> lines() {
         Path folder = recording.file().toAbsolutePath().getParent();
         List<String> lines = new ArrayList<>();
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(ProofFile.ENDING))
-                    .filter(Files::isRegularFile)
-                    .sorted()
-                    .toList()) line(file).ifPresent(lines::add);
+        try {
+            for (Path file : ProofFile.all(folder)) line(file).ifPresent(lines::add);
         } catch (IOException e) {
             lines.add(ReportText.PROOFS_UNREAD.say(String.valueOf(e.getMessage())));
         }
