@@ -105,7 +105,7 @@ public record Comparison(
 
     private static List<Contrast> contrasts(List<LookedBatch> batches) {
         List<Seen> known = Stream.of(Trait.values())
-                .map(trait -> Seen.of(trait, batches))
+                .map(trait -> new Seen(trait, batches))
                 .filter(seen -> seen.isKnownOf(LEAST_EACH))
                 .toList();
         double[] least = known.stream().mapToDouble(Seen::leastChance).toArray();

@@ -6,9 +6,25 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The values of one trait where it is known, with the test that fits it. */
-record Seen(Trait trait, double[] marked, double[] fine) {
-    static Seen of(Trait trait, List<LookedBatch> batches) {
-        return new Seen(trait, values(trait, batches, Bars.MARKED), values(trait, batches, Bars.FINE));
+final class Seen {
+    private final Trait trait;
+    private final double[] marked;
+    private final double[] fine;
+
+    /** One of the two, where both groups have any. */
+    private final Optional<RankSum> ranks;
+
+    private final Optional<Counts> counts;
+
+    Seen(Trait trait, List<LookedBatch> batches) {
+        this.trait = trait;
+        marked = values(trait, batches, Bars.MARKED);
+        fine = values(trait, batches, Bars.FINE);
+        boolean both = marked.length > 0 && fine.length > 0;
+        ranks = both && !isYesNo() ? Optional.of(new RankSum(marked, fine)) : Optional.empty();
+        counts = both && isYesNo()
+                ? Optional.of(new Counts(yes(marked), marked.length, yes(fine), fine.length))
+                : Optional.empty();
     }
 
     private static double[] values(Trait trait, List<LookedBatch> batches, Bars bars) {
@@ -25,11 +41,13 @@ record Seen(Trait trait, double[] marked, double[] fine) {
     }
 
     double leastChance() {
-        return isYesNo() ? counts().leastChance() : ranks().leastChance();
+        return isYesNo()
+                ? counts.orElseThrow().leastChance()
+                : ranks.orElseThrow().leastChance();
     }
 
     double chance() {
-        return isYesNo() ? counts().chance() : ranks().chance();
+        return isYesNo() ? counts.orElseThrow().chance() : ranks.orElseThrow().chance();
     }
 
     /**
@@ -40,9 +58,13 @@ record Seen(Trait trait, double[] marked, double[] fine) {
      * @param doubt of its interval
      */
     Contrast contrast(double corrected, double level, double doubt) {
-        Optional<Span> interval = isYesNo() ? Optional.of(counts().interval(doubt)) : ranks().interval(doubt);
-        double difference = isYesNo() ? counts().difference() : ranks().shift();
-        boolean inMarked = isYesNo() ? difference > 0 : ranks().isFirstHigher();
+        Optional<Span> interval = isYesNo()
+                ? Optional.of(counts.orElseThrow().interval(doubt))
+                : ranks.orElseThrow().interval(doubt);
+        double difference = isYesNo()
+                ? counts.orElseThrow().difference()
+                : ranks.orElseThrow().shift();
+        boolean inMarked = isYesNo() ? difference > 0 : ranks.orElseThrow().isFirstHigher();
         return new Contrast(
                 trait,
                 marked.length,
@@ -59,14 +81,6 @@ record Seen(Trait trait, double[] marked, double[] fine) {
 
     private boolean isYesNo() {
         return trait.unit() == Trait.Unit.YES_NO;
-    }
-
-    private RankSum ranks() {
-        return new RankSum(marked, fine);
-    }
-
-    private Counts counts() {
-        return new Counts(yes(marked), marked.length, yes(fine), fine.length);
     }
 
     private static int yes(double[] values) {

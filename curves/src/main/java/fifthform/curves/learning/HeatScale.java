@@ -46,13 +46,13 @@ public record HeatScale(double highCelsius, double limitCelsius) {
     }
 
     /** What a minute at this temperature weighs; 1 about at the limit. */
-    double weight(double celsius) {
+    public double weight(double celsius) {
         double most = Math.min(celsius, limitCelsius + FAR_KELVIN);
         return most <= highCelsius ? 0 : power(most) - power(highCelsius);
     }
 
     /** The temperature that does as much in {@link #MINUTES} minutes, °C. */
-    double equivalentCelsius(double weightedMinutes) {
+    public double equivalentCelsius(double weightedMinutes) {
         return limitCelsius + Z_KELVIN * StrictMath.log10(weightedMinutes / MINUTES + power(highCelsius));
     }
 

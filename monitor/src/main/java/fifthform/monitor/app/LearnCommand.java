@@ -9,6 +9,7 @@ import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.learned.BowlFigures;
 import fifthform.monitor.learned.LearnedChocolate;
 import fifthform.monitor.learned.LookedSessions;
+import fifthform.monitor.learned.ReadBefore;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.SettingsFile;
@@ -109,7 +110,12 @@ final class LearnCommand implements Callable<Integer> {
 
     private LookedSessions looked(Path folder, Recipes recipes) throws Refusal {
         try {
-            return LookedSessions.in(folder, practice ? LookedSessions.Of.PRACTICE : LookedSessions.Of.REAL, recipes);
+            return LookedSessions.in(
+                    folder,
+                    practice ? LookedSessions.Of.PRACTICE : LookedSessions.Of.REAL,
+                    recipes,
+                    // What lies elsewhere may bear the same names.
+                    sessions == null ? ReadBefore.in(common.folders().learnedIndex()) : ReadBefore.nothing());
         } catch (StoreException e) {
             throw new Refusal(Exit.FILE, folder + " cannot be read. Nothing was learned. Check that you may read it.");
         }

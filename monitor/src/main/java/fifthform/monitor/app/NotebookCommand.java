@@ -1,10 +1,12 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.learned.LearnedFindings;
 import fifthform.monitor.notebook.BatchKind;
 import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.notebook.Bin;
 import fifthform.monitor.notebook.Condition;
 import fifthform.monitor.notebook.Ended;
+import fifthform.monitor.notebook.Finding;
 import fifthform.monitor.notebook.Links;
 import fifthform.monitor.notebook.Notebook;
 import fifthform.monitor.notebook.NotebookDesk;
@@ -124,6 +126,8 @@ final class NotebookCommand implements Callable<Integer> {
         if (!json && choice == ScreenChoice.WINDOW) {
             NotebookDesk desk = new NotebookDesk(notebook, bin(), units, Instant::now);
             desk.ask(filter);
+            // Nothing is learned from batches of others.
+            if (!sent) desk.findBy(kind -> LearnedFindings.of(folders, units, kind));
             Theme theme = settings.settings().theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
             ReplayOnDesk replays = new ReplayOnDesk(out(), err(), settings.settings(), units);
             Optional<String> refused = NotebookWindow.open(
@@ -181,6 +185,10 @@ final class NotebookCommand implements Callable<Integer> {
         Links.sentences(rows, all).forEach(out()::println);
         Reminders.lines(rows, now).forEach(out()::println);
         Together.sentences(rows).forEach(out()::println);
+        if (!sent && rows.stream().anyMatch(row -> !row.looks().isEmpty())) {
+            List<Finding> findings = LearnedFindings.of(folders(), units, Finding.kind(rows));
+            Finding.beside(rows, findings).forEach(out()::println);
+        }
         for (BatchRow row : rows) if (!row.trouble().isEmpty()) err().println(row.name() + ": " + row.trouble());
     }
 

@@ -26,6 +26,18 @@ public final class ComparisonWords {
 
     /** All of it, a sentence or two a line; what may not be claimed is not hinted at. */
     public List<String> lines(String chocolate, Comparison comparison) {
+        List<String> lines = new ArrayList<>(statement(chocolate, comparison));
+        lines.addAll(others(comparison));
+        lines.add(suggestion(comparison));
+        return lines;
+    }
+
+    /** The same for a page with little room: what is claimed, or why nothing is, and the suggestion below it. */
+    public List<String> page(String chocolate, Comparison comparison) {
+        return List.of(String.join(" ", statement(chocolate, comparison)), suggestion(comparison));
+    }
+
+    private List<String> statement(String chocolate, Comparison comparison) {
         List<String> lines = new ArrayList<>();
         lines.add(LearnedText.HELD_AGAINST.say(
                 chocolate, Integer.toString(comparison.marked()), Integer.toString(comparison.fine())));
@@ -33,15 +45,12 @@ public final class ComparisonWords {
             case TOO_FEW -> lines.add(LearnedText.TOO_FEW.say(Integer.toString(Comparison.LEAST_EACH)));
             case NOTHING -> lines.add(LearnedText.NOTHING_DIFFERS.say());
             case DIFFERS -> {
-                List<Contrast> claimed = comparison.contrasts().stream()
+                comparison.contrasts().stream()
                         .filter(Contrast::isClaimed)
-                        .toList();
-                claimed.forEach(contrast -> lines.add(said(contrast)));
+                        .forEach(contrast -> lines.add(said(contrast)));
                 lines.add(LearnedText.CAUTION.say());
             }
         }
-        lines.addAll(others(comparison));
-        lines.add(suggestion(comparison));
         return lines;
     }
 

@@ -6,7 +6,6 @@ import fifthform.curves.contrast.BatchTraits;
 import fifthform.curves.contrast.Trait;
 import fifthform.curves.learning.HeatScale;
 import fifthform.curves.learning.Judged;
-import fifthform.curves.learning.LeftOut;
 import fifthform.curves.learning.Outcome;
 import fifthform.curves.learning.OwnRecipe;
 import fifthform.curves.recipe.Recipe;
@@ -25,9 +24,11 @@ import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.StoreException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -38,29 +39,37 @@ public final class LookedSessions {
     public enum Of {
         REAL,
         /** Simulated, or from recorded bytes: no batch of their own. */
-        PRACTICE
+        PRACTICE;
+
+        /** The word in files. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     private final Of of;
     private final Recipes recipes;
+    private final ReadBefore before;
     private final Map<String, Path> taken = new TreeMap<>();
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, Recipe> published = new TreeMap<>();
     private final Map<String, List<LearnedChocolate.Batch>> batches = new TreeMap<>();
     private int others;
 
-    private LookedSessions(Of of, Recipes recipes) {
+    private LookedSessions(Of of, Recipes recipes, ReadBefore before) {
         this.of = of;
         this.recipes = recipes;
+        this.before = before;
     }
 
     /**
      * Goes through a folder; what cannot be read is kept among the {@link #problems} and the rest counts.
      *
+     * @param before sessions of this folder that were gone through before; grows by those that were not
      * @throws StoreException the folder cannot be listed
      */
-    public static LookedSessions in(Path folder, Of of, Recipes recipes) throws StoreException {
-        LookedSessions looked = new LookedSessions(of, recipes);
+    public static LookedSessions in(Path folder, Of of, Recipes recipes, ReadBefore before) throws StoreException {
+        LookedSessions looked = new LookedSessions(of, recipes, before);
         List<Path> files = new SessionFiles(folder)
                 .all().stream()
                         .filter(file -> Files.exists(LookFile.place(file)))
@@ -70,6 +79,7 @@ public final class LookedSessions {
                                 .thenComparing(Path::getFileName))
                         .toList();
         for (Path file : files) looked.take(file);
+        before.save();
         return looked;
     }
 
@@ -98,59 +108,88 @@ public final class LookedSessions {
     }
 
     private void take(Path file) {
-        Optional<Session> read = JournalReader.read(file).fold(Optional::of, unreadable -> {
-            problems.addAll(unreadable);
-            return Optional.empty();
-        });
-        if (read.isEmpty()) return;
-        Session session = read.get();
-        if (kind(session.header().setup()) != of) {
-            others++;
-            return;
-        }
-        if (isThereTwice(session)) return;
-        problems.addAll(session.problems());
-        LookFile.Loaded looks =
-                LookFile.beside(file, session.header().session()).load();
+        Optional<GoneThrough> found =
+                before.find(file).filter(this::isCountedSo).or(() -> goneThrough(file));
+        if (found.isEmpty()) return;
+        GoneThrough batch = found.get();
+        if (isThereTwice(file, batch)) return;
+        LookFile.Loaded looks = LookFile.beside(file, batch.session()).load();
         problems.addAll(looks.problems());
         if (looks.looks().isEmpty()) return;
-        BatchHeat heat = BatchHeat.of(session, recipe -> HeatScale.of(publishedOf(recipe)));
         Judged judged = Outcome.of(looks.seen());
-        Optional<LeftOut> leftOut = heat.leftOut().or(judged::leftOut);
-        Recipe recipe = publishedOf(heat.recipe());
-        published.putIfAbsent(recipe.id(), recipe);
-        batches.computeIfAbsent(recipe.id(), id -> new ArrayList<>())
+        batches.computeIfAbsent(batch.chocolate(), id -> new ArrayList<>())
                 .add(new LearnedChocolate.Batch(
-                        session.header().session(),
-                        session.header().start(),
-                        heat.dose(),
+                        batch.session(),
+                        batch.start(),
+                        batch.dose(),
                         judged.outcome(),
-                        leftOut,
-                        traits(session, heat),
+                        batch.leftOut().or(judged::leftOut),
+                        traits(file, batch),
                         Bars.of(looks.seen())));
     }
 
+    /** By its header alone; one that cannot be read is said when the rest is read. */
+    private boolean isOfTheOtherKind(Path file) {
+        return JournalReader.readHeader(file).fold(header -> kind(header.setup()) != of, unreadable -> false);
+    }
+
+    /** Whether its heat would be counted by the same recipe today. */
+    private boolean isCountedSo(GoneThrough batch) {
+        Optional<Recipe> today = published(batch.chocolate());
+        today.ifPresent(recipe -> published.putIfAbsent(batch.chocolate(), recipe));
+        return today.filter(recipe -> HeatScale.of(recipe).equals(batch.scale()))
+                .isPresent();
+    }
+
+    /** What is whole is kept for the next time; what is damaged is said each time. */
+    private Optional<GoneThrough> goneThrough(Path file) {
+        Optional<BasicFileAttributes> stamp = ReadBefore.stamp(file);
+        Optional<Session> read = JournalReader.read(file).fold(Optional::of, unreadable -> {
+            tell(file, unreadable);
+            return Optional.empty();
+        });
+        return read.map(session -> {
+            tell(file, session.problems());
+            BatchHeat heat = BatchHeat.of(session, recipe -> HeatScale.of(publishedOf(recipe)));
+            Recipe recipe = publishedOf(heat.recipe());
+            published.putIfAbsent(recipe.id(), recipe);
+            GoneThrough found = GoneThrough.of(
+                    session.header().session(),
+                    session.header().start(),
+                    kind(session.header().setup()),
+                    recipe.id(),
+                    HeatScale.of(recipe),
+                    heat);
+            if (session.problems().isEmpty()) before.keep(file, stamp, found);
+            return found;
+        });
+    }
+
+    /** Of many sessions a line's number alone does not say which. */
+    private void tell(Path file, List<Problem> found) {
+        String name = String.valueOf(file.getFileName());
+        for (Problem p : found)
+            problems.add(p.where().contains(name) ? p : new Problem(name + ", " + p.where(), p.what(), p.whatToDo()));
+    }
+
     /** Heat of which readings are missing is no heat to compare. */
-    private BatchTraits traits(Session session, BatchHeat heat) {
-        BatchTraits traits = heat.traits();
-        if (heat.dose().isPresent() && heat.leftOut().isEmpty())
-            traits = traits.with(Trait.HEAT, heat.dose().get().equivalentCelsius());
-        SetLog.Loaded set =
-                SetLog.beside(session.file(), session.header().session()).load();
+    private BatchTraits traits(Path file, GoneThrough batch) {
+        BatchTraits traits = batch.traits();
+        if (batch.dose().isPresent() && batch.leftOut().isEmpty())
+            traits = traits.with(Trait.HEAT, batch.dose().get().equivalentCelsius());
+        SetLog.Loaded set = SetLog.beside(file, batch.session()).load();
         problems.addAll(set.problems());
         Optional<CoolingPlace> place = set.record().map(SetRecord::place);
         return place.isPresent() ? traits.with(Trait.FRIDGE, place.get() == CoolingPlace.FRIDGE ? 1 : 0) : traits;
     }
 
     /** A copy of a session is the same batch. */
-    private boolean isThereTwice(Session session) {
-        Path before = taken.putIfAbsent(
-                session.header().session() + " " + session.header().start(), session.file());
-        if (before == null) return false;
+    private boolean isThereTwice(Path file, GoneThrough batch) {
+        Path first = taken.putIfAbsent(batch.session() + " " + batch.start(), file);
+        if (first == null) return false;
         problems.add(new Problem(
-                session.file().toString(),
-                "This is the same batch as " + before.getFileName()
-                        + ", so it and the looks beside it are passed over.",
+                file.toString(),
+                "This is the same batch as " + first.getFileName() + ", so it and the looks beside it are passed over.",
                 "A batch counts once. If looks lie beside the copy only, give them with look to the other one."));
         return true;
     }
@@ -165,10 +204,13 @@ public final class LookedSessions {
      */
     private Recipe publishedOf(Recipe recipe) {
         String id = OwnRecipe.baseOf(recipe).orElse(recipe.id());
-        Optional<Recipe> before = Optional.ofNullable(published.get(id));
-        return before.or(() -> recipes.builtIn(id).map(KnownRecipe::recipe))
-                .or(() -> known(id))
-                .orElse(recipe.id().equals(id) ? recipe : published.getOrDefault(id, recipe));
+        return published(id).orElse(recipe);
+    }
+
+    private Optional<Recipe> published(String id) {
+        return Optional.ofNullable(published.get(id))
+                .or(() -> recipes.builtIn(id).map(KnownRecipe::recipe))
+                .or(() -> known(id));
     }
 
     private Optional<Recipe> known(String id) {

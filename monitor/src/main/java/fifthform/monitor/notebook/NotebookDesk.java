@@ -18,6 +18,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +45,9 @@ public final class NotebookDesk {
     private final Map<String, Said> searched = new HashMap<>();
     private final Map<String, SmallCurve> large = new HashMap<>();
     private final Deque<Bin.Binned> putAway = new ArrayDeque<>();
+    private final Map<BatchKind, List<Finding>> findings = new EnumMap<>(BatchKind.class);
+    private final Map<BatchKind, String> findingsOf = new EnumMap<>(BatchKind.class);
+    private Function<BatchKind, List<Finding>> finder = kind -> List.of();
     private RowFilter filter = RowFilter.USUAL;
     private String said = "";
 
@@ -193,6 +197,44 @@ public final class NotebookDesk {
     /** What the rows that are shown say together. */
     public List<String> together() {
         return Together.sentences(shown());
+    }
+
+    /** What all looked-at batches of their chocolates say. */
+    public List<String> found() {
+        List<BatchRow> shown = shown();
+        return Finding.beside(shown, findings.getOrDefault(Finding.kind(shown), List.of()));
+    }
+
+    /**
+     * Has findings about looked-at batches said as well.
+     *
+     * @param other finds them, on whichever thread it is called
+     */
+    public void findBy(Function<BatchKind, List<Finding>> other) {
+        finder = Objects.requireNonNull(other, "other");
+    }
+
+    /** Of which kind findings are to be read, since looks have changed; each change is told once. */
+    public Optional<BatchKind> findingsWanted() {
+        BatchKind kind = Finding.kind(shown());
+        String looks = rows.values().stream()
+                .filter(row -> row.kind() == kind && !row.looks().isEmpty())
+                .map(row -> row.name() + " " + row.looks().size())
+                .sorted()
+                .collect(Collectors.joining("\n"));
+        boolean known = looks.equals(findingsOf.getOrDefault(kind, ""));
+        findingsOf.put(kind, looks);
+        return known ? Optional.empty() : Optional.of(kind);
+    }
+
+    /** Reads them, for a thread of its own. */
+    public List<Finding> readFindings(BatchKind kind) {
+        return finder.apply(kind);
+    }
+
+    /** Takes what was read meanwhile. */
+    public void takeFindings(BatchKind kind, List<Finding> read) {
+        findings.put(kind, List.copyOf(read));
     }
 
     /** Takes a batch among those compared, or away again. */

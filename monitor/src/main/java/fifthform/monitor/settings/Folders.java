@@ -93,6 +93,11 @@ public record Folders(Path data, Path sessions, Path config, Path state) {
         return data.resolve("notebook.index");
     }
 
+    /** What was found in looked-at sessions, to be quick; may be deleted at any time. */
+    public Path learnedIndex() {
+        return data.resolve("learned.index");
+    }
+
     /** Batches that were put away; restorable until the bin is emptied. */
     public Path bin() {
         return data.resolve("bin");

@@ -5,6 +5,7 @@ import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.notebook.NotebookDesk;
 import fifthform.monitor.texts.DeskText;
 import fifthform.monitor.texts.NotebookText;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -266,12 +267,19 @@ final class NotebookScreen extends ScrollPane {
         String reminders = String.join("  ", desk.reminders());
         due.setText(reminders);
         set(due, !reminders.isEmpty());
-        String sentences = empty ? "" : String.join(" ", desk.together());
-        together.setText(empty ? "" : NotebookText.TOGETHER_TITLE.say() + ": " + sentences);
+        together.setText(empty ? "" : together());
         set(together, !empty);
         said.setText(desk.said().isEmpty() ? " " : desk.said());
         table.node().refresh();
         showSide();
+    }
+
+    /** The counts, and what was found of each chocolate on lines of its own. */
+    private String together() {
+        List<String> lines = new ArrayList<>();
+        lines.add(NotebookText.TOGETHER_TITLE.say() + ": " + String.join(" ", desk.together()));
+        lines.addAll(desk.found());
+        return String.join("\n", lines);
     }
 
     private String counted(List<BatchRow> rows) {

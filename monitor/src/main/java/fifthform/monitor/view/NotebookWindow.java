@@ -1,6 +1,7 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.notebook.BatchRow;
+import fifthform.monitor.notebook.Finding;
 import fifthform.monitor.notebook.Notebook;
 import fifthform.monitor.notebook.NotebookDesk;
 import fifthform.monitor.notebook.SmallCurve;
@@ -104,6 +105,17 @@ public final class NotebookWindow implements NotebookScreen.Acts {
         desk.open();
         screen.show();
         if (desk.unread() > 0 && !closed.get()) reader.execute(this::readOn);
+        else find();
+    }
+
+    /** Behind the rows, since a session is gone through for it the first time. */
+    private void find() {
+        if (closed.get()) return;
+        desk.findingsWanted()
+                .ifPresent(kind -> reader.execute(() -> {
+                    List<Finding> read = desk.readFindings(kind);
+                    onScreen(() -> desk.takeFindings(kind, read));
+                }));
     }
 
     private void readOn() {
@@ -120,6 +132,7 @@ public final class NotebookWindow implements NotebookScreen.Acts {
             trouble = Optional.of(FxStart.reason(fault));
         }
         hand(made);
+        onScreen(this::find);
         trouble.ifPresent(why -> onScreen(() -> desk.say(NotebookText.SAID_INDEX.say(why))));
     }
 
@@ -209,6 +222,7 @@ public final class NotebookWindow implements NotebookScreen.Acts {
     @Override
     public void filtered() {
         screen.show();
+        find();
     }
 
     /** A fault in one act must not end the looking. */

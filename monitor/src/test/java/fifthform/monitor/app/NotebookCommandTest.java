@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.learning.Bloom;
+import fifthform.curves.learning.Snap;
 import fifthform.monitor.notebook.DemoBatches;
 import fifthform.monitor.notebook.DemoBatches.Plan;
 import fifthform.monitor.store.SessionFiles;
@@ -127,5 +129,28 @@ class NotebookCommandTest {
         lines("--end", "good").refuses(2, "--end was \"good\"", "Nothing was done.", "in-range");
         lines("--looks", "maybe").refuses(2, "--looks was \"maybe\"", "Nothing was done.", "yes, no, due");
         notebook("bin", "nosuch").refuses(4, "There is no session nosuch.", "Nothing", "Look in ");
+    }
+
+    @Test
+    void itSaysOfMarkedAndFineBarsWhatLearnSays() throws Exception {
+        for (int i = 0; i < 5; i++) {
+            DemoBatches.look(demo.record(Plan.dark(31.8 + 0.1 * i)), 24, Bloom.NONE, Snap.CLEAN);
+            DemoBatches.look(demo.record(Plan.dark(33 + 0.3 * i)), 24, Bloom.STREAKS, Snap.SOFT);
+        }
+        demo.record(Plan.dark(30.4).of("milk"));
+        List<String> learned = Said.by("learn", "--data", data.toString())
+                .out()
+                .lines()
+                .filter(line -> line.contains("marked bars held against fine ones")
+                        || line.startsWith("Goes with marks")
+                        || line.startsWith("It goes with marks")
+                        || line.startsWith("One thing to try"))
+                .toList();
+        assertTrue(learned.size() >= 4, learned.toString());
+        String out = lines().out();
+        learned.forEach(line -> assertTrue(out.contains(line), line + " is missing in " + out));
+        // By all of them, whichever rows are shown; silent beside rows of another chocolate.
+        assertTrue(lines("--search", "streaks").out().contains("5 marked, 5 fine."));
+        assertFalse(lines("--chocolate", "milk").out().contains("marked bars held against fine ones"));
     }
 }

@@ -2,10 +2,12 @@ package fifthform.monitor.view;
 
 import fifthform.curves.learning.Bloom;
 import fifthform.curves.learning.Snap;
+import fifthform.monitor.learned.LearnedFindings;
 import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.notebook.DemoBatches;
 import fifthform.monitor.notebook.DemoBatches.Plan;
 import fifthform.monitor.notebook.NotebookDesk;
+import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.SessionFiles;
 import java.nio.file.Files;
@@ -50,6 +52,13 @@ final class NotebookDemo {
         List<BatchRow> read = new ArrayList<>();
         desk.readOn(read::add, () -> false);
         desk.take(read);
+        Folders folders = new Folders(
+                demo.sessions().getParent(),
+                demo.sessions(),
+                demo.sessions().getParent(),
+                demo.sessions().getParent());
+        desk.findBy(kind -> LearnedFindings.of(folders, units, kind));
+        desk.findingsWanted().ifPresent(kind -> desk.takeFindings(kind, desk.readFindings(kind)));
         return desk;
     }
 
