@@ -192,6 +192,7 @@ final class NotebookScreen extends ScrollPane {
         show();
         if (wanted == Side.BIN) bin.list().requestFocus();
         else if (wanted == Side.LOOK) table.chosen().ifPresent(look::begin);
+        else if (wanted == Side.WHY) why.title().requestFocus();
         else focusRows();
     }
 

@@ -16,6 +16,9 @@ final class WhyPane extends VBox {
         getStyleClass().add("side");
         title.getStyleClass().add("heading");
         title.setId("why-title");
+        // With large letters it stands below the rows, and what has the focus is brought into sight.
+        title.setFocusTraversable(true);
+        title.setAccessibleText(NotebookText.BUTTON_WHY.say());
         lines.getStyleClass().add("looks");
         lines.setId("why-lines");
         getChildren().addAll(title, lines);
@@ -31,7 +34,12 @@ final class WhyPane extends VBox {
     /** While the batch is gone through. */
     void begin(BatchRow row) {
         title.setText(NotebookText.WHY_TITLE.say(row.name()));
+        title.setAccessibleText(title.getText());
         tell(List.of(NotebookText.WHY_READING.say()));
+    }
+
+    Label title() {
+        return title;
     }
 
     void tell(List<String> said) {

@@ -113,6 +113,7 @@ class NotebookWindowTest {
         assertEquals("Why the bars of " + row.name() + " came out so", words("why-title"));
         assertEquals(desk.why(row).stream().map(String::strip).toList(), whySaid());
         picture(robot, "notebook-robot-why.png");
+        assertEquals("why-title", stage.getScene().getFocusOwner().getId());
         robot.type(KeyCode.ESCAPE);
         assertEquals(NotebookScreen.Side.BATCH, screen.side());
 
