@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.Role;
 import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.monitor.texts.ProbeText;
 import fifthform.probe.find.ChannelHeard;
 import fifthform.probe.find.Recognition;
 import fifthform.probe.link.LinkException;
@@ -73,17 +74,16 @@ final class AdapterFinder {
             if (talk.isPresent()) Protocols.named(talk.get());
             return talk;
         } catch (Refusal unknown) {
-            err.println("The adapter on " + path + " is remembered as one that talks " + talk.orElseThrow()
-                    + ", which this program does not know. It is found out anew.");
+            err.println(ProbeText.THE_ADAPTER_ON_IS_REMEMBERED.say(path, talk.orElseThrow()));
             return Optional.empty();
         }
     }
 
     private Adapter heard(String path, Role role) throws Refusal, InterruptedException {
-        err.println("Listening to " + path + " to find out how it talks; some ten seconds at most …");
+        err.println(ProbeText.LISTENING_TO_TO_FIND_OUT_HOW.say(path));
         Recognition recognition = listened(() -> ear.listen(path));
         if (recognition.decision().isPresent()) {
-            err.println("It talks " + recognition.reason() + " This is remembered.");
+            err.println(ProbeText.IT_TALKS_THIS_IS_REMEMBERED.say(recognition.reason()));
             return new Adapter(
                     path,
                     recognition.decision().get().spoken(),
@@ -96,9 +96,8 @@ final class AdapterFinder {
             String reason = recognition.reason().replace("--talk", PortName.talkOption(role));
             throw new Refusal(Exit.NO_PROBE, path + ": " + reason);
         }
-        err.println(recognition.reason() + " It is watched as " + Protocols.TEXT
-                + " for the time being; name another way with " + PortName.talkOption(role)
-                + ", or let it be asked with --ask.");
+        err.println(ProbeText.IT_IS_WATCHED_AS_FOR_THE.say(
+                recognition.reason(), Protocols.TEXT, PortName.talkOption(role)));
         return new Adapter(path, Protocols.named(Protocols.TEXT), List.of());
     }
 
@@ -115,14 +114,15 @@ final class AdapterFinder {
         if (called.isPresent()) return called.get();
         if (shared) throw unnamed(probe, adapter);
         if (adapter.channels().size() > 1)
-            err.println("It has several channels: " + offered(adapter) + ". The first is taken for the "
-                    + probe.role().word() + "; name another with " + PortName.option(probe.role()) + " "
-                    + adapter.path() + "@"
-                    + adapter.channels()
+            err.println(ProbeText.IT_HAS_SEVERAL_CHANNELS_THE.say(
+                    offered(adapter),
+                    probe.role().word(),
+                    PortName.option(probe.role()),
+                    adapter.path(),
+                    adapter.channels()
                             .get(1)
                             .name()
-                            .orElse(String.valueOf(adapter.channels().get(1).channel()))
-                    + ".");
+                            .orElse(String.valueOf(adapter.channels().get(1).channel()))));
         return adapter.firstChannel();
     }
 
@@ -136,11 +136,12 @@ final class AdapterFinder {
         return called(name, listened)
                 .orElseThrow(() -> new Refusal(
                         Exit.NO_PROBE,
-                        "The adapter on " + adapter.path() + " has no channel called " + name
-                                + ". Nothing was started. "
-                                + (listened.channels().isEmpty()
-                                        ? "It did not say anything; look at its plug, or give the channel's number."
-                                        : "It has: " + offered(listened) + ".")));
+                        ProbeText.THE_ADAPTER_ON_HAS_NO_CHANNEL.say(
+                                adapter.path(),
+                                name,
+                                listened.channels().isEmpty()
+                                        ? ProbeText.IT_DID_NOT_SAY_ANYTHING_LOOK.say()
+                                        : ProbeText.IT_HAS.say(offered(listened)))));
     }
 
     private Adapter listenedTo(Adapter adapter) throws Refusal, InterruptedException {
@@ -186,17 +187,16 @@ final class AdapterFinder {
     private static Refusal sameChannel(WantedProbe probe, String path) {
         return new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "Two probes are named on one channel of " + path + ". Nothing was started. Give the "
-                        + probe.role().word() + "'s own channel: " + PortName.option(probe.role()) + " " + path + "@2");
+                ProbeText.TWO_PROBES_ARE_NAMED_ON_ONE.say(
+                        path, probe.role().word(), PortName.option(probe.role()), path));
     }
 
     private static Refusal unnamed(WantedProbe probe, Adapter adapter) {
-        String which = adapter.channels().isEmpty() ? "" : " It has: " + offered(adapter) + ".";
+        String which = adapter.channels().isEmpty() ? "" : ProbeText.IT_HAS_ADAPTER_FINDER.say(offered(adapter));
         return new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "Several probes are on " + adapter.path() + ", and nothing says which channel the "
-                        + probe.role().word() + "'s is." + which + " Nothing was started. Name it: "
-                        + PortName.option(probe.role()) + " " + adapter.path() + "@1");
+                ProbeText.SEVERAL_PROBES_ARE_ON_AND.say(
+                        adapter.path(), probe.role().word(), which, PortName.option(probe.role()), adapter.path()));
     }
 
     /** Whether this adapter carries a probe with this role as well. */

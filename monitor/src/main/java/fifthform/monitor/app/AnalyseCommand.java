@@ -13,6 +13,7 @@ import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.MadeAgain;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.CommandText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -37,45 +38,26 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Batches without a screen: JSON lines for scripts. */
-@Command(
-        name = "analyse",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Prints what the engine makes of recorded batches: one JSON line a reading, one summary a file.",
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run analyse --summary last",
-            "  printf 'time_s,temperature_c\\n0,31.0\\n1,31.2\\n' | monitor/run analyse -",
-            "The second answers row by row, so that another program can be in the loop."
-        })
+@Command(name = "analyse", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class AnalyseCommand implements Callable<Integer> {
     private static final String STANDARD_INPUT = "-";
 
     @Mixin
     private CommonOptions common;
 
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "1..*",
-            description =
-                    "CSV file with time_s,temperature_c; a session, or last for the newest one; - for standard input")
+    @Parameters(paramLabel = "FILE", arity = "1..*")
     private List<String> files;
 
-    @Option(
-            names = "--chocolate",
-            paramLabel = "ID",
-            defaultValue = "dark",
-            description = "recipe for CSV files; default dark")
+    @Option(names = "--chocolate", paramLabel = "ID", defaultValue = "dark")
     private String chocolate;
 
-    @Option(names = "--every", paramLabel = "N", defaultValue = "1", description = "keep each N-th reading's line")
+    @Option(names = "--every", paramLabel = "N", defaultValue = "1")
     private int every;
 
-    @Option(names = "--summary", description = "one line a file only")
+    @Option(names = "--summary")
     private boolean summaryOnly;
 
-    @Option(names = "--json", description = "understood everywhere; these lines are JSON anyhow")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -85,8 +67,7 @@ final class AnalyseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        if (every < 1)
-            throw new Refusal(Exit.NOT_UNDERSTOOD, "--every was " + every + ". Nothing was done. Give 1 or more.");
+        if (every < 1) throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.EVERY_WAS_NOTHING_WAS_DONE.say(every));
         Folders folders = common.folders();
         Exit worst = Exit.DONE;
         for (String file : files) {
@@ -136,9 +117,7 @@ final class AnalyseCommand implements Callable<Integer> {
             Setup setup = Setups.forFile(recipe, name(file), tape.roles());
             return rows(tape, new Analysis(name(file), setup, Instant.EPOCH), setup);
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    file + ": " + reason(e) + " It was not analysed. Name a text file in UTF-8 that you may read.");
+            throw new Refusal(Exit.FILE, CommandText.IT_WAS_NOT_ANALYSED_NAME_A.say(file, reason(e)));
         }
     }
 
@@ -180,10 +159,10 @@ final class AnalyseCommand implements Callable<Integer> {
     }
 
     private static String reason(IOException e) {
-        if (e instanceof NoSuchFileException) return "There is no such file.";
-        if (e instanceof AccessDeniedException) return "You may not read this file.";
-        if (e instanceof MalformedInputException) return "This is not text in UTF-8.";
-        return "It cannot be read (" + e.getMessage() + ").";
+        if (e instanceof NoSuchFileException) return CommandText.THERE_IS_NO_SUCH_FILE.say();
+        if (e instanceof AccessDeniedException) return CommandText.YOU_MAY_NOT_READ_THIS_FILE.say();
+        if (e instanceof MalformedInputException) return CommandText.THIS_IS_NOT_TEXT_IN_UTF.say();
+        return CommandText.IT_CANNOT_BE_READ.say(e.getMessage());
     }
 
     private static Reader open(String file) throws IOException {

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.backup.Backup;
 import fifthform.monitor.backup.Backup.Also;
 import java.io.IOException;
@@ -45,25 +46,23 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() throws Refusal {
         if (Files.exists(archive))
             throw new Refusal(
-                    Exit.FILE, archive + " is there already. It was left as it is. Give the backup another name.");
+                    Exit.FILE, CommandText.IS_THERE_ALREADY_IT_WAS_LEFT.say(archive));
         Set<Also> also = EnumSet.noneOf(Also.class);
         if (practice) also.add(Also.PRACTICE);
         if (bin) also.add(Also.BIN);
         try {
             Backup.Made made = new Backup(common.folders()).write(archive, also, Instant.now());
             PrintWriter out = spec.commandLine().getOut();
-            out.println("Kept in " + archive + ": " + made.files() + " files, " + made.sessions()
-                    + " of them batches. It was read again, and all is there.");
+            out.println(CommandText.KEPT_IN_FILES_OF_THEM_BATCHES.say(archive, made.files(), made.sessions()));
             if (made.practiceLeftOut() > 0)
                 out.println(
-                        "Practice batches left out: " + made.practiceLeftOut() + ". They come along with --practice.");
-            out.println("On another computer: monitor/run restore " + archive.getFileName());
+                        CommandText.PRACTICE_BATCHES_LEFT_OUT_THEY.say(made.practiceLeftOut()));
+            out.println(CommandText.ON_ANOTHER_COMPUTER_MONITOR.say(archive.getFileName()));
             return Exit.DONE.code();
         } catch (IOException e) {
             throw new Refusal(
                     Exit.FILE,
-                    "The backup could not be made (" + e.getMessage() + "). Nothing was written. Check the folder and"
-                            + " the room on the disk.");
+                    CommandText.THE_BACKUP_COULD_NOT_BE_MADE.say(e.getMessage()));
         }
     }
 }

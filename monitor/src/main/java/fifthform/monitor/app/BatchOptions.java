@@ -10,6 +10,7 @@ import fifthform.monitor.model.AgainWords;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CommandText;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -21,31 +22,28 @@ import picocli.CommandLine.Option;
 final class BatchOptions {
     private static final String USUAL_CHOCOLATE = "dark";
 
-    @Option(names = "--chocolate", paramLabel = "ID", description = "recipe's id or file; see: monitor/run recipes")
+    @Option(names = "--chocolate", paramLabel = "ID")
     private String chocolate;
 
-    @Option(names = "--bowl", paramLabel = "ID", description = "your name for the bowl, for example steel or big-glass")
+    @Option(names = "--bowl", paramLabel = "ID")
     private String bowl;
 
-    @Option(names = "--amount", paramLabel = "GRAMS", description = "chocolate in the bowl, 10 to 20000 g")
+    @Option(names = "--amount", paramLabel = "GRAMS")
     private Double amountGrams;
 
-    @Option(names = "--bath", paramLabel = "CELSIUS", description = "planned temperature of the warm bath, °C")
+    @Option(names = "--bath", paramLabel = "CELSIUS")
     private Double bathCelsius;
 
     @Mixin
     private LiftOption lift;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "GRAMS",
-            description = "seed you will add while it cools; then you are told when")
+    @Option(names = "--seed", paramLabel = "GRAMS")
     private Double seedGrams;
 
     @Mixin
     private BeginningOptions beginning;
 
-    @Option(names = "--join", paramLabel = "PHASE", description = "begin in the middle: cool, seed, rewarm or work")
+    @Option(names = "--join", paramLabel = "PHASE")
     private String join;
 
     /** The set-up of a new batch; practice knows its own bowl and chocolate unless others are asked for. */
@@ -98,8 +96,7 @@ final class BatchOptions {
             return Chocolates.find(id, folders, err);
         } catch (Refusal gone) {
             if (chocolate != null) throw gone;
-            err.println("The last chocolate, " + id + ", is not there any more. This batch is watched as "
-                    + USUAL_CHOCOLATE + ". Name another with --chocolate.");
+            err.println(CommandText.THE_LAST_CHOCOLATE_IS_NOT.say(id, USUAL_CHOCOLATE));
             return Chocolates.find(USUAL_CHOCOLATE, folders, err);
         }
     }
@@ -110,9 +107,7 @@ final class BatchOptions {
         if (join == null) return Optional.empty();
         Optional<Phase> phase = Phase.fromWord(join);
         if (phase.isPresent()) return phase;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--join was " + join + ". Nothing was done. Say melt, cool, seed, rewarm, work or rest.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.JOIN_WAS_NOTHING_WAS_DONE_SAY.say(join));
     }
 
     private static OptionalDouble within(Double value, double low, double high, String option, String unit)
@@ -121,7 +116,6 @@ final class BatchOptions {
         if (value >= low && value <= high) return OptionalDouble.of(value);
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                option + " was " + value + ". Nothing was done. Give " + Math.round(low) + " to " + Math.round(high)
-                        + " " + unit + ".");
+                CommandText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(option, value, Math.round(low), Math.round(high), unit));
     }
 }

@@ -5,6 +5,7 @@ import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Holding.Warmth;
 import fifthform.curves.setup.Origin;
 import fifthform.monitor.settings.Folders;
+import fifthform.monitor.texts.CommandText;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -16,37 +17,23 @@ final class BeginningOptions {
     private static final Pattern TIME = Pattern.compile("([0-9]+(?:\\.[0-9]+)?) ?(m|min|h)?");
     private static final double MILLIS_IN_A_MINUTE = 60_000;
 
-    @Option(
-            names = "--again",
-            paramLabel = "SESSION",
-            description = "bars of this failed batch, melted together: last, or its name; takes chocolate, bowl, amount"
-                    + " and bath from it")
+    @Option(names = "--again", paramLabel = "SESSION")
     private String again;
 
-    @Option(
-            names = "--tempered",
-            description = "it is in temper already, bars or kept warm: it is only warmed, and never melted out")
+    @Option(names = "--tempered")
     private boolean tempered;
 
-    @Option(
-            names = "--hold",
-            paramLabel = "TIME",
-            description = "how long you mean to keep it in the working range, 1m to 8h, for example 60m")
+    @Option(names = "--hold", paramLabel = "TIME")
     private String hold;
 
-    @Option(
-            names = "--warm-by",
-            paramLabel = "WAY",
-            description = "what keeps it warm meanwhile: bath (usual), air (hair dryer, heat gun) or box")
+    @Option(names = "--warm-by", paramLabel = "WAY")
     private String warmBy;
 
     /** The failed batch, read; empty where none was named. */
     Optional<EarlierBatch> again(Folders folders, Origin origin) throws Refusal {
         if (again == null) return Optional.empty();
         if (tempered) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--again melts everything, --tempered nothing. Nothing was done. Leave one of them out.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.AGAIN_MELTS_EVERYTHING.say());
         }
         return Optional.of(EarlierBatch.read(SessionNames.find(again, folders), origin));
     }
@@ -60,18 +47,17 @@ final class BeginningOptions {
     /** Where it must not be joined in the middle. */
     void checkJoin(boolean joins) throws Refusal {
         if (!joins || (again == null && !tempered)) return;
-        String option = again == null ? "--tempered begins with warming" : "--again begins with melting";
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD, option + ", and --join in the middle. Nothing was done. Leave one of them out.");
+        String option = again == null
+                ? CommandText.TEMPERED_BEGINS_WITH_WARMING.say()
+                : CommandText.AGAIN_BEGINS_WITH_MELTING.say();
+        throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.AND_JOIN_IN_THE_MIDDLE_NOTHING.say(option));
     }
 
     /** The hold that is planned. */
     Optional<Holding> holding(ProbeChoice choice) throws Refusal {
         if (hold == null && warmBy == null) return choice.holding();
         if (hold == null) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--warm-by needs --hold. Nothing was done. Say how long, for example --hold 60m.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.WARM_BY_NEEDS_HOLD_NOTHING_WAS.say());
         }
         return Optional.of(new Holding(time(), warmth()));
     }
@@ -79,8 +65,8 @@ final class BeginningOptions {
     private Warmth warmth() throws Refusal {
         if (warmBy == null) return Warmth.BATH;
         return Warmth.fromWord(warmBy)
-                .orElseThrow(() -> new Refusal(
-                        Exit.NOT_UNDERSTOOD, "--warm-by was " + warmBy + ". Nothing was done. Say bath, air or box."));
+                .orElseThrow(
+                        () -> new Refusal(Exit.NOT_UNDERSTOOD, CommandText.WARM_BY_WAS_NOTHING_WAS_DONE.say(warmBy)));
     }
 
     private Duration time() throws Refusal {
@@ -89,8 +75,6 @@ final class BeginningOptions {
         if (said.matches()) minutes = Double.parseDouble(said.group(1)) * ("h".equals(said.group(2)) ? 60 : 1);
         boolean fits = minutes >= Holding.SHORTEST.toMinutes() && minutes <= Holding.LONGEST.toMinutes();
         if (fits) return Duration.ofMillis(Math.round(MILLIS_IN_A_MINUTE * minutes));
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--hold was " + hold + ". Nothing was done. Give 1m to 8h, for example 60m or 1h.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.HOLD_WAS_NOTHING_WAS_DONE_GIVE.say(hold));
     }
 }

@@ -15,6 +15,7 @@ import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.BowlsText;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Objects;
@@ -43,8 +44,8 @@ final class BowlMemory {
         if (bowl.id().equals(Bowl.ANY.id())) return unnamed(last.coasting(), bowl);
         Optional<OtherBowl> doubt = last.coasting().bowl().doubt();
         if (doubt.isPresent()) {
-            return Optional.of("It behaved like a " + doubt.get().word() + " bowl than \"" + bowl.id()
-                    + "\", so nothing of this batch was learned for that bowl.");
+            return Optional.of(
+                    BowlsText.IT_BEHAVED_LIKE_A_BOWL_THAN.say(doubt.get().word(), bowl.id()));
         }
         Optional<LearnedCoast> coast = last.coasting().learned();
         BowlAnswers answers = last.coasting().bowl().after(bowl.answers());
@@ -74,7 +75,7 @@ final class BowlMemory {
 
     private static Optional<String> unnamed(Coasting coasting, Bowl bowl) {
         return lifts(coasting.learned()) > lifts(bowl.learned())
-                ? Optional.of("Name your bowl next time (--bowl), and what it taught is kept for it.")
+                ? Optional.of(BowlsText.NAME_YOUR_BOWL_NEXT_TIME_BOWL.say())
                 : Optional.empty();
     }
 
@@ -86,18 +87,16 @@ final class BowlMemory {
             boolean goesOn =
                     earlier.flatMap(Taught::session).filter(session::equals).isPresent();
             if (!goesOn && !asItBegan(bowl, before)) {
-                return Optional.of("The bowl \"" + bowl.id() + "\" was changed while this batch ran; what the batch"
-                        + " taught was not put over that.");
+                return Optional.of(BowlsText.THE_BOWL_WAS_CHANGED_WHILE.say(bowl.id()));
             }
             int batches = earlier.map(Taught::batches).orElse(0) + (goesOn ? 0 : 1);
             bowls.keep(
                     before.taught(new Taught(bowl.amountGrams(), coast, answers, batches, at, Optional.of(session))));
-            return Optional.of(coast.map(c -> "Your bowl \"" + bowl.id() + "\" " + TaughtWords.coast(c, units)
-                            + ". The next batch begins with that.")
-                    .orElse("How \"" + bowl.id() + "\" answers cold water is remembered; its coast was not seen."));
+            return Optional.of(
+                    coast.map(c -> BowlsText.YOUR_BOWL_THE_NEXT_BATCH.say(bowl.id(), TaughtWords.coast(c, units)))
+                            .orElse(BowlsText.HOW_ANSWERS_COLD_WATER_IS.say(bowl.id())));
         } catch (IOException e) {
-            return Optional.of("What the bowl taught could not be kept: " + e.getMessage()
-                    + ". The session is kept all the same. Check that you may write to the data folder.");
+            return Optional.of(BowlsText.WHAT_THE_BOWL_TAUGHT_COULD_NOT.say(e.getMessage()));
         }
     }
 

@@ -8,6 +8,7 @@ import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.BowlsText;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -36,10 +37,7 @@ final class BowlWords {
                 .map(c -> Character.isISOControl(c) ? '?' : c)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "\"" + shown + "\" cannot be the name of a bowl. Nothing was done."
-                        + " Give 1 to 60 printable characters with a letter (a to z) or a digit in them.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, BowlsText.CANNOT_BE_THE_NAME_OF_A.say(shown));
     }
 
     static BowlMaterial material(String word) throws Refusal {
@@ -47,8 +45,7 @@ final class BowlWords {
             if (material.word().equals(word.toLowerCase(Locale.ROOT))) return material;
         }
         String all = Stream.of(BowlMaterial.values()).map(BowlMaterial::word).collect(Collectors.joining(", "));
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD, "--material was " + word + ". Nothing was done. Say one of: " + all + ".");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, BowlsText.MATERIAL_WAS_NOTHING_WAS_DONE.say(word, all));
     }
 
     /** Refuses a number that is out of bounds, or none. */
@@ -56,8 +53,8 @@ final class BowlWords {
         if (value >= low && value <= high) return;
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                option + " was " + value + ". Nothing was done. Give " + Decimal.of(low, 2) + " to "
-                        + Decimal.of(high, 2) + " " + unit + ".");
+                BowlsText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(
+                        option, value, Decimal.of(low, 2), Decimal.of(high, 2), unit));
     }
 
     /** One that must be known. */
@@ -67,19 +64,18 @@ final class BowlWords {
         String all = String.join(", ", bowls.bowls().stream().map(KeptBowl::id).toList());
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "There is no bowl \"" + name + "\". Nothing was done. "
-                        + (all.isEmpty()
-                                ? "None is known yet; begin one with: monitor/run bowls add " + name
-                                : "Known: " + all + "."));
+                BowlsText.THERE_IS_NO_BOWL_NOTHING_WAS.say(
+                        name,
+                        all.isEmpty() ? BowlsText.NONE_IS_KNOWN_YET_BEGIN_ONE.say(name) : BowlsText.KNOWN.say(all)));
     }
 
     /** The line with which a session begins; empty where the maker named no bowl. */
     static Optional<String> begins(Bowl bowl, Bowls.Loaded bowls, Units units) {
         if (bowl.id().equals(Bowl.ANY.id())) return Optional.empty();
-        String what = "Bowl \"" + bowl.id() + "\": ";
+        String what = BowlsText.BOWL.say(bowl.id());
         if (bowl.learned().isEmpty()) {
-            return Optional.of(what + "its coast has not been seen yet; a guess from its material ("
-                    + bowl.material().word() + ") stands in.");
+            return Optional.of(BowlsText.ITS_COAST_HAS_NOT_BEEN_SEEN.say(
+                    what, bowl.material().word()));
         }
         String words = TaughtWords.coast(bowl.learned().get(), units);
         Optional<Taught> same = bowls.find(bowl.id()).flatMap(b -> b.taughtWith(bowl.amountGrams()));
@@ -87,6 +83,6 @@ final class BowlWords {
                 + words
                 + same.filter(t -> t.coast().isPresent())
                         .map(t -> " (" + TaughtWords.from(t) + ").")
-                        .orElse(" (taken over from another amount)."));
+                        .orElse(BowlsText.TAKEN_OVER_FROM_ANOTHER_AMOUNT.say()));
     }
 }

@@ -9,6 +9,7 @@ import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.BowlsText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.ZoneId;
@@ -33,14 +34,12 @@ import picocli.CommandLine.Spec;
             BowlsSetCommand.class,
             BowlsResetCommand.class,
             BowlsForgetCommand.class
-        },
-        description = "Lists your bowls and what batches taught of them; shows, adds or changes one.",
-        footer = {"", "Examples:", "  monitor/run bowls", "  monitor/run bowls add steel --material steel"})
+        })
 final class BowlsCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--json", scope = ScopeType.INHERIT, description = "answer as JSON lines")
+    @Option(names = "--json", scope = ScopeType.INHERIT)
     private boolean json;
 
     @Spec
@@ -54,8 +53,7 @@ final class BowlsCommand implements Callable<Integer> {
             else out().println(row(bowl));
         }
         if (loaded.bowls().isEmpty() && loaded.problems().isEmpty() && !json) {
-            out().println("No bowl is known yet. One is made when a batch is watched with --bowl, or by:"
-                    + " monitor/run bowls add steel --material steel");
+            out().println(BowlsText.NO_BOWL_IS_KNOWN_YET_ONE.say());
         }
         return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
@@ -83,10 +81,7 @@ final class BowlsCommand implements Callable<Integer> {
     }
 
     static Refusal notWritten(IOException e) {
-        return new Refusal(
-                Exit.FILE,
-                "The bowl could not be written: " + e.getMessage()
-                        + ". What was known of it stands. Check that you may write to the data folder.");
+        return new Refusal(Exit.FILE, BowlsText.THE_BOWL_COULD_NOT_BE_WRITTEN.say(e.getMessage()));
     }
 
     void show(KeptBowl bowl) throws Refusal {
@@ -94,9 +89,8 @@ final class BowlsCommand implements Callable<Integer> {
             out().println(line(bowl));
             return;
         }
-        out().println(bowl.name() + "  (id " + bowl.id() + ", "
-                + bowl.material().word() + ")");
-        if (bowl.taught().isEmpty()) out().println("  Nothing was learned of it yet.");
+        out().println(BowlsText.ID.say(bowl.name(), bowl.id(), bowl.material().word()));
+        if (bowl.taught().isEmpty()) out().println(BowlsText.NOTHING_WAS_LEARNED_OF_IT_YET.say());
         for (Taught taught : bowl.taught()) out().println("  " + words(taught));
     }
 
@@ -115,16 +109,20 @@ final class BowlsCommand implements Callable<Integer> {
     String words(Taught taught) throws Refusal {
         Optional<LearnedCoast> coast = taught.coast();
         Units units = units();
-        String what = coast.isPresent() ? TaughtWords.coast(coast.get(), units) : "coast not seen yet";
-        return TaughtWords.amount(taught) + ": " + what + "; " + TaughtWords.from(taught) + ", last "
-                + taught.at().atZone(ZoneId.systemDefault()).toLocalDate();
+        String what = coast.isPresent() ? TaughtWords.coast(coast.get(), units) : BowlsText.COAST_NOT_SEEN_YET.say();
+        return BowlsText.LAST.say(
+                TaughtWords.amount(taught),
+                what,
+                TaughtWords.from(taught),
+                taught.at().atZone(ZoneId.systemDefault()).toLocalDate());
     }
 
     private String row(KeptBowl bowl) throws Refusal {
         String taught = bowl.taught().isEmpty()
-                ? "nothing learned yet"
+                ? BowlsText.NOTHING_LEARNED_YET.say()
                 : words(bowl.taught().get(0));
-        String more = bowl.taught().size() > 1 ? ", and " + (bowl.taught().size() - 1) + " more" : "";
+        String more =
+                bowl.taught().size() > 1 ? BowlsText.AND_MORE.say(bowl.taught().size() - 1) : "";
         return String.format(
                 "%-16s %-24s %-10s %s%s",
                 bowl.id(), bowl.name(), bowl.material().word(), taught, more);

@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.bowls.KeptBowl;
+import fifthform.monitor.texts.BowlsText;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -8,33 +9,25 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Another name or material for a bowl. */
-@Command(
-        name = "edit",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Changes the name or the material of a bowl; what it taught stays.",
-        footer = {"", "Example, for a bowl that was added as steel:", "  monitor/run bowls edit steel --name Thin-steel"
-        })
+@Command(name = "edit", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class BowlsEditCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;
 
-    @Parameters(paramLabel = "ID", description = "id or name of the bowl")
+    @Parameters(paramLabel = "ID")
     private String id;
 
-    @Option(names = "--material", description = "steel, glass, plastic, aluminium or unknown")
+    @Option(names = "--material")
     private String material;
 
-    @Option(names = "--name", description = "its name on the screens")
+    @Option(names = "--name")
     private String name;
 
     @Override
     public Integer call() throws Refusal {
         KeptBowl bowl = BowlWords.known(id, bowls.load());
         if (name == null && material == null) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "Neither --name nor --material was given. Nothing was done. Say what is to be changed.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, BowlsText.NEITHER_NAME_NOR_MATERIAL_WAS.say());
         }
         if (name != null) BowlWords.mustBeAName(name);
         return bowls.keep(bowl.as(

@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.bowls.KeptBowl;
+import fifthform.monitor.texts.BowlsText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -9,17 +10,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** A bowl that is gone. */
-@Command(
-        name = "forget",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Forgets a bowl; its file is kept under another name.",
-        footer = {"", "Example, for a bowl that was added as steel:", "  monitor/run bowls forget steel"})
+@Command(name = "forget", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class BowlsForgetCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;
 
-    @Parameters(paramLabel = "ID", description = "id or name of the bowl")
+    @Parameters(paramLabel = "ID")
     private String id;
 
     @Override
@@ -27,7 +23,7 @@ final class BowlsForgetCommand implements Callable<Integer> {
         KeptBowl bowl = BowlWords.known(id, bowls.load());
         try {
             Path kept = bowls.bowls().forget(bowl);
-            bowls.said(bowl, "Forgotten. Its file is kept as " + kept + ".");
+            bowls.said(bowl, BowlsText.FORGOTTEN_ITS_FILE_IS_KEPT_AS.say(kept));
             return Exit.DONE.code();
         } catch (IOException e) {
             throw BowlsCommand.notWritten(e);

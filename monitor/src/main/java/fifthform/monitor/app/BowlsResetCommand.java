@@ -6,17 +6,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** A bowl that begins anew. */
-@Command(
-        name = "reset",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Forgets what a bowl taught; its name and material stay.",
-        footer = {"", "Example, for a bowl that was added as steel:", "  monitor/run bowls reset steel"})
+@Command(name = "reset", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class BowlsResetCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;
 
-    @Parameters(paramLabel = "ID", description = "id or name of the bowl")
+    @Parameters(paramLabel = "ID")
     private String id;
 
     @Override

@@ -5,6 +5,7 @@ import fifthform.curves.setup.LearnedCoast;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.json.Decimal;
+import fifthform.monitor.texts.BowlsText;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
@@ -16,43 +17,24 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** A coast from the maker's own experience. */
-@Command(
-        name = "set",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Sets by hand how far a bowl coasts; batches go on learning from there.",
-        footer = {
-            "",
-            "Example, for a bowl that was added as steel:",
-            "  monitor/run bowls set steel --amount 800 --coast 0.7"
-        })
+@Command(name = "set", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class BowlsSetCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;
 
-    @Parameters(paramLabel = "ID", description = "id or name of the bowl")
+    @Parameters(paramLabel = "ID")
     private String id;
 
     /** As sure as what some lifts taught. */
     private static final double USUAL_SHARE = 0.25;
 
-    @Option(
-            names = "--coast",
-            required = true,
-            paramLabel = "KELVIN",
-            description = "°C of coast where it rose by 1 °C a minute, 0.1 to 5")
+    @Option(names = "--coast", required = true, paramLabel = "KELVIN")
     private double kelvin;
 
-    @Option(
-            names = "--give-or-take",
-            paramLabel = "KELVIN",
-            description = "how unsure that is; otherwise a quarter of it")
+    @Option(names = "--give-or-take", paramLabel = "KELVIN")
     private Double doubt;
 
-    @Option(
-            names = "--amount",
-            paramLabel = "GRAMS",
-            description = "with so much chocolate in it; otherwise with any amount")
+    @Option(names = "--amount", paramLabel = "GRAMS")
     private Double grams;
 
     @Override
@@ -79,7 +61,7 @@ final class BowlsSetCommand implements Callable<Integer> {
     /** Near amounts are one: who means another must learn what is gone. */
     private String replaced(Taught gone, OptionalDouble amount) throws Refusal {
         boolean other = !gone.amountGrams().equals(amount);
-        return "This replaces " + bowls.words(gone) + "."
-                + (other ? " Amounts within " + Taught.SAME_PERCENT + " % of each other count as one." : "");
+        return BowlsText.THIS_REPLACES.say(
+                bowls.words(gone), other ? BowlsText.AMOUNTS_WITHIN_OF_EACH_OTHER.say(Taught.SAME_PERCENT) : "");
     }
 }

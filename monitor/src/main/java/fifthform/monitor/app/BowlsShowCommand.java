@@ -6,17 +6,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** One bowl with all its amounts. */
-@Command(
-        name = "show",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Shows what one bowl taught, amount by amount.",
-        footer = {"", "Example, for a bowl that was added as steel:", "  monitor/run bowls show steel"})
+@Command(name = "show", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class BowlsShowCommand implements Callable<Integer> {
     @ParentCommand
     private BowlsCommand bowls;
 
-    @Parameters(paramLabel = "ID", description = "id or name of the bowl")
+    @Parameters(paramLabel = "ID")
     private String id;
 
     @Override

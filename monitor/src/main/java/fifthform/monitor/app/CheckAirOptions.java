@@ -1,31 +1,26 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.probecheck.AirPressure;
+import fifthform.monitor.texts.CheckText;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 
 /** Which points are taken, and what is known of the air for the boiling point. */
 final class CheckAirOptions {
-    @Option(names = "--ice", description = "take the ice point; so it is where nothing else is asked for")
+    @Option(names = "--ice")
     private boolean ice;
 
-    @Option(names = "--boil", description = "take the boiling point; needs the pressure, or at least the altitude")
+    @Option(names = "--boil")
     private boolean boil;
 
-    @Option(names = "--altitude", paramLabel = "M", description = "of the kitchen above the sea, metres")
+    @Option(names = "--altitude", paramLabel = "M")
     private Double altitudeMetres;
 
-    @Option(
-            names = "--pressure",
-            paramLabel = "HPA",
-            description = "of the air in the kitchen, by a barometer there, hPa")
+    @Option(names = "--pressure", paramLabel = "HPA")
     private Double stationHectopascals;
 
-    @Option(
-            names = "--sea-level-pressure",
-            paramLabel = "HPA",
-            description = "as weather reports give it, hPa; needs --altitude")
+    @Option(names = "--sea-level-pressure", paramLabel = "HPA")
     private Double seaLevelHectopascals;
 
     boolean takesIce() {
@@ -40,9 +35,7 @@ final class CheckAirOptions {
                 AirPressure.from(of(altitudeMetres), of(stationHectopascals), of(seaLevelHectopascals)),
                 Exit.NOT_UNDERSTOOD);
         if (boil) return Optional.of(air);
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "The pressure or altitude matters to a boiling point only. Nothing was done. Add --boil, or leave it out.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, CheckText.THE_PRESSURE_OR_ALTITUDE.say());
     }
 
     private static OptionalDouble of(Double value) {

@@ -8,6 +8,7 @@ import fifthform.curves.probecheck.Drift;
 import fifthform.curves.probecheck.Finding;
 import fifthform.curves.probecheck.Point;
 import fifthform.curves.setup.Correction;
+import fifthform.monitor.texts.CheckText;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,10 +17,6 @@ import java.util.stream.Stream;
 
 /** From the points that were taken to what they mean for the probe. */
 final class CheckJudgement {
-    private static final String NOT_PLAUSIBLE =
-            "The boiling point does not fit to what is known of this probe: a type set wrongly in the adapter does that, or"
-                    + " water that is not at a rolling boil. Nothing is corrected. Check both again.";
-
     private final CheckSubject subject;
     private final int channel;
     private final Curve curve;
@@ -42,7 +39,8 @@ final class CheckJudgement {
     /** A boiling point alone corrects nothing; it shows whether the correction in use can be right. */
     CheckOutcome ofBoil(Point boil) {
         Boiling boiling = Boiling.of(boil, subject.before(), subject.sensor(), curve);
-        Optional<String> no = boiling.isPlausible() ? Optional.empty() : Optional.of(NOT_PLAUSIBLE);
+        Optional<String> no =
+                boiling.isPlausible() ? Optional.empty() : Optional.of(CheckText.THE_BOILING_POINT_DOES_NOT_FIT.say());
         return outcome(List.of(boil), Optional.empty(), Optional.of(boiling), no);
     }
 
@@ -54,7 +52,11 @@ final class CheckJudgement {
         if (one.isEmpty()) return corrected(points, iceOnly, Optional.empty());
         Boiling boiling = Boiling.of(boil, one.get().correction(), subject.sensor(), curve);
         if (!boiling.isPlausible())
-            return outcome(points, Optional.empty(), Optional.of(boiling), Optional.of(NOT_PLAUSIBLE));
+            return outcome(
+                    points,
+                    Optional.empty(),
+                    Optional.of(boiling),
+                    Optional.of(CheckText.THE_BOILING_POINT_DOES_NOT_FIT.say()));
         Parsed<Finding> found =
                 air.basis().isOfTheDay() ? Finding.twoPoints(ice, boil, subject.sensor(), curve) : iceOnly;
         return corrected(points, found, Optional.of(boiling));

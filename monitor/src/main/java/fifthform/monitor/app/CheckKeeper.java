@@ -7,6 +7,7 @@ import fifthform.curves.setup.Role;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.adapters.KeptCheck;
+import fifthform.monitor.texts.CheckText;
 import fifthform.probe.find.KnownAdapter;
 import fifthform.probe.find.KnownProbe;
 import java.io.IOException;
@@ -42,10 +43,7 @@ final class CheckKeeper {
             adapters.keep(kept, check);
             return Optional.of(kept.file());
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    "The check could not be kept (" + e.getMessage()
-                            + "). The correction of before stays. Make room, or name another folder with --data, and check again.");
+            throw new Refusal(Exit.FILE, CheckText.THE_CHECK_COULD_NOT_BE_KEPT.say(e.getMessage()));
         }
     }
 
@@ -69,10 +67,7 @@ final class CheckKeeper {
         try {
             return adapters.forget(adapter);
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    adapter.file() + " could not be set aside (" + e.getMessage()
-                            + "). The adapter is still known. Check that you may change this folder.");
+            throw new Refusal(Exit.FILE, CheckText.COULD_NOT_BE_SET_ASIDE_THE.say(adapter.file(), e.getMessage()));
         }
     }
 }

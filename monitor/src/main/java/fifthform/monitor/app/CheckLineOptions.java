@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.adapters.Adapters;
+import fifthform.monitor.texts.CheckText;
 import fifthform.probe.find.Asking;
 import java.io.PrintWriter;
 import java.util.Optional;
@@ -9,16 +10,13 @@ import picocli.CommandLine.Option;
 
 /** What the maker says of an adapter's line, where one probe is looked at by itself. */
 final class CheckLineOptions {
-    @Option(
-            names = "--talk",
-            paramLabel = "ID",
-            description = "how the adapter talks; otherwise as before or found out")
+    @Option(names = "--talk", paramLabel = "ID")
     private String talk;
 
-    @Option(names = "--ask", description = "a device that says nothing by itself may be asked")
+    @Option(names = "--ask")
     private boolean ask;
 
-    @Option(names = "--channel", paramLabel = "N", description = "the adapter's channel; otherwise the first to speak")
+    @Option(names = "--channel", paramLabel = "N")
     private Integer channel;
 
     /** The probes that can be looked at so. */
@@ -32,8 +30,6 @@ final class CheckLineOptions {
     private OptionalInt channel() throws Refusal {
         if (channel == null) return OptionalInt.empty();
         if (channel >= 0) return OptionalInt.of(channel);
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--channel was " + channel + ". Nothing was done. Give 0 or more, as the adapter counts.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, CheckText.CHANNEL_WAS_NOTHING_WAS_DONE.say(channel));
     }
 }

@@ -9,6 +9,7 @@ import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CheckText;
 import fifthform.probe.link.LinkException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -24,19 +25,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Is this probe right? */
-@Command(
-        name = "check-probe",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Checks a probe in ice water and boiling water, or against another, and keeps its correction.",
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run check-probe --probe practice",
-            "  monitor/run check-probe --probe practice --ice --boil --pressure 1013",
-            "  monitor/run check-probe --probe /dev/ttyUSB0 --type K --class 1 --converter max31856",
-            "  monitor/run check-probe --probe /dev/ttyUSB0 --against /dev/ttyUSB1"
-        })
+@Command(name = "check-probe", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class CheckProbeCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -47,22 +36,19 @@ final class CheckProbeCommand implements Callable<Integer> {
     @Mixin
     private CheckSensorOptions sensors;
 
-    @Option(
-            names = "--probe",
-            paramLabel = "PORT",
-            description = "port, or port@channel; practice or file:PATH; otherwise the one used before")
+    @Option(names = "--probe", paramLabel = "PORT")
     private String probe;
 
     @Mixin
     private CheckLineOptions line;
 
-    @Option(names = "--against", paramLabel = "PORT", description = "compare with a second probe in the same bath")
+    @Option(names = "--against", paramLabel = "PORT")
     private String against;
 
-    @Option(names = "--forget", description = "forget the adapter on this port and its corrections")
+    @Option(names = "--forget")
     private boolean forget;
 
-    @Option(names = "--json", description = "answer as one JSON line; what to do is said on standard error")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -111,11 +97,11 @@ final class CheckProbeCommand implements Callable<Integer> {
         List<Point> taken = new ArrayList<>();
         CheckRun run = new CheckRun(desk);
         for (Target target : targets) {
-            String name = target.kind() == Target.Kind.ICE ? "ice point" : "boiling point";
-            String step = "Step " + (taken.size() + 1) + " of " + targets.size() + " · " + name;
+            String name = target.kind() == Target.Kind.ICE ? CheckText.ICE_POINT.say() : CheckText.BOILING_POINT.say();
+            String step = CheckText.STEP_OF.say(taken.size() + 1, targets.size(), name);
             CheckRun.Ended ended = run.point(subject, ear, target, step);
             if (ended.point().isEmpty())
-                return judgement(subject, ear).failed(taken, "The " + name + " was not taken. " + ended.why(desk));
+                return judgement(subject, ear).failed(taken, CheckText.THE_WAS_NOT_TAKEN.say(name, ended.why(desk)));
             taken.add(ended.point().get());
         }
         CheckJudgement judgement = judgement(subject, ear);
@@ -137,10 +123,7 @@ final class CheckProbeCommand implements Callable<Integer> {
             agreement = new CheckRun(desk).sideBySide(one, first, other, second);
         }
         if (agreement.isEmpty()) {
-            throw new Refusal(
-                    Exit.ANSWER_IS_NO,
-                    "The two probes never stood steady together, so nothing can be said of them. Keep both tips in one"
-                            + " stirred bowl for a minute and compare again.");
+            throw new Refusal(Exit.ANSWER_IS_NO, CheckText.THE_TWO_PROBES_NEVER_STOOD.say());
         }
         CheckReport.words(agreement.get(), desk).forEach(desk::say);
         if (json) out().println(new CheckReport(one, desk).json(agreement.get(), other.place()));
@@ -151,11 +134,11 @@ final class CheckProbeCommand implements Callable<Integer> {
         String place = KnownProbes.place(PortName.parse(name).port());
         Optional<KeptAdapter> kept = known.at(place);
         if (kept.isEmpty()) {
-            err().println("Nothing is known of " + place + ", so there is nothing to forget.");
+            err().println(CheckText.NOTHING_IS_KNOWN_OF_SO_THERE.say(place));
             return Exit.ANSWER_IS_NO;
         }
         Path aside = keeper.forget(kept.get());
-        out().println(place + " is forgotten: from now on it counts as unchecked. What was known is kept in " + aside);
+        out().println(CheckText.IS_FORGOTTEN_FROM_NOW_ON_IT.say(place, aside));
         return Exit.DONE;
     }
 
@@ -163,23 +146,26 @@ final class CheckProbeCommand implements Callable<Integer> {
         desk.say(
                 switch (subject.kind()) {
                     case REAL ->
-                        "Probe check · " + subject.place() + " · "
-                                + subject.spoken().talk()
-                                + (subject.before().isChecked() ? " · checked before" : " · never checked");
-                    case RECORDED -> "Probe check · " + subject.place() + " · recorded earlier: nothing is kept";
-                    case PRACTICE -> "Probe check · practice: an invented probe and invented pots; nothing is kept";
+                        CheckText.PROBE_CHECK.say(
+                                subject.place(),
+                                subject.spoken().talk(),
+                                subject.before().isChecked()
+                                        ? CheckText.CHECKED_BEFORE.say()
+                                        : CheckText.NEVER_CHECKED.say());
+                    case RECORDED -> CheckText.PROBE_CHECK_RECORDED_EARLIER.say(subject.place());
+                    case PRACTICE -> CheckText.PROBE_CHECK_PRACTICE_AN.say();
                 });
     }
 
     private static String whereKept(CheckSubject subject, Optional<Path> kept, CheckOutcome outcome) {
         if (kept.isPresent())
             return outcome.finding().isPresent()
-                    ? "Kept with the adapter in " + kept.get() + ". It holds from the next batch on."
-                    : "Noted with the adapter in " + kept.get() + ". The correction of before stays as it was.";
+                    ? CheckText.KEPT_WITH_THE_ADAPTER_IN_IT.say(kept.get())
+                    : CheckText.NOTED_WITH_THE_ADAPTER_IN_THE.say(kept.get());
         return switch (subject.kind()) {
-            case REAL -> "Nothing was kept.";
-            case RECORDED -> "Nothing was kept: whose probe these bytes came from is not known.";
-            case PRACTICE -> "Nothing was kept: this was practice. With your own: monitor/run check-probe --probe PORT";
+            case REAL -> CheckText.NOTHING_WAS_KEPT.say();
+            case RECORDED -> CheckText.NOTHING_WAS_KEPT_WHOSE_PROBE.say();
+            case PRACTICE -> CheckText.NOTHING_WAS_KEPT_THIS_WAS.say();
         };
     }
 
@@ -187,7 +173,7 @@ final class CheckProbeCommand implements Callable<Integer> {
         try {
             return CheckEar.open(subject);
         } catch (LinkException e) {
-            throw new Refusal(Exit.NO_PROBE, e.getMessage() + " Nothing was checked. " + e.whatToDo());
+            throw new Refusal(Exit.NO_PROBE, CheckText.NOTHING_WAS_CHECKED.say(e.getMessage(), e.whatToDo()));
         }
     }
 

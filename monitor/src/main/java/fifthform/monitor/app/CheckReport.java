@@ -11,6 +11,7 @@ import fifthform.curves.setup.Correction;
 import fifthform.curves.thermocouple.Budget;
 import fifthform.curves.thermocouple.Converter;
 import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.texts.CheckText;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -36,42 +37,46 @@ final class CheckReport {
         List<String> lines = new ArrayList<>(List.of("", "Result"));
         outcome.points().forEach(point -> lines.add("  " + words(point)));
         outcome.boiling()
-                .ifPresent(b -> lines.add("  Corrected, the boiling point is off by " + signed(b.offKelvin())
-                        + "; up to " + desk.kelvin(b.allowedKelvin()) + " is plausible."));
+                .ifPresent(b -> lines.add(CheckText.CORRECTED_THE_BOILING_POINT_IS.say(
+                        signed(b.offKelvin()), desk.kelvin(b.allowedKelvin()))));
         outcome.finding().ifPresent(finding -> found(finding, outcome, lines));
-        if (outcome.finding().isEmpty() && outcome.isPassed())
-            lines.add(
-                    "  Plausible. A boiling point alone corrects nothing: near 31.5 °C it needs the ice point beside it.");
-        outcome.failure().ifPresent(why -> lines.add("  Not passed: " + why));
+        if (outcome.finding().isEmpty() && outcome.isPassed()) lines.add(CheckText.PLAUSIBLE_A_BOILING_POINT.say());
+        outcome.failure().ifPresent(why -> lines.add(CheckText.NOT_PASSED.say(why)));
         return lines;
     }
 
     private String words(Point point) {
-        String name = point.target().kind() == Target.Kind.ICE ? "Ice point: " : "Boiling point: ";
-        return name + "reads " + desk.celsius(point.readCelsius()) + " where "
-                + desk.celsius(point.target().trueCelsius()) + " is true, so " + signed(point.errorKelvin()) + " (±"
-                + desk.kelvin(2 * point.sigmaKelvin()) + ").";
+        String name = point.target().kind() == Target.Kind.ICE
+                ? CheckText.ICE_POINT_CHECK_REPORT.say()
+                : CheckText.BOILING_POINT_CHECK_REPORT.say();
+        return CheckText.READS_WHERE_IS_TRUE_SO.say(
+                name,
+                desk.celsius(point.readCelsius()),
+                desk.celsius(point.target().trueCelsius()),
+                signed(point.errorKelvin()),
+                desk.kelvin(2 * point.sigmaKelvin()));
     }
 
     private void found(Finding finding, CheckOutcome outcome, List<String> lines) {
         Correction c = finding.correction();
-        String gain = c.gain() == 1 ? "" : String.format(Locale.ROOT, ", gain %.4f", c.gain());
-        lines.add("  Correction at " + desk.celsius(Finding.WORK_CELSIUS) + ": "
-                + signed(c.apply(Finding.WORK_CELSIUS) - Finding.WORK_CELSIUS) + gain + ".");
-        lines.add("  There a reading was good within ±" + desk.kelvin(2 * sigmaBefore()) + "; now within ±"
-                + desk.kelvin(2 * c.sigmaKelvin()) + " (95 in 100).");
-        lines.add("  What is left, one standard uncertainty each: "
-                + finding.parts().stream()
-                        .map(part -> part.source().words() + " " + desk.kelvin(part.standardKelvin()))
-                        .collect(Collectors.joining("; "))
-                + ".");
+        String gain = c.gain() == 1 ? "" : CheckText.GAIN.say(String.format(Locale.ROOT, "%.4f", c.gain()));
+        lines.add(CheckText.CORRECTION_AT.say(
+                desk.celsius(Finding.WORK_CELSIUS),
+                signed(c.apply(Finding.WORK_CELSIUS) - Finding.WORK_CELSIUS),
+                gain));
+        lines.add(CheckText.THERE_A_READING_WAS_GOOD.say(
+                desk.kelvin(2 * sigmaBefore()), desk.kelvin(2 * c.sigmaKelvin())));
+        lines.add(CheckText.WHAT_IS_LEFT_ONE_STANDARD.say(finding.parts().stream()
+                .map(part -> part.source().words() + " " + desk.kelvin(part.standardKelvin()))
+                .collect(Collectors.joining("; "))));
         converterHint(finding).ifPresent(hint -> lines.add("  " + hint));
         outcome.drift()
-                .ifPresent(
-                        d -> lines.add("  Against the last check, " + day(subject.before()) + ": " + signed(d.kelvin())
-                                + ", " + String.format(Locale.ROOT, "%.1f", d.ratio())
-                                + " times its standard uncertainty: " + d.words() + "."));
-        lines.add("  Check again by " + again(c, outcome.drift()) + ", and whenever it was bent, dropped or replaced.");
+                .ifPresent(d -> lines.add(CheckText.AGAINST_THE_LAST_CHECK_TIMES.say(
+                        day(subject.before()),
+                        signed(d.kelvin()),
+                        String.format(Locale.ROOT, "%.1f", d.ratio()),
+                        d.words())));
+        lines.add(CheckText.CHECK_AGAIN_BY_AND_WHENEVER_IT.say(again(c, outcome.drift())));
     }
 
     /** The largest doubt of a cheap adapter goes away when its converter is known. */
@@ -80,10 +85,8 @@ final class CheckReport {
         if (!chip) return Optional.empty();
         return Optional.of(
                 subject.sensor().converter() == Converter.UNKNOWN
-                        ? "Which converter the adapter holds is not known; some take the wire's curve for straight. Name it"
-                                + " with --converter, and --type, and less doubt is left."
-                        : "Its converter takes the wire's curve for straight. That is undone where --type is known and the"
-                                + " adapter also sends its cold junction.");
+                        ? CheckText.WHICH_CONVERTER_THE_ADAPTER.say()
+                        : CheckText.ITS_CONVERTER_TAKES_THE_WIRES.say());
     }
 
     /** Doubt of one reading at working temperature until now: that of the last check, or of the sensor as it was sold. */
@@ -97,12 +100,13 @@ final class CheckReport {
         return List.of(
                 "",
                 "Result",
-                "  Corrected: " + desk.celsius(agreement.oneCelsius()) + " and "
-                        + desk.celsius(agreement.otherCelsius())
-                        + ", apart by " + desk.kelvin(Math.abs(agreement.differenceKelvin())) + " (±"
-                        + desk.kelvin(2 * agreement.sigmaKelvin()) + "); up to "
-                        + desk.kelvin(agreement.allowedKelvin()) + " is allowed.",
-                "  So " + agreement.words() + ".");
+                CheckText.CORRECTED_AND_APART_BY_UP_TO.say(
+                        desk.celsius(agreement.oneCelsius()),
+                        desk.celsius(agreement.otherCelsius()),
+                        desk.kelvin(Math.abs(agreement.differenceKelvin())),
+                        desk.kelvin(2 * agreement.sigmaKelvin()),
+                        desk.kelvin(agreement.allowedKelvin())),
+                CheckText.SO.say(agreement.words()));
     }
 
     /** @param kept the file in which it is kept; empty where it is not */
@@ -168,7 +172,7 @@ final class CheckReport {
     }
 
     private static String day(Correction correction) {
-        return correction.checkedAt().map(at -> date(at).toString()).orElse("whose day is not known");
+        return correction.checkedAt().map(at -> date(at).toString()).orElse(CheckText.WHOSE_DAY_IS_NOT_KNOWN.say());
     }
 
     private static LocalDate date(Instant at) {

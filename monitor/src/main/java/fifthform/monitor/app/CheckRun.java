@@ -10,6 +10,7 @@ import fifthform.curves.probecheck.Point;
 import fifthform.curves.probecheck.PointCheck;
 import fifthform.curves.probecheck.SideBySide;
 import fifthform.curves.probecheck.Target;
+import fifthform.monitor.texts.CheckText;
 import fifthform.probe.link.LinkException;
 import java.time.Duration;
 import java.time.Instant;
@@ -32,7 +33,7 @@ final class CheckRun {
     record Ended(Optional<Point> point, Optional<Objection> objection, OptionalDouble lastCelsius) {
         /** For people: the last reading, what is wrong with it and what to do. */
         String why(CheckDesk desk) {
-            String last = lastCelsius.isPresent() ? "It read " + desk.celsius(lastCelsius.getAsDouble()) + ". " : "";
+            String last = lastCelsius.isPresent() ? CheckText.IT_READ.say(desk.celsius(lastCelsius.getAsDouble())) : "";
             return last + objection.map(Objection::words).orElse("");
         }
     }
@@ -40,11 +41,11 @@ final class CheckRun {
     /** One point, from the instructions to the value. */
     Ended point(CheckSubject subject, CheckEar ear, Target target, String step) throws Refusal, InterruptedException {
         desk.say("");
-        desk.say(step + " · true here: " + desk.celsius(target.trueCelsius()) + " ±"
-                + desk.kelvin(2 * target.sigmaKelvin()));
+        desk.say(CheckText.TRUE_HERE.say(
+                step, desk.celsius(target.trueCelsius()), desk.kelvin(2 * target.sigmaKelvin())));
         CheckNotices.of(target).forEach(line -> desk.say("  " + line));
-        desk.say("  It begins and ends by itself."
-                + (desk.manner() == CheckDesk.Manner.AT_A_TERMINAL ? " Enter begins, and takes it sooner." : ""));
+        desk.say(CheckText.IT_BEGINS_AND_ENDS_BY_ITSELF.say(
+                desk.manner() == CheckDesk.Manner.AT_A_TERMINAL ? CheckText.ENTER_BEGINS_AND_TAKES_IT.say() : ""));
         subject.dip().accept(target);
         PointCheck check = PointCheck.of(target);
         OptionalDouble last = OptionalDouble.empty();
@@ -71,23 +72,23 @@ final class CheckRun {
                     && objected.objection() != Objection.STILL_RISING)
                 desk.say("  " + objected.objection().words());
             if (event instanceof CheckEvent.Taken taken)
-                desk.say("  Taken: " + taken.point().readings() + " readings.");
+                desk.say(CheckText.TAKEN_READINGS.say(taken.point().readings()));
         }
         return step.after();
     }
 
     private static String words(PointCheck check) {
         return switch (check.stage()) {
-            case PREPARE -> "waiting for the tip to go in";
+            case PREPARE -> CheckText.WAITING_FOR_THE_TIP_TO_GO.say();
             case SETTLE ->
                 check.objection()
                         .map(o -> switch (o) {
-                            case STILL_FALLING -> "still falling";
-                            case STILL_RISING -> "still rising";
-                            default -> "not yet";
+                            case STILL_FALLING -> CheckText.STILL_FALLING.say();
+                            case STILL_RISING -> CheckText.STILL_RISING.say();
+                            default -> CheckText.NOT_YET.say();
                         })
-                        .orElse("settling");
-            case STEADY -> "steady, being averaged";
+                        .orElse(CheckText.SETTLING.say());
+            case STEADY -> CheckText.STEADY_BEING_AVERAGED.say();
             case TAKEN, GIVEN_UP -> "";
         };
     }
@@ -96,7 +97,7 @@ final class CheckRun {
     Optional<Agreement> sideBySide(CheckSubject one, CheckEar earOne, CheckSubject other, CheckEar earOther)
             throws Refusal, InterruptedException {
         desk.say("");
-        desk.say("Two probes in one bath: " + one.place() + " and " + other.place());
+        desk.say(CheckText.TWO_PROBES_IN_ONE_BATH_AND.say(one.place(), other.place()));
         CheckNotices.bath().forEach(line -> desk.say("  " + line));
         one.stir().run();
         other.stir().run();
@@ -126,8 +127,9 @@ final class CheckRun {
                         .findFirst()
                         .ifPresent(other -> desk.value(
                                 at,
-                                desk.celsius(((Reading) one).celsius()) + " and "
-                                        + desk.celsius(((Reading) other).celsius()) + " as read")));
+                                CheckText.AND_AS_READ.say(
+                                        desk.celsius(((Reading) one).celsius()),
+                                        desk.celsius(((Reading) other).celsius())))));
     }
 
     private static Optional<List<CheckInput>> listen(CheckEar ear, CheckSubject subject)
@@ -137,8 +139,7 @@ final class CheckRun {
         } catch (LinkException e) {
             throw new Refusal(
                     Exit.NO_PROBE,
-                    subject.place() + ": " + e.getMessage() + " The check is not finished and nothing is kept of it. "
-                            + e.whatToDo());
+                    CheckText.THE_CHECK_IS_NOT_FINISHED_AND.say(subject.place(), e.getMessage(), e.whatToDo()));
         }
     }
 }

@@ -5,6 +5,7 @@ import fifthform.curves.thermocouple.Converter;
 import fifthform.curves.thermocouple.Sensor;
 import fifthform.curves.thermocouple.ThermocoupleType;
 import fifthform.curves.thermocouple.ToleranceClass;
+import fifthform.monitor.texts.CheckText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,16 +15,13 @@ import picocli.CommandLine.Option;
 
 /** What the maker says of thermocouple and converter. */
 final class CheckSensorOptions {
-    @Option(names = "--type", paramLabel = "K|J|T|N|E", description = "letter of the thermocouple")
+    @Option(names = "--type", paramLabel = "K|J|T|N|E")
     private String type;
 
-    @Option(names = "--class", paramLabel = "1|2|3", description = "its tolerance class, as on its packing")
+    @Option(names = "--class", paramLabel = "1|2|3")
     private String toleranceClass;
 
-    @Option(
-            names = "--converter",
-            paramLabel = "CHIP",
-            description = "max31855, max6675, max31856, mcp9600 or millivolts; otherwise the largest doubt is left")
+    @Option(names = "--converter", paramLabel = "CHIP")
     private String converter;
 
     /** {@code known} with what the maker says instead. */
@@ -47,11 +45,10 @@ final class CheckSensorOptions {
         if (choice.isPresent()) return choice.get();
         List<String> words = Stream.of(choices).map(word).toList();
         String meant = Nearest.to(said, words)
-                .map(near -> "Did you mean " + near + "? ")
+                .map(near -> CheckText.DID_YOU_MEAN.say(near))
                 .orElse("");
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                option + " was " + said + ". Nothing was done. " + meant + "Possible: " + String.join(", ", words)
-                        + ".");
+                CheckText.WAS_NOTHING_WAS_DONE_POSSIBLE.say(option, said, meant, String.join(", ", words)));
     }
 }

@@ -10,6 +10,7 @@ import fifthform.curves.thermocouple.ToleranceClass;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.intake.PacedSource;
 import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.texts.CheckText;
 import fifthform.probe.Spoken;
 import fifthform.probe.find.Ports;
 import fifthform.probe.link.LinkSource;
@@ -76,7 +77,8 @@ final class CheckSubjects {
 
     /** The probe beside it; how the first talks says nothing of it. */
     CheckSubject second(String name) throws Refusal, InterruptedException {
-        if (ProbeChooser.isPractice(name)) return practice("practice, second probe", SECOND_PRACTICE_PROBE, 2);
+        if (ProbeChooser.isPractice(name))
+            return practice(CheckText.PRACTICE_SECOND_PROBE.say(), SECOND_PRACTICE_PROBE, 2);
         return name.startsWith(ProbeChooser.FILE)
                 ? recorded(Path.of(name.substring(ProbeChooser.FILE.length())))
                 : real(name, Optional.empty());

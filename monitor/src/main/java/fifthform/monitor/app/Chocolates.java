@@ -4,6 +4,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.settings.Folders;
+import fifthform.monitor.texts.CommandText;
 import java.io.PrintWriter;
 
 /** Finds the chocolate a command was asked for. */
@@ -14,7 +15,7 @@ final class Chocolates {
     static Recipe find(String idOrPath, Folders folders, PrintWriter err) throws Refusal {
         Recipes recipes = Recipes.load(folders.recipes());
         recipes.remarks().forEach(err::println);
-        recipes.problems().forEach(p -> err.println("Passed over: " + p));
+        recipes.problems().forEach(p -> err.println(CommandText.PASSED_OVER.say(p)));
         return find(idOrPath, recipes).recipe();
     }
 

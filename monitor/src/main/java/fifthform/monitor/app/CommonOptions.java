@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CommandText;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -10,21 +11,13 @@ import picocli.CommandLine.ScopeType;
 
 /** What every command understands. */
 final class CommonOptions {
-    @Option(
-            names = "--data",
-            paramLabel = "DIR",
-            scope = ScopeType.INHERIT,
-            description = "folder for sessions, recipes and probes")
+    @Option(names = "--data", paramLabel = "DIR", scope = ScopeType.INHERIT)
     private Path data;
 
-    @Option(
-            names = "--units",
-            paramLabel = "c|f",
-            scope = ScopeType.INHERIT,
-            description = "show °C or °F; stored is always °C")
+    @Option(names = "--units", paramLabel = "c|f", scope = ScopeType.INHERIT)
     private String units;
 
-    @Option(names = "--trace", scope = ScopeType.INHERIT, description = "print where a fault of the program happened")
+    @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
 
     Folders folders() {
@@ -44,10 +37,7 @@ final class CommonOptions {
         return switch (units) {
             case "c", "C", "celsius" -> Optional.of(Units.CELSIUS);
             case "f", "F", "fahrenheit" -> Optional.of(Units.FAHRENHEIT);
-            default ->
-                throw new Refusal(
-                        Exit.NOT_UNDERSTOOD,
-                        "--units was " + units + ". Nothing was done. Say --units c or --units f.");
+            default -> throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.UNITS_WAS_NOTHING_WAS_DONE_SAY.say(units));
         };
     }
 }

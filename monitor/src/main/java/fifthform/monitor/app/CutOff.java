@@ -5,6 +5,7 @@ import fifthform.curves.setup.Origin;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.LiveText;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.util.List;
@@ -39,9 +40,7 @@ final class CutOff {
             return Optional.empty();
         }
         if (latest.isEmpty()) {
-            throw new Refusal(
-                    Exit.ANSWER_IS_NO,
-                    "There is no batch to go on with: none was cut off within the last two hours. Nothing was started. Leave --go-on out.");
+            throw new Refusal(Exit.ANSWER_IS_NO, LiveText.THERE_IS_NO_BATCH_TO_GO.say());
         }
         return latest;
     }
@@ -51,8 +50,7 @@ final class CutOff {
         if (choice instanceof PortProbe) return;
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "The batch of " + session.header().session() + " was measured with a real probe. Nothing was started,"
-                        + " so that nothing simulated gets into it. Name a port with --probe, or leave --go-on out.");
+                LiveText.THE_BATCH_OF_WAS_MEASURED_WITH.say(session.header().session()));
     }
 
     /** A simulated bowl is gone with its program, and recorded bytes begin again from the start. */
@@ -66,14 +64,16 @@ final class CutOff {
         long readings = session.inputs()
                 .filter(recorded -> recorded.input() instanceof Sample)
                 .count();
-        err.println((real ? "A batch" : "A practice batch") + " that began at "
-                + session.header()
+        err.println(LiveText.THAT_BEGAN_AT_WAS_CUT_OFF.say(
+                real ? LiveText.A_BATCH.say() : LiveText.A_PRACTICE_BATCH.say(),
+                session.header()
                         .start()
                         .atOffset(session.header().zone())
                         .toLocalTime()
-                        .withNano(0) + " was cut off; its " + readings + " readings are kept in " + session.file()
-                + ".");
+                        .withNano(0),
+                readings,
+                session.file()));
         session.problems().forEach(p -> err.println("  " + p));
-        if (canGoOn(session)) err.println("To go on with it: monitor/run watch --go-on");
+        if (canGoOn(session)) err.println(LiveText.TO_GO_ON_WITH_IT_MONITOR.say());
     }
 }

@@ -10,6 +10,7 @@ import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.CommandText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -28,14 +29,11 @@ final class EarlierBatch {
         boolean practice = session.header().setup().origin() == Origin.SIMULATED;
         if (practice && origin == Origin.REAL) {
             throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    SessionFiles.name(file) + " is a practice batch, of which there are no bars. Nothing was done."
-                            + " Name a real one; monitor/run notebook --screen lines lists them.");
+                    Exit.NOT_UNDERSTOOD, CommandText.IS_A_PRACTICE_BATCH_OF_WHICH.say(SessionFiles.name(file)));
         }
         if (SessionFiles.isHeld(file)) {
             throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    SessionFiles.name(file) + " is still being watched. Nothing was done. End it first, with Q Q.");
+                    Exit.NOT_UNDERSTOOD, CommandText.IS_STILL_BEING_WATCHED_NOTHING.say(SessionFiles.name(file)));
         }
         return new EarlierBatch(session);
     }

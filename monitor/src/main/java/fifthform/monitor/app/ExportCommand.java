@@ -13,6 +13,7 @@ import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -39,22 +40,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** One batch as files for people and for other programs. */
-@Command(
-        name = "export",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Writes a session as files for other programs and for people: a table (csv), the curve as a drawing (svg)"
-                    + " and a report of one page (pdf); where you ask for it also the looks to come as a calendar (ics).",
-            "They go beside the session unless --out says otherwise, and nothing is overwritten without --force."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run export last",
-            "  monitor/run export last --as pdf --out report.pdf",
-            "  monitor/run export last --as csv --from 600 --to 1800 --out -"
-        })
+@Command(name = "export", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class ExportCommand implements Callable<Integer> {
     /** A week: no session is longer. */
     private static final double LONGEST_SECONDS = 7 * 86_400;
@@ -79,32 +65,25 @@ final class ExportCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "SESSION", description = "a session file, its name in the data folder, or last")
+    @Parameters(paramLabel = "SESSION")
     private String name;
 
-    @Option(
-            names = "--as",
-            paramLabel = "KIND",
-            split = ",",
-            description = "csv, svg, pdf, ics, several between commas; the first three where not said")
+    @Option(names = "--as", paramLabel = "KIND", split = ",")
     private Set<Kind> kinds = EnumSet.noneOf(Kind.class);
 
-    @Option(
-            names = "--out",
-            paramLabel = "PATH",
-            description = "a folder; of one kind also a file, or - for standard output")
+    @Option(names = "--out", paramLabel = "PATH")
     private String wanted;
 
-    @Option(names = "--from", paramLabel = "SECONDS", description = "begin here, seconds since the session's start")
+    @Option(names = "--from", paramLabel = "SECONDS")
     private Double fromSeconds;
 
-    @Option(names = "--to", paramLabel = "SECONDS", description = "end here")
+    @Option(names = "--to", paramLabel = "SECONDS")
     private Double toSeconds;
 
-    @Option(names = "--paper", paramLabel = "SIZE", description = "of the report: a4 (usual) or letter")
+    @Option(names = "--paper", paramLabel = "SIZE")
     private Paper paper = Paper.A4;
 
-    @Option(names = "--force", description = "overwrite a file that is there")
+    @Option(names = "--force")
     private boolean force;
 
     @Spec
@@ -121,7 +100,7 @@ final class ExportCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         recording.problems().forEach(err::println);
         if (recording.inputs() == 0)
-            throw new Refusal(Exit.ANSWER_IS_NO, file + " holds no reading. Nothing was written.");
+            throw new Refusal(Exit.ANSWER_IS_NO, CommandText.HOLDS_NO_READING_NOTHING_WAS.say(file));
         if (kinds.contains(Kind.ICS)) calendar = calendar(file);
         Units units = common.units()
                 .orElse(new SettingsFile(common.folders().settingsFile())
@@ -134,8 +113,7 @@ final class ExportCommand implements Callable<Integer> {
             if (nanos(from) >= recording.endNanos())
                 throw new Refusal(
                         Exit.NOT_UNDERSTOOD,
-                        "--from was " + from + ", and the session ends " + recording.endNanos() / 1_000_000_000
-                                + " s after its start. Nothing was written.");
+                        CommandText.FROM_WAS_AND_THE_SESSION_ENDS.say(from, recording.endNanos() / 1_000_000_000));
             if (fromSeconds != null || toSeconds != null)
                 desk.startAt(nanos(from), Optional.of(toSeconds == null ? recording.endNanos() : nanos(toSeconds)));
             desk.computeAll();
@@ -151,8 +129,7 @@ final class ExportCommand implements Callable<Integer> {
         if (looks.toCome(now).isEmpty())
             throw new Refusal(
                     Exit.ANSWER_IS_NO,
-                    SessionFiles.name(file) + " is older than four weeks, and no look at its bars is still to come."
-                            + " Nothing was written. Leave ics out.");
+                    CommandText.IS_OLDER_THAN_FOUR_WEEKS_AND.say(SessionFiles.name(file)));
         return looks.text(now);
     }
 
@@ -160,18 +137,11 @@ final class ExportCommand implements Callable<Integer> {
         double from = fromSeconds == null ? 0 : fromSeconds;
         double to = toSeconds == null ? LONGEST_SECONDS : toSeconds;
         if (!(from >= 0 && to > from && to <= LONGEST_SECONDS))
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--from was " + from + " and --to " + to
-                            + ". Nothing was written. Give seconds since the session's start, --to after --from.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.FROM_WAS_AND_TO_NOTHING_WAS.say(from, to));
         boolean single = STANDARD_OUTPUT.equals(wanted)
                 || wanted != null && !Files.isDirectory(Path.of(wanted)) && !wanted.endsWith("/");
         if (single && kinds.size() > 1)
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--out was " + wanted + ", which is no folder, and " + kinds.size()
-                            + " kinds of file were asked for. Nothing was written. Name a folder that is there, or one"
-                            + " kind: --as pdf");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.OUT_WAS_WHICH_IS_NO_FOLDER.say(wanted, kinds.size()));
     }
 
     private void write(Kind kind, ReplayDesk desk) throws Refusal {
@@ -188,14 +158,11 @@ final class ExportCommand implements Callable<Integer> {
         try (OutputStream to = Files.newOutputStream(file, how)) {
             write(kind, desk, to);
         } catch (FileAlreadyExistsException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    file + " is there already, and was left as it is. Name another with --out, or say --force.");
+            throw new Refusal(Exit.FILE, CommandText.IS_THERE_ALREADY_AND_WAS_LEFT.say(file));
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE, file + " cannot be written (" + e.getMessage() + "). Name another place with --out.");
+            throw new Refusal(Exit.FILE, CommandText.CANNOT_BE_WRITTEN_NAME_ANOTHER.say(file, e.getMessage()));
         }
-        spec.commandLine().getOut().println("Written: " + file);
+        spec.commandLine().getOut().println(CommandText.WRITTEN.say(file));
     }
 
     private void toStandardOutput(Kind kind, ReplayDesk desk) throws Refusal {
@@ -203,7 +170,7 @@ final class ExportCommand implements Callable<Integer> {
         try {
             write(kind, desk, out);
         } catch (IOException e) {
-            throw new Refusal(Exit.FILE, "Standard output does not take it (" + e.getMessage() + ").");
+            throw new Refusal(Exit.FILE, CommandText.STANDARD_OUTPUT_DOES_NOT_TAKE.say(e.getMessage()));
         }
         out.flush();
     }

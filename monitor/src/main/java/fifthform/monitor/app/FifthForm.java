@@ -9,13 +9,15 @@ import picocli.CommandLine.Spec;
 /** The program without a command: says what there is. */
 @Command(
         name = FifthForm.COMMAND,
-        description = "Watches chocolate being tempered, and says what to do before it is too late.",
+        resourceBundle = FifthForm.HELP,
         mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        footer = {"", "Example: monitor/run watch --probe practice"})
+        versionProvider = Version.class)
 public final class FifthForm implements Runnable {
     /** As README tells people to type it; whoever starts the jar itself knows what to put in its place. */
     static final String COMMAND = "monitor/run";
+
+    /** The help of all commands, by their names and those of their options. */
+    static final String HELP = "fifthform.monitor.texts.HelpText";
 
     /** In the order in which they are listed: that of the work. */
     private static final List<Class<?>> COMMANDS = List.of(

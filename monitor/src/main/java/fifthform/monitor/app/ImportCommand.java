@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.proofs.Companions;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.store.JournalReader;
@@ -79,8 +80,7 @@ final class ImportCommand implements Callable<Integer> {
             return new TableImport(common.folders(), table, spec.commandLine().getOut(), err).take(file, to);
         }
         if (!file.toString().endsWith(SessionFiles.ENDING)) {
-            err.println(file + " is no session: its name does not end in " + SessionFiles.ENDING
-                    + ", nor in .csv or .tsv, as a table of readings does. It was passed over.");
+            err.println(CommandText.IS_NO_SESSION_ITS_NAME_DOES_IMPORT_COMMAND.say(file, SessionFiles.ENDING));
             return Exit.NOT_UNDERSTOOD;
         }
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
@@ -97,28 +97,23 @@ final class ImportCommand implements Callable<Integer> {
             String name = SessionFiles.name(home);
             spec.commandLine()
                     .getOut()
-                    .println("Taken in: " + name
-                            + (beside.isEmpty() ? "" : ", with " + beside.size() + " files beside it")
-                            + ". See it with: monitor/run replay " + name);
+                    .println(CommandText.TAKEN_IN_SEE_IT_WITH_MONITOR.say(name, (beside.isEmpty() ? "" : CommandText.WITH_FILES_BESIDE_IT.say(beside.size())), name));
         } catch (IOException e) {
             throw new Refusal(
                     Exit.FILE,
-                    file + " could not be copied to " + to + " (" + e.getMessage()
-                            + "). Check that you may write there, and the room on the disk.");
+                    CommandText.COULD_NOT_BE_COPIED_TO_CHECK.say(file, to, e.getMessage()));
         }
         return session.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
     private Exit isThere(Path file, Path home) throws IOException {
         if (Files.mismatch(file, home) < 0) {
-            spec.commandLine().getOut().println("Here already: " + SessionFiles.name(home));
+            spec.commandLine().getOut().println(CommandText.HERE_ALREADY.say(SessionFiles.name(home)));
             return Exit.DONE;
         }
         spec.commandLine()
                 .getErr()
-                .println("Another batch is here as " + home + ". " + file
-                        + " was passed over. Give it another name, ending in " + SessionFiles.ENDING
-                        + ", and import it again.");
+                .println(CommandText.ANOTHER_BATCH_IS_HERE_AS_WAS.say(home, file, SessionFiles.ENDING));
         return Exit.ANSWER_IS_NO;
     }
 }

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.BarsText;
 import java.util.List;
 
 /** Cautions before bars set and while they are kept. */
@@ -7,19 +8,15 @@ final class KeepNotices {
     private KeepNotices() {}
 
     static List<String> setting() {
-        return List.of(
-                "The probe lies beside the moulds, not in what is eaten. Lead the lead so that no door pinches it and nobody trips.",
-                "Keep raw food and drips away from open moulds. Label moulds with milk, nuts or other allergens. More in SAFETY.md.");
+        return List.of(BarsText.THE_PROBE_LIES_BESIDE_THE.say(), BarsText.KEEP_RAW_FOOD_AND_DRIPS_AWAY.say());
     }
 
     static List<String> storing() {
         return List.of(
-                "The probe lies beside the bars. Keep laptop and charger out of damp and heat, and do not cover them.",
-                "What is fuzzy on a bar is no bloom: throw it away. More in SAFETY.md.");
+                BarsText.THE_PROBE_LIES_BESIDE_THE_BARS.say(), BarsText.WHAT_IS_FUZZY_ON_A_BAR_KEEP_NOTICES.say());
     }
 
     static String bestBefore() {
-        return "This is your own note and no statement of safety: how long a bar keeps is decided by your recipe, your hygiene"
-                + " and your local law, not by this program.";
+        return BarsText.THIS_IS_YOUR_OWN_NOTE_AND.say();
     }
 }

@@ -4,6 +4,7 @@ import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
+import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,16 +30,20 @@ final class KeptSmears {
      */
     record Kept(ProofHead head, String result, double minutes, boolean isSet, String look) {
         String row() {
-            return "  " + head.name() + " · " + LocalDate.ofInstant(head.start(), ZoneId.systemDefault()) + " · "
-                    + result.replace('-', ' ') + " by the smear · " + (isSet ? "set after " : "not set after ")
-                    + ProofReport.minutes(60 * minutes) + ", " + look.replace('-', ' ');
+            return ProofText.BY_THE_SMEAR.say(
+                    head.name(),
+                    LocalDate.ofInstant(head.start(), ZoneId.systemDefault()),
+                    result.replace('-', ' '),
+                    isSet ? ProofText.SET_AFTER.say() : ProofText.NOT_SET_AFTER.say(),
+                    ProofReport.minutes(60 * minutes),
+                    look.replace('-', ' '));
         }
 
         String line() {
             return new JsonLine()
                     .text("chocolate", head.chocolate())
                     .object(
-                            "smear",
+                            ProofText.SMEAR.say(),
                             new JsonLine()
                                     .text("proof", head.name())
                                     .text("at", head.start().toString())

@@ -163,9 +163,8 @@ final class KeyDesk implements Consumer<Key> {
             String text = open.get().entry().text();
             return Optional.of(
                     switch (open.get().number()) {
-                        case OTHER_THERMOMETER ->
-                            "Other thermometer: " + text + "_ " + units.symbol() + " · Enter keeps it, Esc leaves it";
-                        case SEED_GRAMS -> "Seed: " + text + "_ g · Enter throws it in, Esc leaves it";
+                        case OTHER_THERMOMETER -> LiveText.OTHER_THERMOMETER_ENTER_KEEPS.say(text, units.symbol());
+                        case SEED_GRAMS -> LiveText.SEED_G_ENTER_THROWS_IT_IN.say(text);
                     });
         }
         Said now = said.get();
@@ -183,15 +182,17 @@ final class KeyDesk implements Consumer<Key> {
             case SEEN -> seen(state, at);
             case STEP_DONE -> stepDone(state, at);
             case BOWL_MOVED -> moved(otherPlace(state), at);
-            case MARK -> act(new Noted(at, ""), "Mark placed");
-            case NOTE -> act(new Noted(at, "note to write"), "Marked for a note");
+            case MARK -> act(new Noted(at, ""), LiveText.MARK_PLACED.say());
+            case NOTE -> act(new Noted(at, LiveText.NOTE_TO_WRITE.say()), LiveText.MARKED_FOR_A_NOTE.say());
             case UNDO -> undo(state, at);
             case PROBE_OUT -> probe(state, at);
             case OTHER -> typing(NumberEntry.EMPTY, Number.OTHER_THERMOMETER);
             case STIR -> levers.hands().ifPresentOrElse(hands -> train(key, hands, at), () -> stirring(state, at));
             case COLD_WATER, SEED, DRY ->
                 levers.hands()
-                        .ifPresentOrElse(hands -> train(key, hands, at), () -> say("That key is for training only"));
+                        .ifPresentOrElse(
+                                hands -> train(key, hands, at),
+                                () -> say(LiveText.THAT_KEY_IS_FOR_TRAINING_ONLY.say()));
             case CHOCOLATE -> chocolate(at);
             case LET_GO -> letGo();
             case IT_IS_THE_BOWL -> itIsTheBowl(state, at);
@@ -216,7 +217,9 @@ final class KeyDesk implements Consumer<Key> {
         SampleProved.Verdict verdict = verdicts[nextVerdict];
         tell(new SampleProved(at, verdict));
         SampleProved.Verdict next = verdicts[(nextVerdict + 1) % verdicts.length];
-        ask("Sample proved: " + words(verdict) + keys.fill(" · <proved> again: ") + words(next), Key.PROVED);
+        ask(
+                LiveText.SAMPLE_PROVED.say(words(verdict), keys.fill(LiveText.PROVED_AGAIN.say()), words(next)),
+                Key.PROVED);
     }
 
     private static String words(SampleProved.Verdict verdict) {
@@ -224,8 +227,8 @@ final class KeyDesk implements Consumer<Key> {
     }
 
     private void itIsTheBowl(State state, Instant at) {
-        if (state.coasting().bowl().doubt().isEmpty()) say("Nobody doubts that it is the bowl");
-        else act(new BowlConfirmed(at), "It is the bowl: kept");
+        if (state.coasting().bowl().doubt().isEmpty()) say(LiveText.NOBODY_DOUBTS_THAT_IT_IS_THE.say());
+        else act(new BowlConfirmed(at), LiveText.IT_IS_THE_BOWL_KEPT.say());
     }
 
     /** What the readings cannot always show: one press says stirred, the next one left alone. */
@@ -236,7 +239,9 @@ final class KeyDesk implements Consumer<Key> {
         act(
                 new StirringSaid(at, still ? Stirring.STILL : Stirring.STIRRED),
                 keys.fill(
-                        still ? "It is left alone; <stir> again: stirred" : "It is stirred; <stir> again: left alone"));
+                        still
+                                ? LiveText.IT_IS_LEFT_ALONE_STIR_AGAIN.say()
+                                : LiveText.IT_IS_STIRRED_STIR_AGAIN_LEFT.say()));
     }
 
     private void train(Key key, OwnHands hands, Instant at) {
@@ -245,11 +250,13 @@ final class KeyDesk implements Consumer<Key> {
             case SEED -> typing(NumberEntry.EMPTY, Number.SEED_GRAMS);
             case STIR -> {
                 Stirring now = hands.otherStirring();
-                act(new StirringSaid(at, now), now == Stirring.STIRRED ? "Stirring" : "Left alone");
+                act(
+                        new StirringSaid(at, now),
+                        now == Stirring.STIRRED ? LiveText.STIRRING.say() : LiveText.LEFT_ALONE.say());
             }
             case DRY -> {
                 hands.wipe();
-                say("Drying the bowl");
+                say(LiveText.DRYING_THE_BOWL.say());
             }
             default -> throw new IllegalArgumentException(key + " is no key of training");
         }
@@ -287,20 +294,23 @@ final class KeyDesk implements Consumer<Key> {
     private void seeded(double grams) {
         double most = session.get().setup().bowl().amountGrams().orElse(MOST_SEED_GRAMS);
         if (grams >= 1 && grams <= most)
-            act(new SeedAdded(sessionClock.instant(), grams), Math.round(grams) + " g of seed in");
-        else say("Not thrown in: seed is 1 to " + Math.round(most) + keys.fill(" g. <seed> to type again"));
+            act(new SeedAdded(sessionClock.instant(), grams), LiveText.G_OF_SEED_IN.say(Math.round(grams)));
+        else
+            say(LiveText.NOT_THROWN_IN_SEED_IS_1.say(Math.round(most), keys.fill(LiveText.G_SEED_TO_TYPE_AGAIN.say())));
     }
 
     private void compared(double celsius) {
         if (celsius < Sample.LOWEST_CELSIUS || celsius > Sample.HIGHEST_CELSIUS) {
-            say("Not kept: a thermometer in a kitchen says " + units.plain(Sample.LOWEST_CELSIUS) + " to "
-                    + units.plain(Sample.HIGHEST_CELSIUS) + " " + units.symbol()
-                    + keys.fill(". <other> to type again"));
+            say(LiveText.NOT_KEPT_A_THERMOMETER_IN_A.say(
+                    units.plain(Sample.LOWEST_CELSIUS),
+                    units.plain(Sample.HIGHEST_CELSIUS),
+                    units.symbol(),
+                    keys.fill(LiveText.OTHER_TO_TYPE_AGAIN.say())));
             return;
         }
         act(
                 new OtherThermometer(sessionClock.instant(), celsius),
-                "Other thermometer says " + units.withUnit(celsius) + ": kept");
+                LiveText.OTHER_THERMOMETER_SAYS_KEPT.say(units.withUnit(celsius)));
     }
 
     private void seen(State state, Instant at) {
@@ -324,7 +334,7 @@ final class KeyDesk implements Consumer<Key> {
         } else if (cues.isOpen(CueId.WARM_UP)) {
             moved(Place.BATH, at);
         } else if (cues.isOpen(CueId.MELT_FIRST)) {
-            act(new PhaseConfirmed(at, Phase.MELT), "Melting again");
+            act(new PhaseConfirmed(at, Phase.MELT), LiveText.MELTING_AGAIN.say());
         } else if (isHoldOnly(cues)) {
             levers.hands().ifPresent(hands -> turnBox(cues, hands));
             say(LiveText.NOTHING_MORE_TO_SAY.say());
@@ -333,17 +343,20 @@ final class KeyDesk implements Consumer<Key> {
         } else if (cues.isOpen(CueId.PUT_BACK)) {
             moved(phase == Phase.COOL ? Place.COLD_WATER : Place.BATH, at);
         } else if (isStanding(state, AlarmId.MELT_OUT)) {
-            act(new PhaseConfirmed(at, Phase.COOL), "Cooling again");
+            act(new PhaseConfirmed(at, Phase.COOL), LiveText.COOLING_AGAIN.say());
         } else if (cues.isOpen(CueId.IN_RANGE)) {
-            act(new SampleProved(at, SampleProved.Verdict.IN_TEMPER), "Sample proved: in temper");
+            act(new SampleProved(at, SampleProved.Verdict.IN_TEMPER), LiveText.SAMPLE_PROVED_IN_TEMPER.say());
         } else if (isDip(cues, Dip.Stage.OVER_BATH)) {
             moved(Place.TABLE, at);
         } else if (isCareOnly(cues) || isDip(cues, Dip.Stage.LOOKING)) {
-            say(levers.hands().isPresent() ? "D dries the bowl, S stirs" : "Good; the curve shows the rest");
+            say(
+                    levers.hands().isPresent()
+                            ? LiveText.D_DRIES_THE_BOWL_S_STIRS.say()
+                            : LiveText.GOOD_THE_CURVE_SHOWS_THE_REST.say());
         } else if (isBelowTheRange(state) && !said.get().asked(Key.STEP_DONE, handsClock.instant())) {
-            ask(keys.fill("Below the working range: press <step-done> again to end the rewarm here"), Key.STEP_DONE);
+            ask(keys.fill(LiveText.BELOW_THE_WORKING_RANGE_PRESS.say()), Key.STEP_DONE);
         } else {
-            phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), "Now: " + next.word()));
+            phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), LiveText.NOW.say(next.word())));
         }
     }
 
@@ -403,16 +416,18 @@ final class KeyDesk implements Consumer<Key> {
 
     private void moved(Place to, Instant at) {
         String where = switch (to) {
-            case BATH -> "Bowl on the bath";
-            case TABLE -> "Bowl off the water";
-            case COLD_WATER -> "Bowl in cold water";
+            case BATH -> LiveText.BOWL_ON_THE_BATH.say();
+            case TABLE -> LiveText.BOWL_OFF_THE_WATER.say();
+            case COLD_WATER -> LiveText.BOWL_IN_COLD_WATER.say();
         };
         act(new BowlMoved(at, to), where);
     }
 
     private void probe(State state, Instant at) {
         boolean out = state.probe() == ProbePlace.OUT;
-        act(out ? new ProbePutBack(at) : new ProbeTakenOut(at), out ? "Probe back in" : "Probe is out");
+        act(
+                out ? new ProbePutBack(at) : new ProbeTakenOut(at),
+                out ? LiveText.PROBE_BACK_IN.say() : LiveText.PROBE_IS_OUT.say());
     }
 
     /** The next chocolate in the list. */
@@ -420,41 +435,39 @@ final class KeyDesk implements Consumer<Key> {
         SessionSnapshot now = session.get();
         List<String> ids = recipes.stream().map(Recipe::id).toList();
         Recipe next = recipes.get((ids.indexOf(now.setup().recipe().id()) + 1) % recipes.size());
-        act(new SetupChanged(at, now.setup().withRecipe(next)), "Chocolate: " + next.name());
+        act(new SetupChanged(at, now.setup().withRecipe(next)), LiveText.CHOCOLATE.say(next.name()));
     }
 
     private void undo(State state, Instant at) {
         Optional<Undoable> last = state.undoable();
         if (last.isEmpty()) {
-            say("Nothing to take back");
+            say(LiveText.NOTHING_TO_TAKE_BACK.say());
             return;
         }
         tell(new Undone(at, last.get().sequence()));
-        say("Taken back");
+        say(LiveText.TAKEN_BACK.say());
     }
 
     private void quit() {
         if (said.get().asked(Key.QUIT, handsClock.instant())) levers.stop().run();
-        else ask(keys.fill("Press <quit> again to stop recording"), Key.QUIT);
+        else ask(keys.fill(LiveText.PRESS_QUIT_AGAIN_TO_STOP.say()), Key.QUIT);
     }
 
     /** So that another program can use the port for a while; the batch goes on without readings. */
     private void letGo() {
         if (levers.grip().isEmpty()) {
-            say("There is no port to let go of here");
+            say(LiveText.THERE_IS_NO_PORT_TO_LET.say());
             return;
         }
         Grip grip = levers.grip().get();
         if (grip.isReleased()) {
             grip.takeBack();
-            say("The probe's port is taken back");
+            say(LiveText.THE_PROBES_PORT_IS_TAKEN_BACK.say());
         } else if (said.get().asked(Key.LET_GO, handsClock.instant())) {
             grip.letGo();
-            say(keys.fill("The probe's port is free for another program; <let-go> takes it back"));
+            say(keys.fill(LiveText.THE_PROBES_PORT_IS_FREE_FOR.say()));
         } else {
-            ask(
-                    keys.fill("Press <let-go> again to let go of the probe's port; no readings come meanwhile"),
-                    Key.LET_GO);
+            ask(keys.fill(LiveText.PRESS_LET_GO_AGAIN_TO_LET.say()), Key.LET_GO);
         }
     }
 
@@ -466,7 +479,7 @@ final class KeyDesk implements Consumer<Key> {
                 || input instanceof StirringSaid
                 || input instanceof BowlConfirmed
                 || input instanceof SeedAdded);
-        say(undoable ? words + keys.fill(" · <undo> takes it back") : words);
+        say(undoable ? words + keys.fill(LiveText.UNDO_TAKES_IT_BACK.say()) : words);
     }
 
     /** In training what is said is also done. */

@@ -1,6 +1,5 @@
 package fifthform.monitor.app;
 
-import fifthform.curves.contrast.Comparison;
 import fifthform.curves.learning.OwnRecipe;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
@@ -15,6 +14,7 @@ import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.LearnText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
@@ -35,47 +35,24 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What the batches together say of each chocolate. */
-@Command(
-        name = "learn",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Says what your looks at the bars tell: from which overshoot on, in your kitchen and by your probe, the temper"
-                    + " was lost; what differs between batches whose bars were marked and those whose were fine; one"
-                    + " thing to try in the next batch; and what your bowls taught.",
-            "What differs goes with marks and need not cause them. Below "
-                    + Comparison.LEAST_EACH + " marked and " + Comparison.LEAST_EACH
-                    + " fine batches nothing is said of"
-                    + " it. Practice and batches of others are kept apart, and so is each chocolate.",
-            "It changes no alarm. Only --write makes a recipe of your own with the limit."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run learn",
-            "  monitor/run learn --chocolate dark --json",
-            "  monitor/run learn --chocolate dark --write my-dark"
-        })
+@Command(name = "learn", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class LearnCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--chocolate", paramLabel = "ID", description = "this chocolate only")
+    @Option(names = "--chocolate", paramLabel = "ID")
     private String chocolate;
 
-    @Option(names = "--practice", description = "of practice batches, which are kept apart, instead of real ones")
+    @Option(names = "--practice")
     private boolean practice;
 
-    @Option(names = "--sessions", paramLabel = "DIR", description = "of sessions in another folder")
+    @Option(names = "--sessions", paramLabel = "DIR")
     private Path sessions;
 
-    @Option(
-            names = "--write",
-            paramLabel = "ID",
-            description = "write a recipe with the limit learned into your recipes folder, under this id")
+    @Option(names = "--write", paramLabel = "ID")
     private String write;
 
-    @Option(names = "--json", description = "answer as JSON lines, one a chocolate and one a bowl")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -87,10 +64,10 @@ final class LearnCommand implements Callable<Integer> {
         if (write != null) checkWrite(folders);
         Path folder = sessions == null ? folders.sessions() : sessions;
         if (sessions != null && !Files.isDirectory(folder)) {
-            throw new Refusal(Exit.FILE, folder + " is no folder. Nothing was learned. Name one with sessions in it.");
+            throw new Refusal(Exit.FILE, LearnText.IS_NO_FOLDER_NOTHING_WAS.say(folder));
         }
         Recipes recipes = Recipes.load(folders.recipes());
-        recipes.problems().forEach(p -> err().println("Passed over: " + p));
+        recipes.problems().forEach(p -> err().println(LearnText.PASSED_OVER.say(p)));
         LookedSessions looked = looked(folder, recipes);
         looked.problems().forEach(err()::println);
         checkChocolate(looked, recipes);
@@ -117,7 +94,7 @@ final class LearnCommand implements Callable<Integer> {
                     // What lies elsewhere may bear the same names.
                     sessions == null ? ReadBefore.in(common.folders().learnedIndex()) : ReadBefore.nothing());
         } catch (StoreException e) {
-            throw new Refusal(Exit.FILE, folder + " cannot be read. Nothing was learned. Check that you may read it.");
+            throw new Refusal(Exit.FILE, LearnText.CANNOT_BE_READ_NOTHING_WAS.say(folder));
         }
     }
 
@@ -135,7 +112,7 @@ final class LearnCommand implements Callable<Integer> {
         }
         List<String> lines = new BowlFigures(units(folders)).lines(bowls.bowls());
         if (lines.isEmpty()) return;
-        out().println("Your bowls:");
+        out().println(LearnText.YOUR_BOWLS.say());
         lines.forEach(out()::println);
     }
 
@@ -148,9 +125,7 @@ final class LearnCommand implements Callable<Integer> {
         if (known.contains(chocolate)) return;
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "--chocolate was \"" + LookWords.plain(chocolate)
-                        + "\", and no recipe and no batch that was looked at has that id. Nothing was learned. Say one of: "
-                        + String.join(", ", known) + ".");
+                LearnText.CHOCOLATE_WAS_AND_NO_RECIPE.say(LookWords.plain(chocolate), String.join(", ", known)));
     }
 
     /** An own limit belongs to the chocolate whose batches gave it. */
@@ -164,25 +139,19 @@ final class LearnCommand implements Callable<Integer> {
     }
 
     private int nothing(Folders folders, LookedSessions looked) throws Refusal {
-        String which = practice ? "practice bars" : "bars";
-        String of = chocolate == null ? "" : " of " + LookWords.plain(chocolate);
+        String which = practice ? LearnText.PRACTICE_BARS.say() : LearnText.BARS_OF_ONES_OWN.say();
+        String of = chocolate == null ? "" : LearnText.OF.say(LookWords.plain(chocolate));
         if (write != null) {
-            throw new Refusal(
-                    Exit.ANSWER_IS_NO,
-                    "No looks at " + which + of + " are kept. Nothing was written. Look at your bars first:"
-                            + " monitor/run look last");
+            throw new Refusal(Exit.ANSWER_IS_NO, LearnText.NO_LOOKS_AT_ARE_KEPT_NOTHING.say(which, of));
         }
         if (!json) {
-            out().println("Too few batches: no looks at " + which + of
-                    + " are kept yet. A day after a batch, and after 7 days: monitor/run look last");
+            out().println(LearnText.TOO_FEW_BATCHES_NO_LOOKS_AT.say(which, of));
             if (chocolate != null && !looked.chocolates().isEmpty())
-                out().println("Looked at so far: "
-                        + looked.chocolates().stream().map(LearnedChocolate::id).collect(Collectors.joining(", "))
-                        + ".");
+                out().println(LearnText.LOOKED_AT_SO_FAR.say(
+                        looked.chocolates().stream().map(LearnedChocolate::id).collect(Collectors.joining(", "))));
             if (looked.others() > 0)
-                out().println(looked.others() + (practice ? " real" : " practice or recorded")
-                        + (looked.others() == 1 ? " session with looks is" : " sessions with looks are") + " kept apart"
-                        + (practice ? "." : "; monitor/run learn --practice shows them."));
+                out().println((practice ? LearnText.REAL_KEPT_APART : LearnText.PRACTICE_KEPT_APART)
+                        .say(looked.others()));
         }
         if (!practice) bowls(folders);
         return exit(looked);
@@ -190,22 +159,13 @@ final class LearnCommand implements Callable<Integer> {
 
     private void checkWrite(Folders folders) throws Refusal {
         if (chocolate == null) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--write was given without --chocolate. Nothing was written. Say of which chocolate, for example:"
-                            + " monitor/run learn --chocolate dark --write my-dark");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, LearnText.WRITE_WAS_GIVEN_WITHOUT.say());
         }
         if (practice) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--write was given with --practice. Nothing was written. Simulated bowls teach no limit of a real"
-                            + " kitchen: leave --practice out.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, LearnText.WRITE_WAS_GIVEN_WITH_PRACTICE.say());
         }
         if (!write.matches("[a-z0-9][a-z0-9-]{0,59}")) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--write was \"" + LookWords.plain(write)
-                            + "\". Nothing was written. Use lower-case letters, digits and hyphens, for example: my-dark");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, LearnText.WRITE_WAS_NOTHING_WAS_WRITTEN.say(LookWords.plain(write)));
         }
         Path file = file(folders);
         if (Files.exists(file)) throw exists(file);
@@ -224,10 +184,7 @@ final class LearnCommand implements Callable<Integer> {
         } catch (FileAlreadyExistsException e) {
             throw exists(file);
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    file + " cannot be written (" + e.getMessage()
-                            + "). The limits stay as they were. Check that you may write there.");
+            throw new Refusal(Exit.FILE, LearnText.CANNOT_BE_WRITTEN_THE_LIMITS.say(file, e.getMessage()));
         }
         new LearnWords(units(folders)).written(learned, own, file).forEach((json ? err() : out())::println);
         if (json) out().println(LearnWords.json(learned, practice));
@@ -239,10 +196,7 @@ final class LearnCommand implements Callable<Integer> {
     }
 
     private static Refusal exists(Path file) {
-        return new Refusal(
-                Exit.FILE,
-                file + " is there already, and no recipe is overwritten. Nothing was written."
-                        + " Give another id, or move that file away.");
+        return new Refusal(Exit.FILE, LearnText.IS_THERE_ALREADY_AND_NO_RECIPE.say(file));
     }
 
     private Units units(Folders folders) throws Refusal {

@@ -14,6 +14,8 @@ import fifthform.monitor.learned.ComparisonWords;
 import fifthform.monitor.learned.LearnedChocolate;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.LearnText;
+import fifthform.monitor.texts.UnitText;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -35,23 +37,27 @@ final class LearnWords {
     List<String> lines(LearnedChocolate learned, boolean practice) {
         List<String> lines = new ArrayList<>();
         int with = learned.batches().size();
-        lines.add(learned.published().name() + " (" + learned.id() + ")" + (practice ? ", practice" : "") + ": "
-                + count(with) + " looked at, " + learned.limit().batches() + " of use here.");
+        lines.add(LearnText.LOOKED_AT_OF_USE_HERE.say(
+                learned.published().name(),
+                learned.id(),
+                practice ? LearnText.PRACTICE.say() : "",
+                count(with),
+                learned.limit().batches()));
         learned.batches().forEach(batch -> lines.add("  " + batch.session() + "  " + words(batch)));
         lines.addAll(says(learned));
         if (learned.limit().batches() > 0) {
-            lines.add("Heat is given as the temperature that would have done as much in "
-                    + Decimal.of(HeatScale.MINUTES, 0) + " minutes, so that height and length both count. It is yours:"
-                    + " this kitchen, this probe. A look is no measurement of crystals.");
+            lines.add(LearnText.HEAT_IS_GIVEN_AS_THE.say(Decimal.of(HeatScale.MINUTES, 0)));
         }
         lines.addAll(new ComparisonWords(units).lines(learned.published().name(), learned.comparison()));
         return lines;
     }
 
     private String words(LearnedChocolate.Batch batch) {
-        String heat = batch.dose().map(this::words).orElse("no heat seen after the cool step");
+        String heat = batch.dose().map(this::words).orElse(LearnText.NO_HEAT_SEEN_AFTER_THE_COOL.say());
         String seen = batch.outcome().map(LearnWords::words).orElse("");
-        String out = batch.leftOut().map(why -> "not counted: " + words(why)).orElse("");
+        String out = batch.leftOut()
+                .map(why -> LearnText.NOT_COUNTED.say(words(why)))
+                .orElse("");
         return String.join(
                 "; ",
                 List.of(heat, seen, out).stream().filter(s -> !s.isEmpty()).toList());
@@ -59,64 +65,58 @@ final class LearnWords {
 
     private String words(HeatDose dose) {
         long over = dose.overRange().toSeconds();
-        String highest = "highest " + units.withUnit(dose.highestCelsius());
-        if (over == 0) return "never above the range (" + highest + ")";
-        return "heat " + units.withUnit(dose.equivalentCelsius()) + " (" + highest + ", "
-                + (over < 90 ? over + " s" : Math.round(over / 60.0) + " min") + " above the range)";
+        String highest = LearnText.HIGHEST.say(units.withUnit(dose.highestCelsius()));
+        if (over == 0) return LearnText.NEVER_ABOVE_THE_RANGE.say(highest);
+        return LearnText.HEAT_ABOVE_THE_RANGE.say(
+                units.withUnit(dose.equivalentCelsius()),
+                highest,
+                over < 90 ? UnitText.SECONDS.say(over) : UnitText.MINUTES.say(Math.round(over / 60.0)));
     }
 
     private static String words(Outcome outcome) {
         if (outcome.isMarked()) {
-            return "marks after " + LookWords.age(outcome.markedAtHours().getAsDouble());
+            return LearnText.MARKS_AFTER.say(
+                    LookWords.age(outcome.markedAtHours().getAsDouble()));
         }
-        return "fine after " + LookWords.age(outcome.cleanAtHours().getAsDouble());
+        return LearnText.FINE_AFTER.say(LookWords.age(outcome.cleanAtHours().getAsDouble()));
     }
 
     private static String words(LeftOut why) {
         return switch (why) {
-            case NOT_REACHED -> "it never came to the working range after the cool step";
-            case NOT_COOLED -> "it was not held cool for long enough, so marks need no heat to explain them";
-            case READINGS_MISSING -> "readings are missing while it was above the working range";
-            case TOO_EARLY -> "looked at too early; look again a day after the batch";
-            case UNCLEAR -> "the looks say too little";
-            case OTHER_CAUSE -> "what was seen has another cause";
-            case CONTRADICTS -> "marks were seen and later none; look once more, or take one back with look --undo";
+            case NOT_REACHED -> LearnText.IT_NEVER_CAME_TO_THE_WORKING.say();
+            case NOT_COOLED -> LearnText.IT_WAS_NOT_HELD_COOL_FOR.say();
+            case READINGS_MISSING -> LearnText.READINGS_ARE_MISSING_WHILE_IT.say();
+            case TOO_EARLY -> LearnText.LOOKED_AT_TOO_EARLY_LOOK_AGAIN.say();
+            case UNCLEAR -> LearnText.THE_LOOKS_SAY_TOO_LITTLE.say();
+            case OTHER_CAUSE -> LearnText.WHAT_WAS_SEEN_HAS_ANOTHER.say();
+            case CONTRADICTS -> LearnText.MARKS_WERE_SEEN_AND_LATER_NONE.say();
         };
     }
 
     private List<String> says(LearnedChocolate learned) {
         OwnLimit limit = learned.limit();
-        String stays = "The published limit " + units.withUnit(limit.publishedCelsius()) + " " + inForce(learned) + ".";
-        String last = limit.batches() == 1 ? "your last batch" : "your last " + limit.batches() + " batches";
+        String stays = LearnText.THE_PUBLISHED_LIMIT.say(units.withUnit(limit.publishedCelsius()), inForce(learned));
+        String last = LearnText.YOUR_LAST_BATCHES.say(limit.batches());
         Band band = limit.band();
         return switch (limit.says()) {
             case TOO_FEW_BATCHES ->
-                List.of("Too few batches: " + limit.batches() + " of use, and at least " + OwnLimit.LEAST_BATCHES
-                        + " are needed. Nothing is claimed. " + stays);
+                List.of(LearnText.TOO_FEW_BATCHES_OF_USE_AND.say(limit.batches(), OwnLimit.LEAST_BATCHES, stays));
             case ALL_CLEAN ->
                 List.of(
-                        "In " + last + " no bar was marked, the hottest at a heat of "
-                                + shown(limit.hottestCleanCelsius())
-                                + ". Where harm begins is known from below only: above "
-                                + units.withUnit(band.lowerCelsius()) + ", 19 times in 20.",
+                        LearnText.IN_NO_BAR_WAS_MARKED_THE.say(
+                                last, shown(limit.hottestCleanCelsius()), units.withUnit(band.lowerCelsius())),
                         stays);
             case ALL_MARKED ->
-                List.of(
-                        "In " + last + " the bars were marked every time, the coolest at a heat of "
-                                + shown(limit.coolestMarkedCelsius())
-                                + ". Where harm begins is known from above only, and it may not be the heat at all:"
-                                + " look at cooling, setting and storing first.",
-                        stays);
-            case HARDLY_ANYTHING ->
-                List.of(
-                        "In " + last + " " + limit.marked() + " were marked, but hot and cool ones alike, or all had"
-                                + " much the same heat: they hardly say where harm begins.",
-                        stays);
+                List.of(LearnText.IN_THE_BARS_WERE_MARKED_EVERY.say(last, shown(limit.coolestMarkedCelsius())), stays);
+            case HARDLY_ANYTHING -> List.of(LearnText.IN_WERE_MARKED_BUT_HOT_AND.say(last, limit.marked()), stays);
             case LIMIT ->
                 List.of(
-                        "In " + last + " harm began near " + units.withUnit(band.middleCelsius()) + " (9 times in 10 "
-                                + units.oneDecimal(band.lowerCelsius()) + " to "
-                                + units.withUnit(band.upperCelsius()) + "); " + limit.marked() + " were marked.",
+                        LearnText.IN_HARM_BEGAN_NEAR_9_TIMES.say(
+                                last,
+                                units.withUnit(band.middleCelsius()),
+                                units.oneDecimal(band.lowerCelsius()),
+                                units.withUnit(band.upperCelsius()),
+                                limit.marked()),
                         stays + ownRecipe(learned));
         };
     }
@@ -125,16 +125,14 @@ final class LearnWords {
     private static String ownRecipe(LearnedChocolate learned) {
         String id = "my-" + learned.id();
         return OwnRecipe.of(learned.published(), learned.limit(), id, LocalDate.EPOCH)
-                .fold(
-                        own -> " To work by your own: monitor/run learn --chocolate " + learned.id() + " --write " + id,
-                        problems -> "");
+                .fold(own -> LearnText.TO_WORK_BY_YOUR_OWN_MONITOR.say(learned.id(), id), problems -> "");
     }
 
     private String inForce(LearnedChocolate learned) {
         boolean own = learned.inForceCelsius() != learned.limit().publishedCelsius();
         return own
-                ? "stands beside " + units.withUnit(learned.inForceCelsius()) + " of your own recipe, which is in force"
-                : "stays in force";
+                ? LearnText.STANDS_BESIDE_OF_YOUR_OWN.say(units.withUnit(learned.inForceCelsius()))
+                : LearnText.STAYS_IN_FORCE.say();
     }
 
     private String shown(OptionalDouble celsius) {
@@ -144,12 +142,13 @@ final class LearnWords {
     /** After a recipe was written. */
     List<String> written(LearnedChocolate learned, Recipe own, Path file) {
         return List.of(
-                "Written: " + file,
-                "Its melt-out is " + units.withUnit(own.meltOut().limitCelsius()) + " (published "
-                        + units.withUnit(learned.limit().publishedCelsius()) + ") and its warning "
-                        + units.withUnit(own.meltOut().warnCelsius()) + ". Alarms go by it in batches that name it:"
-                        + " monitor/run watch --chocolate " + own.id(),
-                "To go back, name " + learned.id() + " again, or delete the file.");
+                LearnText.WRITTEN.say(file),
+                LearnText.ITS_MELT_OUT_IS_PUBLISHED_AND.say(
+                        units.withUnit(own.meltOut().limitCelsius()),
+                        units.withUnit(learned.limit().publishedCelsius()),
+                        units.withUnit(own.meltOut().warnCelsius()),
+                        own.id()),
+                LearnText.TO_GO_BACK_NAME_AGAIN_OR.say(learned.id()));
     }
 
     static String json(LearnedChocolate learned, boolean practice) {
@@ -201,6 +200,6 @@ final class LearnWords {
     }
 
     private static String count(int batches) {
-        return batches + (batches == 1 ? " batch" : " batches");
+        return LearnText.BATCHES.say(batches);
     }
 }

@@ -17,6 +17,7 @@ import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.SessionHeader;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.LiveText;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -101,8 +102,7 @@ final class LiveBatch {
         watching.notice(Optional.of(choices.keys().fill(plan.choice().notice())));
         try (StayAwake awake = StayAwake.begin()) {
             if (!awake.isHeld() && !plan.isPractice()) {
-                err.println("This computer may go to sleep during the batch, and then nothing is recorded."
-                        + " Set it to stay awake.");
+                err.println(LiveText.THIS_COMPUTER_MAY_GO_TO_SLEEP.say());
             }
             JournalWriter journal = journal(start, zone, watching);
             SessionLoop loop = watching.loop(start, journal);
@@ -122,7 +122,7 @@ final class LiveBatch {
                 out.println(ClosingLine.of(last.setup(), last.tally(), units));
                 HoldLine.closing(last.setup(), last.state()).ifPresent(out::println);
                 SurvivedWords.closing(last, units, zone).forEach(out::println);
-                out.println("Kept in " + journal.file());
+                out.println(LiveText.KEPT_IN.say(journal.file()));
                 around.ended(last, SessionFiles.name(journal.file()));
                 how = Exit.DONE;
             } catch (StoreException e) {

@@ -16,6 +16,7 @@ import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.looks.PhotoPath;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.LooksText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -43,24 +44,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** How the bars of a batch came out. */
-@Command(
-        name = "look",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Keeps what you see on the bars of a batch: after 1, 2 and 7 days and 4 weeks, or whenever you look.",
-            "Without options it asks, where there is a terminal. Every look is kept beside the session, none replaces"
-                    + " another. What looks say of heat: monitor/run learn"
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run look last --bloom none --snap clean --gloss bright",
-            "  monitor/run look 2026-01-31-101500-dark --age 24h --bloom streaks --place edges --photo bars.jpg",
-            "  monitor/run look last --show",
-            "  monitor/run look last --reminders --at 18:30 > bars.ics",
-            "  monitor/run look last --undo 2"
-        })
+@Command(name = "look", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class LookCommand implements Callable<Integer> {
     private static final Pattern AGE = Pattern.compile("(\\d{1,6}(?:[.,]\\d{1,3})?)\\s*(h|d|w)[a-z]*");
     private static final int LONGEST_NOTE = 2000;
@@ -68,47 +52,37 @@ final class LookCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "SESSION", description = "a session file, its name in the data folder, or last")
+    @Parameters(paramLabel = "SESSION")
     private String name;
 
     @Mixin
     private LookOptions options;
 
-    @Option(
-            names = "--age",
-            paramLabel = "AGE",
-            description = "how long after the batch, as 24h, 7d or 4w; otherwise by the clock")
+    @Option(names = "--age", paramLabel = "AGE")
     private String age;
 
-    @Option(
-            names = "--photo",
-            paramLabel = "PATH",
-            description = "a picture; its path is kept, the picture stays where it is; more than one may be given;"
-                    + " looked for here and in the session's folder")
+    @Option(names = "--photo", paramLabel = "PATH")
     private List<String> photos = new ArrayList<>();
 
-    @Option(names = "--note", paramLabel = "TEXT", description = "anything else, in your words")
+    @Option(names = "--note", paramLabel = "TEXT")
     private String note;
 
-    @Option(names = "--show", description = "show the looks that are kept")
+    @Option(names = "--show")
     private boolean show;
 
-    @Option(names = "--undo", paramLabel = "N", description = "take look N back; its line stays in the file")
+    @Option(names = "--undo", paramLabel = "N")
     private Integer undo;
 
-    @Option(names = "--reminders", description = "print a calendar file with the looks that are still to come")
+    @Option(names = "--reminders")
     private boolean reminders;
 
-    @Option(
-            names = "--at",
-            paramLabel = "HH:MM",
-            description = "with --reminders: the time of day when you can look; otherwise when the batch ended")
+    @Option(names = "--at", paramLabel = "HH:MM")
     private String at;
 
-    @Option(names = "--ask", description = "ask, also where there is no terminal")
+    @Option(names = "--ask")
     private boolean ask;
 
-    @Option(names = "--json", description = "answer as JSON lines")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -130,21 +104,19 @@ final class LookCommand implements Callable<Integer> {
     }
 
     private Exit remind(Session session) throws Refusal {
-        if (!reminders)
-            throw new Refusal(Exit.NOT_UNDERSTOOD, "--at belongs to --reminders. Nothing was done. Say both.");
+        if (!reminders) throw new Refusal(Exit.NOT_UNDERSTOOD, LooksText.AT_BELONGS_TO_REMINDERS.say());
         if (options.isSaid() || show || undo != null)
-            throw new Refusal(Exit.NOT_UNDERSTOOD, "--reminders stands alone. Nothing was done. Look apart from it.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, LooksText.REMINDERS_STANDS_ALONE_NOTHING.say());
         LookCalendar calendar = LookCalendar.of(session, timeOfDay());
         Instant now = Instant.now();
         List<LookTime> left = calendar.toCome(now);
         if (left.isEmpty()) {
-            err().println("These bars are older than four weeks: no look is still to come. Nothing was written.");
+            err().println(LooksText.THESE_BARS_ARE_OLDER_THAN_FOUR.say());
             return Exit.ANSWER_IS_NO;
         }
         out().print(calendar.text(now));
         out().flush();
-        err().println(left.size() + (left.size() == 1 ? " look is" : " looks are")
-                + " still to come. Send this to a file that ends in .ics and open it with your calendar.");
+        err().println(LooksText.STILL_TO_COME_SEND_THIS_TO.say(left.size()));
         return Exit.DONE;
     }
 
@@ -153,15 +125,13 @@ final class LookCommand implements Callable<Integer> {
         try {
             return Optional.of(LocalTime.parse(at.strip(), DateTimeFormatter.ofPattern("H:mm", Locale.ROOT)));
         } catch (DateTimeParseException e) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD, "--at was \"" + at + "\". Nothing was done. Say hours and minutes, as 18:30.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, LooksText.AT_WAS_NOTHING_WAS_DONE_SAY.say(at));
         }
     }
 
     private void takeBack(LookFile looks, LookFile.Loaded loaded, Session session) throws Refusal {
         if (options.isSaid() || show) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD, "--undo stands alone. Nothing was done. Take it back first, then look again.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, LooksText.UNDO_STANDS_ALONE_NOTHING_WAS.say());
         }
         KeptLook look = loaded.find(undo).orElseThrow(() -> noSuchLook(loaded));
         try {
@@ -174,28 +144,25 @@ final class LookCommand implements Callable<Integer> {
                     .text("session", session.header().session())
                     .whole("taken_back", undo)
                     .end());
-        else out().println("Taken back: " + LookWords.line(look) + ". Its line stays in the file.");
+        else out().println(LooksText.TAKEN_BACK_ITS_LINE_STAYS_IN.say(LookWords.line(look)));
     }
 
     private Refusal noSuchLook(LookFile.Loaded loaded) {
         String known = loaded.looks().isEmpty()
-                ? "None is kept."
-                : "Kept: "
-                        + String.join(
-                                ", ",
-                                loaded.looks().stream()
-                                        .map(l -> Integer.toString(l.number()))
-                                        .toList())
-                        + ".";
-        String twice = loaded.takenBack().contains(undo) ? " It was taken back before." : "";
-        return new Refusal(
-                Exit.NOT_UNDERSTOOD, "There is no look " + undo + "." + twice + " Nothing was done. " + known);
+                ? LooksText.NONE_IS_KEPT.say()
+                : LooksText.KEPT.say(String.join(
+                        ", ",
+                        loaded.looks().stream()
+                                .map(l -> Integer.toString(l.number()))
+                                .toList()));
+        String twice = loaded.takenBack().contains(undo) ? LooksText.IT_WAS_TAKEN_BACK_BEFORE.say() : "";
+        return new Refusal(Exit.NOT_UNDERSTOOD, LooksText.THERE_IS_NO_LOOK_NOTHING_WAS.say(undo, twice, known));
     }
 
     private void show(LookFile.Loaded loaded, Session session) {
         String of = session.header().session();
         if (loaded.looks().isEmpty() && !json) {
-            out().println("No look at " + of + " is kept yet. Begin with: monitor/run look " + of + " --bloom none");
+            out().println(LooksText.NO_LOOK_AT_IS_KEPT_YET.say(of, of));
         }
         for (KeptLook look : loaded.looks()) {
             if (json) out().println(answer(of, look));
@@ -209,7 +176,7 @@ final class LookCommand implements Callable<Integer> {
         checkNote();
         Optional<BarLook> look = seen(ageHours);
         if (look.isEmpty()) {
-            out().println("Nothing was kept.");
+            out().println(LooksText.NOTHING_WAS_KEPT.say());
             return false;
         }
         List<PhotoPath> pictures =
@@ -232,10 +199,7 @@ final class LookCommand implements Callable<Integer> {
     private Optional<BarLook> seen(double ageHours) throws Refusal {
         if (options.isSaid()) return Optional.of(options.look(ageHours));
         if (!ask && !Screens.hasTerminal()) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "Nothing was said of the bars, and there is no terminal to ask on. Nothing was kept."
-                            + " Say at least: --bloom none (monitor/run look --help has the words)");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, LooksText.NOTHING_WAS_SAID_OF_THE_BARS.say());
         }
         try {
             BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
@@ -245,9 +209,7 @@ final class LookCommand implements Callable<Integer> {
         } catch (LookQuestions.Quit e) {
             return Optional.empty();
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    "Your answers cannot be read (" + e.getMessage() + "). Nothing was kept. Use options instead.");
+            throw new Refusal(Exit.FILE, LooksText.YOUR_ANSWERS_CANNOT_BE_READ.say(e.getMessage()));
         }
     }
 
@@ -259,7 +221,7 @@ final class LookCommand implements Callable<Integer> {
         }
         boolean practice = session.header().setup().origin() == Origin.SIMULATED;
         Sign sign = kept.look().sign();
-        out().println((practice ? "Kept, as practice" : "Kept") + ": " + LookWords.line(kept) + ".");
+        out().println((practice ? LooksText.KEPT_AS_PRACTICE : LooksText.KEPT_ALONE).say(LookWords.line(kept)));
         out().println(LookWords.sign(kept.look()));
         LookWords.toDo(sign).ifPresent(out()::println);
         if (sign != Sign.FUZZY) LookWords.next(kept.look().ageHours()).ifPresent(out()::println);
@@ -268,12 +230,9 @@ final class LookCommand implements Callable<Integer> {
                 .filter(LeftOut.CONTRADICTS::equals)
                 .isPresent();
         if (contradicts) {
-            out().println(
-                            "One look found marks and a later one none, and marks do not go away: until you take the wrong one"
-                                    + " back, this batch counts for nothing. monitor/run look " + of
-                                    + " --show, then --undo N");
+            out().println(LooksText.ONE_LOOK_FOUND_MARKS_AND_A.say(of));
         } else if (sign == Sign.CLEAN || sign == Sign.LOST_TEMPER)
-            out().println("What your batches say together: monitor/run learn" + (practice ? " --practice" : ""));
+            out().println(LooksText.WHAT_YOUR_BATCHES_SAY_TOGETHER.say(practice ? LooksText.PRACTICE.say() : ""));
     }
 
     private static String answer(String session, KeptLook look) {
@@ -284,9 +243,7 @@ final class LookCommand implements Callable<Integer> {
 
     private void checkNote() throws Refusal {
         if (note == null || note.length() <= LONGEST_NOTE) return;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--note has " + note.length() + " characters. Nothing was kept. Use at most " + LONGEST_NOTE + ".");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, LooksText.NOTE_HAS_CHARACTERS_NOTHING.say(note.length(), LONGEST_NOTE));
     }
 
     private double ageHours(Session session) throws Refusal {
@@ -295,16 +252,14 @@ final class LookCommand implements Callable<Integer> {
             if (hours >= 0 && hours <= BarLook.OLDEST_HOURS) return hours;
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
-                    "By this computer's clock the batch ended " + LookWords.age(Math.abs(hours))
-                            + (hours < 0 ? " from now" : " ago")
-                            + ". Nothing was kept. Say how old the bars are, for example: --age 24h");
+                    LooksText.BY_THIS_COMPUTERS_CLOCK_THE.say(
+                            LookWords.age(Math.abs(hours)),
+                            hours < 0 ? LooksText.FROM_NOW.say() : LooksText.AGO.say()));
         }
         Matcher said = AGE.matcher(age.strip().toLowerCase(Locale.ROOT));
         double hours = said.matches() ? hours(said) : -1;
         if (hours >= 0 && hours <= BarLook.OLDEST_HOURS) return hours;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--age was \"" + age + "\". Nothing was kept. Say hours, days or weeks, for example: 24h, 7d, 4w.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, LooksText.AGE_WAS_NOTHING_WAS_KEPT_SAY.say(age));
     }
 
     private static double hours(Matcher said) {
@@ -317,12 +272,10 @@ final class LookCommand implements Callable<Integer> {
     }
 
     private static Refusal notWritten(LookFile looks, IOException e) {
-        String why = Files.isDirectory(looks.path()) ? "it is a folder" : String.valueOf(e.getMessage());
-        return new Refusal(
-                Exit.FILE,
-                looks.path() + " cannot be written (" + why
-                        + "). This look was not kept; what was kept before stands."
-                        + " Check that it is a file and that you may write there.");
+        String why = Files.isDirectory(looks.path())
+                ? LooksText.IT_IS_A_FOLDER_LOOK_COMMAND.say()
+                : String.valueOf(e.getMessage());
+        return new Refusal(Exit.FILE, LooksText.CANNOT_BE_WRITTEN_THIS_LOOK.say(looks.path(), why));
     }
 
     private static String capital(String text) {

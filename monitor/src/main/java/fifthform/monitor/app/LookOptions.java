@@ -9,6 +9,7 @@ import fifthform.curves.learning.Gloss;
 import fifthform.curves.learning.Kept;
 import fifthform.curves.learning.Release;
 import fifthform.curves.learning.Snap;
+import fifthform.monitor.texts.LooksText;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -21,35 +22,25 @@ import picocli.CommandLine.Option;
 
 /** What was seen, in options. */
 final class LookOptions {
-    @Option(
-            names = "--bloom",
-            paramLabel = "KIND",
-            split = ",",
-            description = "none; veil (grey or white), streaks, blotches, sugar (rough, does not melt under a finger),"
-                    + " oily (spots or rings), fuzzy (something grows); several with commas")
+    @Option(names = "--bloom", paramLabel = "KIND", split = ",")
     private List<String> bloom = new ArrayList<>();
 
-    @Option(
-            names = "--place",
-            paramLabel = "WHERE",
-            split = ",",
-            description =
-                    "all-over, thick-part, edges, mould-side, open-side, over-pieces, few-bars; several with commas")
+    @Option(names = "--place", paramLabel = "WHERE", split = ",")
     private List<String> places = new ArrayList<>();
 
-    @Option(names = "--snap", paramLabel = "HOW", description = "clean, soft, bends; at 18 to 21 °C, not cold")
+    @Option(names = "--snap", paramLabel = "HOW")
     private String snap;
 
-    @Option(names = "--gloss", paramLabel = "HOW", description = "bright, satin, dull; of the side from the mould")
+    @Option(names = "--gloss", paramLabel = "HOW")
     private String gloss;
 
-    @Option(names = "--release", paramLabel = "HOW", description = "by-itself, tapped, some-stuck, stuck")
+    @Option(names = "--release", paramLabel = "HOW")
     private String release;
 
-    @Option(names = "--kept", paramLabel = "HOW", description = "cool (15 to 20 °C), fridge, warm, swings")
+    @Option(names = "--kept", paramLabel = "HOW")
     private String kept;
 
-    @Option(names = "--unsure", description = "I am not sure of what I saw; it then counts for less")
+    @Option(names = "--unsure")
     private boolean unsure;
 
     /** Whether anything was said by options. */
@@ -65,10 +56,10 @@ final class LookOptions {
         List<Bloom> kinds = all("--bloom", bloom, Bloom.values(), Bloom::word);
         List<BarPlace> where = all("--place", places, BarPlace.values(), BarPlace::word);
         if (kinds.size() > 1 && kinds.contains(Bloom.NONE)) {
-            throw refused("--bloom says none, and something as well.", "Say one or the other.");
+            throw refused(LooksText.BLOOM_SAYS_NONE_AND_SOMETHING.say(), LooksText.SAY_ONE_OR_THE_OTHER.say());
         }
         if (!where.isEmpty() && (kinds.isEmpty() || kinds.contains(Bloom.NONE))) {
-            throw refused("--place says where, but no bloom was named.", "Name it too, for example: --bloom streaks");
+            throw refused(LooksText.PLACE_SAYS_WHERE_BUT_NO_BLOOM.say(), LooksText.NAME_IT_TOO_FOR_EXAMPLE_BLOOM.say());
         }
         BarLook look = new BarLook(
                 ageHours,
@@ -80,7 +71,8 @@ final class LookOptions {
                 one("--kept", kept, Kept.values(), Kept::word),
                 unsure ? Sureness.UNSURE : Sureness.SURE);
         if (look.saysNothing()) {
-            throw refused("Nothing was said of the bars themselves.", "Say at least: --bloom none");
+            throw refused(
+                    LooksText.NOTHING_WAS_SAID_OF_THE_BARS_LOOK_OPTIONS.say(), LooksText.SAY_AT_LEAST_BLOOM_NONE.say());
         }
         return look;
     }
@@ -99,12 +91,12 @@ final class LookOptions {
         for (T choice : choices) if (word.apply(choice).equals(plain)) return Optional.of(choice);
         List<String> known = Stream.of(choices).map(word).toList();
         String meant = Nearest.to(plain, known)
-                .map(near -> "Did you mean \"" + near + "\"? ")
+                .map(near -> LooksText.DID_YOU_MEAN.say(near))
                 .orElse("");
-        throw refused(option + " was \"" + said + "\".", meant + "Say one of: " + String.join(", ", known) + ".");
+        throw refused(LooksText.WAS.say(option, said), LooksText.SAY_ONE_OF.say(meant, String.join(", ", known)));
     }
 
     private static Refusal refused(String what, String whatToDo) {
-        return new Refusal(Exit.NOT_UNDERSTOOD, what + " Nothing was kept. " + whatToDo);
+        return new Refusal(Exit.NOT_UNDERSTOOD, LooksText.NOTHING_WAS_KEPT_LOOK_OPTIONS.say(what, whatToDo));
     }
 }

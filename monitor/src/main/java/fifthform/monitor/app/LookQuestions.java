@@ -9,6 +9,7 @@ import fifthform.curves.learning.Kept;
 import fifthform.curves.learning.Release;
 import fifthform.curves.learning.Snap;
 import fifthform.monitor.looks.LookWords;
+import fifthform.monitor.texts.LooksText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -38,28 +39,28 @@ final class LookQuestions {
 
     /** Asks all there is to ask of bars of this age. */
     BarLook ask(double ageHours) throws Quit, IOException {
-        out.println("A digit answers, Enter passes, Q ends without keeping anything. Several digits where it says so.");
+        out.println(LooksText.A_DIGIT_ANSWERS_ENTER_PASSES_Q.say());
         List<Bloom> bloom = bloom();
         boolean blooms = !bloom.isEmpty() && !bloom.contains(Bloom.NONE);
         List<BarPlace> places =
-                blooms ? several("Where is it? (several)", BarPlace.values(), LookWords::of) : List.of();
-        Optional<Snap> snap = one("How does a bar break, not cold?", Snap.values(), LookWords::of);
-        Optional<Gloss> gloss = one("How does the side from the mould shine?", Gloss.values(), LookWords::of);
-        Optional<Release> release = one("How did they leave the mould?", Release.values(), LookWords::of);
-        Optional<Kept> kept = one("How were they kept?", Kept.values(), LookWords::of);
+                blooms ? several(LooksText.WHERE_IS_IT_SEVERAL.say(), BarPlace.values(), LookWords::of) : List.of();
+        Optional<Snap> snap = one(LooksText.HOW_DOES_A_BAR_BREAK_NOT.say(), Snap.values(), LookWords::of);
+        Optional<Gloss> gloss = one(LooksText.HOW_DOES_THE_SIDE_FROM_THE.say(), Gloss.values(), LookWords::of);
+        Optional<Release> release = one(LooksText.HOW_DID_THEY_LEAVE_THE_MOULD.say(), Release.values(), LookWords::of);
+        Optional<Kept> kept = one(LooksText.HOW_WERE_THEY_KEPT.say(), Kept.values(), LookWords::of);
         Optional<Sureness> sure = one(
-                "Are you sure of it?",
+                LooksText.ARE_YOU_SURE_OF_IT.say(),
                 Sureness.values(),
-                s -> s == Sureness.SURE ? "yes" : "not quite: count it for less");
+                s -> s == Sureness.SURE ? LooksText.YES_SURE.say() : LooksText.NOT_QUITE_COUNT_IT_FOR_LESS.say());
         return new BarLook(ageHours, bloom, places, snap, gloss, release, kept, sure.orElse(Sureness.SURE));
     }
 
     /** None and something at once is a slip of the finger. */
     private List<Bloom> bloom() throws Quit, IOException {
         while (true) {
-            List<Bloom> bloom = several("What is on the bars? (several)", Bloom.values(), LookWords::of);
+            List<Bloom> bloom = several(LooksText.WHAT_IS_ON_THE_BARS_SEVERAL.say(), Bloom.values(), LookWords::of);
             if (bloom.size() < 2 || !bloom.contains(Bloom.NONE)) return bloom;
-            out.println("  Nothing and something cannot both be.");
+            out.println(LooksText.NOTHING_AND_SOMETHING_CANNOT.say());
         }
     }
 
@@ -68,7 +69,7 @@ final class LookQuestions {
         while (true) {
             List<T> chosen = several(question, choices, words);
             if (chosen.size() < 2) return chosen.stream().findFirst();
-            out.println("  One digit, please.");
+            out.println(LooksText.ONE_DIGIT_PLEASE.say());
         }
     }
 
@@ -84,7 +85,7 @@ final class LookQuestions {
             if (line == null || line.strip().equalsIgnoreCase(QUIT)) throw new Quit();
             Optional<List<T>> chosen = chosen(line, choices);
             if (chosen.isPresent()) return chosen.get();
-            out.println("  Digits from 1 to " + choices.length + ", or Enter.");
+            out.println(LooksText.DIGITS_FROM_1_TO_OR_ENTER.say(choices.length));
         }
     }
 

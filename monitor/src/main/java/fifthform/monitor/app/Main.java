@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.CommandText;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -30,9 +31,7 @@ public final class Main {
         line.setParameterExceptionHandler((e, given) -> notUnderstood(e));
         int code = execute(line, args);
         boolean lost = line.getOut().checkError() && code == Exit.DONE.code();
-        if (lost)
-            line.getErr()
-                    .println("The results could not be written to standard output. They are incomplete. Try again.");
+        if (lost) line.getErr().println(CommandText.THE_RESULTS_COULD_NOT_BE.say());
         return lost ? Exit.FILE.code() : code;
     }
 
@@ -41,9 +40,7 @@ public final class Main {
         try {
             return line.execute(args);
         } catch (OutOfMemoryError | StackOverflowError tooMuch) {
-            line.getErr()
-                    .println("That was more than this computer's memory holds (" + tooMuch
-                            + "). What has been recorded is kept. Try with less.");
+            line.getErr().println(CommandText.THAT_WAS_MORE_THAN_THIS.say(tooMuch));
             return Exit.FAULT.code();
         } catch (LinkageError brokenPacking) {
             return fault(line, brokenPacking, Arrays.asList(args).contains("--trace"));
@@ -61,10 +58,8 @@ public final class Main {
     }
 
     private static int fault(CommandLine line, Throwable e, boolean trace) {
-        line.getErr().println("This is a fault of the program: " + e + cause(e));
-        line.getErr()
-                .println(
-                        "What has been recorded is kept. Please report it, with what --trace prints, and start again.");
+        line.getErr().println(CommandText.THIS_IS_A_FAULT_OF_THE.say(e, cause(e)));
+        line.getErr().println(CommandText.WHAT_HAS_BEEN_RECORDED_IS_KEPT.say());
         if (trace) e.printStackTrace(line.getErr());
         return Exit.FAULT.code();
     }
@@ -80,14 +75,16 @@ public final class Main {
         PrintWriter err = e.getCommandLine().getErr();
         err.println(ParameterWords.of(e));
         meant(e).ifPresent(err::println);
-        err.println(
-                "Nothing was done. Try: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+        err.println(CommandText.NOTHING_WAS_DONE_TRY_HELP.say(
+                e.getCommandLine().getCommandSpec().qualifiedName()));
         return Exit.NOT_UNDERSTOOD.code();
     }
 
     private static Optional<String> meant(ParameterException e) {
         if (!(e instanceof UnmatchedArgumentException unmatched)) return Optional.empty();
         List<String> near = unmatched.getSuggestions();
-        return near.isEmpty() ? Optional.empty() : Optional.of("Did you mean " + String.join(" or ", near) + "?");
+        return near.isEmpty()
+                ? Optional.empty()
+                : Optional.of(CommandText.DID_YOU_MEAN.say(String.join(CommandText.OR.say(), near)));
     }
 }

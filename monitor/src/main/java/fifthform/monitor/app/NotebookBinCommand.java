@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.monitor.notebook.Bin;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.NotebookText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -10,20 +11,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Puts a batch away, or shows what was. */
-@Command(
-        name = "bin",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Puts a batch into the bin: its session with its looks, proofs and notes. Nothing is deleted by that.",
-            "Without a name it lists what is in the bin."
-        },
-        footer = {"", "Example:", "  monitor/run notebook bin 2026-01-31-101500-dark"})
+@Command(name = "bin", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class NotebookBinCommand implements Callable<Integer> {
     @ParentCommand
     private NotebookCommand notebook;
 
-    @Parameters(paramLabel = "SESSION", arity = "0..1", description = "its name in the data folder, or last")
+    @Parameters(paramLabel = "SESSION", arity = "0..1")
     private String name;
 
     @Override
@@ -35,27 +28,22 @@ final class NotebookBinCommand implements Callable<Integer> {
         } catch (StoreException e) {
             throw new Refusal(Exit.FILE, e.getMessage());
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    "The bin could not be used: " + e.getMessage()
-                            + ". Nothing was deleted. Check that you may write to the data folder.");
+            throw new Refusal(Exit.FILE, NotebookText.THE_BIN_COULD_NOT_BE_USED.say(e.getMessage()));
         }
     }
 
     private void put() throws Refusal, IOException, StoreException {
         Path session = SessionNames.find(name, notebook.folders().sessions());
         Bin.Binned batch = notebook.bin().put(session);
-        notebook.out()
-                .println(batch.name() + " is in the bin, " + files(batch)
-                        + ". Bring it back: monitor/run notebook restore " + batch.name());
+        notebook.out().println(NotebookText.IS_IN_THE_BIN_BRING_IT.say(batch.name(), files(batch), batch.name()));
     }
 
     private void list() throws IOException {
         for (Bin.Binned batch : notebook.bin().list()) notebook.out().println(batch.name() + "  " + files(batch));
-        if (notebook.bin().list().isEmpty()) notebook.out().println("The bin is empty.");
+        if (notebook.bin().list().isEmpty()) notebook.out().println(NotebookText.THE_BIN_IS_EMPTY.say());
     }
 
     static String files(Bin.Binned batch) {
-        return batch.files() == 1 ? "1 file" : batch.files() + " files";
+        return NotebookText.FILES.say(batch.files());
     }
 }

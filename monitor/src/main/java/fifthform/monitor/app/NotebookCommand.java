@@ -44,19 +44,7 @@ import picocli.CommandLine.Spec;
         name = "notebook",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {NotebookBinCommand.class, NotebookRestoreCommand.class, NotebookEmptyBinCommand.class},
-        description = {
-            "All your batches: what they were, how they ended, how the bars looked, which look is due, and what they say"
-                    + " together.",
-            "In a window where there is a display, else as lines."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run notebook",
-            "  monitor/run notebook --screen lines --chocolate dark --sort peak",
-            "  monitor/run notebook --practice --json"
-        })
+        subcommands = {NotebookBinCommand.class, NotebookRestoreCommand.class, NotebookEmptyBinCommand.class})
 final class NotebookCommand implements Callable<Integer> {
     /** Fewer are read before a line about it could be read. */
     private static final int WORTH_SAYING = 50;
@@ -64,50 +52,37 @@ final class NotebookCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--screen", description = "window or lines; otherwise the best there is")
+    @Option(names = "--screen")
     private ScreenChoice screen;
 
-    @Option(names = "--chocolate", paramLabel = "ID", description = "only batches of this chocolate")
+    @Option(names = "--chocolate", paramLabel = "ID")
     private String chocolate;
 
-    @Option(names = "--bowl", paramLabel = "NAME", description = "only batches in this bowl")
+    @Option(names = "--bowl", paramLabel = "NAME")
     private String bowl;
 
-    @Option(names = "--practice", description = "practice batches instead of real ones")
+    @Option(names = "--practice")
     private boolean practice;
 
-    @Option(names = "--sent", description = "batches of others, that somebody sent, instead of your own")
+    @Option(names = "--sent")
     private boolean sent;
 
-    @Option(
-            names = "--end",
-            paramLabel = "WORD",
-            description =
-                    "only batches that ended so: in-range, over-range, melt-out, seed-lost, not-cooled, unfinished,"
-                            + " unreadable")
+    @Option(names = "--end", paramLabel = "WORD")
     private String end;
 
-    @Option(
-            names = "--looks",
-            paramLabel = "WHICH",
-            description =
-                    "only batches whose bars were looked at (yes), were not (no), or are to be looked at now (due)")
+    @Option(names = "--looks", paramLabel = "WHICH")
     private String looks;
 
-    @Option(names = "--search", paramLabel = "WORDS", description = "only batches in which all these words stand")
+    @Option(names = "--search", paramLabel = "WORDS")
     private String search;
 
-    @Option(
-            names = "--sort",
-            paramLabel = "BY",
-            description = "when (newest first; else smallest first), chocolate, bowl, amount, length, peak, end (worst"
-                    + " first) or looks")
+    @Option(names = "--sort", paramLabel = "BY")
     private String sort;
 
-    @Option(names = "--reverse", description = "the other way round")
+    @Option(names = "--reverse")
     private boolean reverse;
 
-    @Option(names = "--json", description = "answer as JSON lines")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -133,7 +108,7 @@ final class NotebookCommand implements Callable<Integer> {
             Optional<String> refused = NotebookWindow.open(
                     desk, theme, Optional.of(file -> replays.showFurther(file).ifPresent(desk::say)));
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println("No window: " + refused.get() + ". Going on without it.");
+            err().println(NotebookText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         return lines(notebook, filter, order, units).code();
     }
@@ -153,14 +128,11 @@ final class NotebookCommand implements Callable<Integer> {
         try {
             notebook.open();
             int unread = notebook.unread();
-            if (unread >= WORTH_SAYING) err().println("Reading " + unread + " batches; the next time this is quick.");
+            if (unread >= WORTH_SAYING) err().println(NotebookText.READING_BATCHES_THE_NEXT_TIME.say(unread));
             notebook.readOn(row -> {}, () -> false).ifPresent(why -> err().println(NotebookText.SAID_INDEX.say(why)));
             return notebook.open();
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    "The batches cannot be listed (" + e.getMessage() + "). Nothing is shown. Check that you may read"
-                            + " the folder of the sessions, or name another one with --data.");
+            throw new Refusal(Exit.FILE, NotebookText.THE_BATCHES_CANNOT_BE_LISTED.say(e.getMessage()));
         }
     }
 
@@ -180,7 +152,8 @@ final class NotebookCommand implements Callable<Integer> {
                         .count()
                 : 0;
         if (practised > 0)
-            out().println(NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised)) + " Show them with --practice.");
+            out().println(NotebookText.SHOW_THEM_WITH_PRACTICE.say(
+                    NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised))));
         if (rows.isEmpty()) return;
         Links.sentences(rows, all).forEach(out()::println);
         Reminders.lines(rows, now).forEach(out()::println);
@@ -225,7 +198,7 @@ final class NotebookCommand implements Callable<Integer> {
     private static Refusal notKnown(String option, String said, List<String> words) {
         return new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                option + " was \"" + said + "\". Nothing was done. Say one of: " + String.join(", ", words) + ".");
+                NotebookText.WAS_NOTHING_WAS_DONE_SAY_ONE.say(option, said, String.join(", ", words)));
     }
 
     Bin bin() {

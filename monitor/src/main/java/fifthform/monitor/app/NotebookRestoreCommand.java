@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.notebook.Bin;
+import fifthform.monitor.texts.NotebookText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,17 +11,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Brings a batch back. */
-@Command(
-        name = "restore",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Brings a batch back from the bin, with all files that belong to it.",
-        footer = {"", "Example:", "  monitor/run notebook restore 2026-01-31-101500-dark"})
+@Command(name = "restore", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class NotebookRestoreCommand implements Callable<Integer> {
     @ParentCommand
     private NotebookCommand notebook;
 
-    @Parameters(paramLabel = "SESSION", description = "name of the batch, as the bin lists it")
+    @Parameters(paramLabel = "SESSION")
     private String name;
 
     @Override
@@ -32,19 +28,18 @@ final class NotebookRestoreCommand implements Callable<Integer> {
                     .findFirst()
                     .orElseThrow(() -> notThere(all));
             Path file = notebook.bin().restore(batch);
-            notebook.out().println(name + " is back: " + file);
+            notebook.out().println(NotebookText.IS_BACK.say(name, file));
             return Exit.DONE.code();
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE, name + " could not be brought back: " + e.getMessage() + ". Nothing was deleted.");
+            throw new Refusal(Exit.FILE, NotebookText.COULD_NOT_BE_BROUGHT_BACK.say(name, e.getMessage()));
         }
     }
 
     private Refusal notThere(List<Bin.Binned> all) {
         String there = all.isEmpty()
-                ? "The bin is empty."
-                : "In the bin: "
-                        + String.join(", ", all.stream().map(Bin.Binned::name).toList()) + ".";
-        return new Refusal(Exit.FILE, "There is no " + name + " in the bin. Nothing was done. " + there);
+                ? NotebookText.THE_BIN_IS_EMPTY_NOTEBOOK_RESTORE_COMMAND.say()
+                : NotebookText.IN_THE_BIN.say(
+                        String.join(", ", all.stream().map(Bin.Binned::name).toList()));
+        return new Refusal(Exit.FILE, NotebookText.THERE_IS_NO_IN_THE_BIN.say(name, there));
     }
 }

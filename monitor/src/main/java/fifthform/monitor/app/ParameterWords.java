@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.CommandText;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,18 +24,21 @@ final class ParameterWords {
         if (number.matches()) {
             boolean large = number.group("value").matches("[+-]?\\d{10,}");
             String whole = number.group("type").equals("double")
-                    ? "a number, for example 31.5"
-                    : large ? "a smaller number" : "a whole number";
-            return subject(number) + " was " + number.group("value") + ". Give " + whole + ".";
+                    ? CommandText.A_NUMBER_FOR_EXAMPLE_31_5.say()
+                    : large ? CommandText.A_SMALLER_NUMBER.say() : CommandText.A_WHOLE_NUMBER.say();
+            return CommandText.WAS_GIVE.say(subject(number), number.group("value"), whole);
         }
         Matcher choice = NO_CHOICE.matcher(e.getMessage());
         if (choice.matches())
-            return choice.group("option") + " was " + choice.group("value") + ". Say one of: "
-                    + choice.group("choices").toLowerCase(Locale.ROOT) + ".";
+            return CommandText.WAS_SAY_ONE_OF.say(
+                    choice.group("option"),
+                    choice.group("value"),
+                    choice.group("choices").toLowerCase(Locale.ROOT));
         Matcher extra = NOT_EXPECTED.matcher(e.getMessage());
-        if (extra.matches()) return "\"" + extra.group("value") + "\" is not expected here.";
+        if (extra.matches()) return CommandText.IS_NOT_EXPECTED_HERE.say(extra.group("value"));
         if (e instanceof MissingParameterException && e.getMessage().startsWith("Expected parameter for option"))
-            return e.getMessage().replace("Expected parameter for option", "Something must follow") + ".";
+            return e.getMessage().replace("Expected parameter for option", CommandText.SOMETHING_MUST_FOLLOW.say())
+                    + ".";
         return e.getMessage() + ".";
     }
 

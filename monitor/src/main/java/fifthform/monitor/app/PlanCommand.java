@@ -20,6 +20,7 @@ import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.PlanText;
 import fifthform.monitor.view.PlanWindow;
 import fifthform.monitor.view.Theme;
 import java.io.BufferedReader;
@@ -47,87 +48,65 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Before the bowl: baths, seed and times. */
-@Command(
-        name = "plan",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description =
-                "Plans a batch: baths that cannot go wrong, seed, times; asks at a terminal for what is not said.",
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run plan --amount 800 --bowl steel --tap 14 --thermometer checked",
-            "  monitor/run plan --amount 800 --bowl steel --bowl-weight 350 --pan-weight 900 --start 18:30 --why",
-            "  monitor/run plan --amount 500 --chocolate milk --card evening.svg",
-            "  monitor/run plan --screen window"
-        })
+@Command(name = "plan", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class PlanCommand implements Callable<Integer> {
     private static final String USUAL_CHOCOLATE = "dark";
 
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--chocolate", paramLabel = "ID", description = "recipe's id or file; see: monitor/run recipes")
+    @Option(names = "--chocolate", paramLabel = "ID")
     private String chocolate;
 
-    @Option(names = "--amount", paramLabel = "GRAMS", description = "chocolate to be melted, 50 to 20000 g")
+    @Option(names = "--amount", paramLabel = "GRAMS")
     private Double amountGrams;
 
-    @Option(names = "--bowl", paramLabel = "ID", description = "your name for the bowl, or what it is made of")
+    @Option(names = "--bowl", paramLabel = "ID")
     private String bowl;
 
-    @Option(names = "--bowl-weight", paramLabel = "GRAMS", description = "the empty bowl, 20 to 10000 g")
+    @Option(names = "--bowl-weight", paramLabel = "GRAMS")
     private Double bowlGrams;
 
-    @Option(names = "--pan-weight", paramLabel = "GRAMS", description = "the empty pan of the warm bath, 50 to 15000 g")
+    @Option(names = "--pan-weight", paramLabel = "GRAMS")
     private Double panGrams;
 
-    @Option(names = "--pan", paramLabel = "MATERIAL", description = "what that pan is made of; steel where not said")
+    @Option(names = "--pan", paramLabel = "MATERIAL")
     private String pan;
 
-    @Option(names = "--bath-water", paramLabel = "GRAMS", description = "water in the warm bath, 200 to 30000 g")
+    @Option(names = "--bath-water", paramLabel = "GRAMS")
     private Double bathGrams;
 
-    @Option(names = "--tap", paramLabel = "CELSIUS", description = "how cold the tap water is, 0 to 35 °C")
+    @Option(names = "--tap", paramLabel = "CELSIUS")
     private Double tapCelsius;
 
-    @Option(
-            names = "--quick-bath",
-            paramLabel = "CELSIUS",
-            description = "the hotter bath of the quick way, 30 to 80 °C")
+    @Option(names = "--quick-bath", paramLabel = "CELSIUS")
     private Double quickCelsius;
 
-    @Option(
-            names = "--thermometer",
-            paramLabel = "STATE",
-            description = "checked or unchecked: the one that reads the bath; unchecked where not said")
+    @Option(names = "--thermometer", paramLabel = "STATE")
     private String thermometer;
 
-    @Option(names = "--room", paramLabel = "CELSIUS", description = "the kitchen, 5 to 40 °C")
+    @Option(names = "--room", paramLabel = "CELSIUS")
     private Double roomCelsius;
 
-    @Option(names = "--humidity", paramLabel = "PERCENT", description = "of its air, for the dew point, 5 to 100 %%")
+    @Option(names = "--humidity", paramLabel = "PERCENT")
     private Double humidityPercent;
 
-    @Option(names = "--bar", paramLabel = "GRAMS", description = "one bar, to count them, 1 to 5000 g")
+    @Option(names = "--bar", paramLabel = "GRAMS")
     private Double barGrams;
 
-    @Option(names = "--start", paramLabel = "HH:MM", description = "when the melting begins")
+    @Option(names = "--start", paramLabel = "HH:MM")
     private String start;
 
-    @Option(names = "--why", description = "print the formula and the source of every figure")
+    @Option(names = "--why")
     private boolean why;
 
-    @Option(
-            names = "--card",
-            paramLabel = "FILE",
-            description = "write a card for an evening without a computer; .txt or .svg")
+    @Option(names = "--card", paramLabel = "FILE")
     private Path card;
 
-    @Option(names = "--screen", description = "window: the same as a form on the desk; otherwise lines")
+    @Option(names = "--screen")
     private ScreenChoice screen;
 
-    @Option(names = "--json", description = "answer as JSON lines, in °C, g and s")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -145,7 +124,7 @@ final class PlanCommand implements Callable<Integer> {
             Optional<String> refused =
                     PlanWindow.open(desk(folders, settings, units), theme(settings), this::watchLine);
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println("No window: " + refused.get() + ". Going on without it.");
+            err().println(PlanText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         if (amountGrams == null) ask();
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
@@ -159,8 +138,8 @@ final class PlanCommand implements Callable<Integer> {
             PlanNotices.lines().forEach(err()::println);
             new PlanPage(plan, units).lines(begins, why).forEach(out()::println);
             out().println();
-            out().println("Then type: " + watchLine(plan, PlanKey.WARM_BATH, Optional.ofNullable(bowl)));
-            out().println("or, quick: " + watchLine(plan, PlanKey.QUICK_BATH, Optional.ofNullable(bowl)));
+            out().println(PlanText.THEN_TYPE.say(watchLine(plan, PlanKey.WARM_BATH, Optional.ofNullable(bowl))));
+            out().println(PlanText.OR_QUICK.say(watchLine(plan, PlanKey.QUICK_BATH, Optional.ofNullable(bowl))));
         }
         if (card != null) writeCard(new PlanCard(plan, units));
         return Exit.DONE.code();
@@ -187,20 +166,18 @@ final class PlanCommand implements Callable<Integer> {
 
     private void ask() throws Refusal {
         if (json || !Screens.isTerminal(System.console())) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "How much chocolate was not said. Nothing was done. Say for example: monitor/run plan --amount 800");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.HOW_MUCH_CHOCOLATE_WAS_NOT.say());
         }
         ask(new PlanQuestions(new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), out()));
     }
 
     void ask(PlanQuestions ask) throws Refusal {
-        while (amountGrams == null) amountGrams = ask.number("How many grams of chocolate?", 50, 20_000);
-        if (bowl == null) bowl = ask.words("Your bowl's name, or steel, glass, plastic, aluminium?", "steel");
-        if (bowlGrams == null) bowlGrams = ask.number("Its empty weight in grams?", 20, 10_000);
-        if (tapCelsius == null) tapCelsius = ask.number("How cold is the tap water, in °C?", 0, 35);
+        while (amountGrams == null) amountGrams = ask.number(PlanText.HOW_MANY_GRAMS_OF_CHOCOLATE.say(), 50, 20_000);
+        if (bowl == null) bowl = ask.words(PlanText.YOUR_BOWLS_NAME_OR_STEEL_GLASS.say(), "steel");
+        if (bowlGrams == null) bowlGrams = ask.number(PlanText.ITS_EMPTY_WEIGHT_IN_GRAMS.say(), 20, 10_000);
+        if (tapCelsius == null) tapCelsius = ask.number(PlanText.HOW_COLD_IS_THE_TAP_WATER.say(), 0, 35);
         if (thermometer == null) {
-            thermometer = ask.words("Is the thermometer for the bath checked or unchecked?", "unchecked");
+            thermometer = ask.words(PlanText.IS_THE_THERMOMETER_FOR_THE.say(), "unchecked");
         }
     }
 
@@ -209,10 +186,7 @@ final class PlanCommand implements Callable<Integer> {
         return switch (thermometer.toLowerCase(Locale.ROOT)) {
             case "checked" -> true;
             case "unchecked" -> false;
-            default ->
-                throw new Refusal(
-                        Exit.NOT_UNDERSTOOD,
-                        "--thermometer was " + thermometer + ". Nothing was done. Say checked or unchecked.");
+            default -> throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.THERMOMETER_WAS_NOTHING_WAS.say(thermometer));
         };
     }
 
@@ -221,8 +195,7 @@ final class PlanCommand implements Callable<Integer> {
         for (BowlMaterial material : BowlMaterial.values()) {
             if (material.word().equals(pan.toLowerCase(Locale.ROOT))) return material;
         }
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD, "--pan was " + pan + ". Nothing was done. Say steel, glass or aluminium.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.PAN_WAS_NOTHING_WAS_DONE_SAY.say(pan));
     }
 
     private Optional<LocalTime> begins() throws Refusal {
@@ -230,7 +203,7 @@ final class PlanCommand implements Callable<Integer> {
         try {
             return Optional.of(LocalTime.parse(start.length() == 4 ? "0" + start : start));
         } catch (DateTimeParseException e) {
-            throw new Refusal(Exit.NOT_UNDERSTOOD, "--start was " + start + ". Nothing was done. Say it as 18:30.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.START_WAS_NOTHING_WAS_DONE_SAY.say(start));
         }
     }
 
@@ -306,10 +279,7 @@ final class PlanCommand implements Callable<Integer> {
                     card,
                     drawn ? made.svg() : String.join(System.lineSeparator(), made.lines()) + System.lineSeparator());
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    "The card could not be written to " + card + ": " + e.getMessage()
-                            + ". The plan above stands. Give another file with --card.");
+            throw new Refusal(Exit.FILE, PlanText.THE_CARD_COULD_NOT_BE_WRITTEN.say(card, e.getMessage()));
         }
     }
 

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.PlanText;
 import java.util.List;
 
 /** The cautions that go with a plan. */
@@ -8,9 +9,8 @@ final class PlanNotices {
 
     static List<String> lines() {
         return List.of(
-                "Hot water and steam scald: lift the bowl out instead of carrying a full pan, and tilt it away from you.",
-                "Boiling water into the bath: bowl out first, pour low and slowly, no hand in the steam.",
-                "No hot glass into cold water. Charger and laptop an arm's length from the water. More in SAFETY.md;"
-                        + " local codes come first.");
+                PlanText.HOT_WATER_AND_STEAM_SCALD_LIFT.say(),
+                PlanText.BOILING_WATER_INTO_THE_BATH.say(),
+                PlanText.NO_HOT_GLASS_INTO_COLD_WATER.say());
     }
 }

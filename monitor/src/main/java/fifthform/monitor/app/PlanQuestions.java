@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.json.Decimal;
+import fifthform.monitor.texts.PlanText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -18,7 +19,7 @@ final class PlanQuestions {
     /** A number, or null where only Enter came. */
     Double number(String question, double low, double high) throws Refusal {
         while (true) {
-            String said = line(question + " [Enter: leave it to the plan] ");
+            String said = line(PlanText.ENTER_LEAVE_IT_TO_THE_PLAN.say(question));
             if (said.isEmpty()) return null;
             try {
                 double value = Double.parseDouble(said.replace(',', '.'));
@@ -26,13 +27,13 @@ final class PlanQuestions {
             } catch (NumberFormatException e) {
                 // said again below
             }
-            out.println("A number from " + Decimal.of(low, 0) + " to " + Decimal.of(high, 0) + ", please.");
+            out.println(PlanText.A_NUMBER_FROM_TO_PLEASE.say(Decimal.of(low, 0), Decimal.of(high, 0)));
         }
     }
 
     /** Words, or the usual ones. */
     String words(String question, String usual) throws Refusal {
-        String said = line(question + " [Enter: " + usual + "] ");
+        String said = line(PlanText.ENTER.say(question, usual));
         return said.isEmpty() ? usual : said;
     }
 
@@ -42,12 +43,11 @@ final class PlanQuestions {
         try {
             String line = in.readLine();
             if (line == null) {
-                throw new Refusal(
-                        Exit.NOT_UNDERSTOOD, "The answers ended too soon. Nothing was done. Use options instead.");
+                throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.THE_ANSWERS_ENDED_TOO_SOON.say());
             }
             return line.strip();
         } catch (IOException e) {
-            throw new Refusal(Exit.FILE, "The answer could not be read: " + e.getMessage() + ". Use options instead.");
+            throw new Refusal(Exit.FILE, PlanText.THE_ANSWER_COULD_NOT_BE_READ.say(e.getMessage()));
         }
     }
 }

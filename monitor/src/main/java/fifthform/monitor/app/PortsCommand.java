@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.texts.ProbeText;
 import fifthform.probe.find.Asking;
 import fifthform.probe.find.Candidate;
 import fifthform.probe.find.ChannelHeard;
@@ -26,12 +27,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What is plugged in. */
-@Command(
-        name = "ports",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Lists what a probe may be behind, and how to mend what cannot be used.",
-        footer = {"", "Examples:", "  monitor/run ports", "  monitor/run ports --listen"})
+@Command(name = "ports", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class PortsCommand implements Callable<Integer> {
     /** More of them say the same in other words. */
     private static final int REJECTED_SHOWN = 3;
@@ -39,13 +35,13 @@ final class PortsCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--json", description = "answer as JSON lines")
+    @Option(names = "--json")
     private boolean json;
 
-    @Option(names = "--listen", description = "listen to each port for some ten seconds and say what talks")
+    @Option(names = "--listen")
     private boolean listen;
 
-    @Option(names = "--ask", description = "as --listen, and ask what says nothing by itself")
+    @Option(names = "--ask")
     private boolean ask;
 
     @Spec
@@ -67,8 +63,7 @@ final class PortsCommand implements Callable<Integer> {
         }
         boolean any = ports.stream().anyMatch(p -> p.state() == FoundPort.State.READY);
         if (!any && !json) {
-            out().println(
-                            "No adapter is ready. Plug one in and ask again, or practise: monitor/run watch --probe practice");
+            out().println(ProbeText.NO_ADAPTER_IS_READY_PLUG_ONE.say());
         }
         return (any ? Exit.DONE : Exit.NO_PROBE).code();
     }
@@ -91,32 +86,35 @@ final class PortsCommand implements Callable<Integer> {
                 .ifPresentOrElse(
                         reason -> out().println(
                                         "  " + reason + " " + port.whatToDo().orElse("")),
-                        () -> out().println("  Ready: monitor/run watch --probe " + port.path()));
-        kept.ifPresent(adapter -> out().println("  Used before: " + use(adapter)));
+                        () -> out().println(ProbeText.READY_MONITOR_RUN_WATCH_PROBE.say(port.path())));
+        kept.ifPresent(adapter -> out().println(ProbeText.USED_BEFORE.say(use(adapter))));
         heard.ifPresent(this::describe);
     }
 
     private static String notUsb(FoundPort port) {
-        return port.kind() == FoundPort.Kind.KERNEL_SENSOR ? "sensor of the kernel" : "not a USB adapter";
+        return port.kind() == FoundPort.Kind.KERNEL_SENSOR
+                ? ProbeText.SENSOR_OF_THE_KERNEL.say()
+                : ProbeText.NOT_A_USB_ADAPTER.say();
     }
 
     private static String use(KeptAdapter adapter) {
         String roles = adapter.known().probes().stream()
-                .map(p -> p.role().word() + (p.correction().isChecked() ? ", checked" : ", not checked"))
+                .map(p -> p.role().word()
+                        + (p.correction().isChecked() ? ProbeText.CHECKED.say() : ProbeText.NOT_CHECKED.say()))
                 .collect(Collectors.joining("; "));
         return adapter.known().talk() + (roles.isEmpty() ? "" : "; " + roles);
     }
 
     private void describe(Heard heard) {
         Optional<Decision> decision = heard.recognition().flatMap(Recognition::decision);
-        out().println("  Heard: " + heard.words()
-                + decision.map(PortsCommand::sure).orElse(""));
+        out().println(ProbeText.HEARD.say(
+                heard.words(), decision.map(PortsCommand::sure).orElse("")));
         decision.stream().flatMap(d -> d.channels().stream()).forEach(c -> out().println("    " + channel(c)));
-        rejected(heard).forEach(c -> out().println("    Not " + why(c)));
+        rejected(heard).forEach(c -> out().println(ProbeText.NOT.say(why(c))));
     }
 
     private static String sure(Decision decision) {
-        return String.format(Locale.ROOT, " Sure to %.0f %%.", 100 * decision.confidence());
+        return ProbeText.SURE_TO.say(String.format(Locale.ROOT, "%.0f", 100 * decision.confidence()));
     }
 
     private static String channel(ChannelHeard channel) {
@@ -139,8 +137,10 @@ final class PortsCommand implements Callable<Integer> {
     }
 
     private static String why(Candidate candidate) {
-        return candidate.protocol().id() + " at " + candidate.line() + ": "
-                + candidate.rejection().orElse("");
+        return ProbeText.AT.say(
+                candidate.protocol().id(),
+                candidate.line(),
+                candidate.rejection().orElse(""));
     }
 
     private static String line(FoundPort port, Optional<KeptAdapter> kept, Optional<Heard> heard) {

@@ -4,6 +4,7 @@ import fifthform.curves.check.Problem;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.settings.Folders;
+import fifthform.monitor.texts.CommandText;
 import fifthform.simulator.scenario.MakerKind;
 import fifthform.simulator.scenario.Scenario;
 import fifthform.simulator.scenario.Scenarios;
@@ -24,14 +25,12 @@ import picocli.CommandLine.Spec;
         name = "practice",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {PracticeTrainCommand.class, PracticeRunCommand.class, PracticeServeCommand.class},
-        description = "Lists the simulated kitchens and makers; trains you, runs batches, or plays the adapter.",
-        footer = {"", "Examples:", "  monitor/run practice", "  monitor/run practice train first-light"})
+        subcommands = {PracticeTrainCommand.class, PracticeRunCommand.class, PracticeServeCommand.class})
 final class PracticeCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--json", description = "answer as JSON lines")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -41,19 +40,19 @@ final class PracticeCommand implements Callable<Integer> {
     public Integer call() throws Refusal {
         Scenarios scenarios = Scenarios.builtIn();
         PrintWriter out = spec.commandLine().getOut();
-        if (!json) out.println("Scenarios, all invented:");
+        if (!json) out.println(CommandText.SCENARIOS_ALL_INVENTED.say());
         for (String id : scenarios.ids()) {
             Scenario scenario = named(id);
             out.println(json ? line(scenario) : row(id, scenario.title()));
         }
         if (!json) {
             out.println();
-            out.println("Makers:");
+            out.println(CommandText.MAKERS.say());
         }
         for (MakerKind kind : MakerKind.values()) out.println(json ? line(kind) : row(kind.word(), kind.about()));
         if (!json) {
             out.println();
-            out.println("Your own hands: monitor/run practice train " + Scenarios.FIRST);
+            out.println(CommandText.YOUR_OWN_HANDS_MONITOR_RUN.say(Scenarios.FIRST));
         }
         return Exit.DONE.code();
     }
@@ -93,9 +92,7 @@ final class PracticeCommand implements Callable<Integer> {
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
                 List.of(new Problem(
-                        "--maker " + word,
-                        "There is no maker of this name. Nothing was done.",
-                        "Known: " + known + ".")));
+                        "--maker " + word, CommandText.THERE_IS_NO_MAKER_OF_THIS.say(), CommandText.KNOWN.say(known))));
     }
 
     /** The recipe that the scenario is tempered by. */

@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.texts.CommandText;
 import fifthform.simulator.bench.Ending;
 import fifthform.simulator.bench.Fleet;
 import fifthform.simulator.bench.PracticeReport;
@@ -17,34 +18,20 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Many batches of one scenario in no time. */
-@Command(
-        name = "run",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Runs batches in virtual time, with the program advising the maker, and tells how they ended.",
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run practice run first-light",
-            "  monitor/run practice run glass-bowl --maker hasty --times 10 --json"
-        })
+@Command(name = "run", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class PracticeRunCommand implements Callable<Integer> {
     private static final int MOST = 100_000;
 
-    @Parameters(paramLabel = "SCENARIO", description = "see: monitor/run practice")
+    @Parameters(paramLabel = "SCENARIO")
     private String scenario;
 
-    @Option(names = "--maker", paramLabel = "NAME", description = "who tempers; otherwise the scenario's own maker")
+    @Option(names = "--maker", paramLabel = "NAME")
     private String maker;
 
-    @Option(
-            names = "--times",
-            paramLabel = "N",
-            defaultValue = "20",
-            description = "how many batches, each with other luck; default 20")
+    @Option(names = "--times", paramLabel = "N", defaultValue = "20")
     private int times;
 
-    @Option(names = "--json", description = "a line for each batch, and one for all of them")
+    @Option(names = "--json")
     private boolean json;
 
     @ParentCommand
@@ -56,8 +43,7 @@ final class PracticeRunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         if (times < 1 || times > MOST)
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD, "--times was " + times + ". Nothing was done. Give 1 to " + MOST + ".");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.TIMES_WAS_NOTHING_WAS_DONE.say(times, MOST));
         Scenario own = PracticeCommand.named(scenario);
         Scenario asked = maker == null ? own : own.madeBy(PracticeCommand.maker(maker));
         Recipe recipe = practice.recipe(asked);
@@ -69,9 +55,13 @@ final class PracticeRunCommand implements Callable<Integer> {
 
     private void print(Scenario asked, PracticeReport report) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println(asked.title() + " (" + asked.id() + "), " + report.chocolate() + ", tempered by "
-                + report.maker().word() + ": " + report.maker().about() + ".");
-        out.println("All of it is invented; temperatures are the true ones of the simulated chocolate.");
+        out.println(CommandText.TEMPERED_BY.say(
+                asked.title(),
+                asked.id(),
+                report.chocolate(),
+                report.maker().word(),
+                report.maker().about()));
+        out.println(CommandText.ALL_OF_IT_IS_INVENTED.say());
         out.println();
         out.print(SummaryText.table(report.summary()));
         out.flush();

@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.practice.PracticeServer;
+import fifthform.monitor.texts.CommandText;
 import fifthform.probe.Talk;
 import fifthform.probe.link.LinkException;
 import fifthform.probe.link.LinkSource;
@@ -22,42 +23,21 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Plays the adapter: a simulated bowl's bytes through a real serial port. */
-@Command(
-        name = "serve",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Speaks as an adapter through a serial port, so that another program can watch a simulated bowl.",
-            "The maker hears nothing of what that program says, and goes by the thermometer unless you name another."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run practice serve first-light --port /dev/ttyUSB1",
-            "  monitor/run practice serve unplugged --port /dev/ttyUSB1 --talk text-lines:baud=115200 --speed 10"
-        })
+@Command(name = "serve", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class PracticeServeCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "SCENARIO", description = "see: monitor/run practice")
+    @Parameters(paramLabel = "SCENARIO")
     private String scenario;
 
-    @Option(
-            names = "--port",
-            paramLabel = "PORT",
-            required = true,
-            description = "the port to speak through: the other end of the one that is watched")
+    @Option(names = "--port", paramLabel = "PORT", required = true)
     private String port;
 
-    @Option(
-            names = "--talk",
-            paramLabel = "ID",
-            defaultValue = Protocols.TEXT,
-            description = "how to speak; default text-lines")
+    @Option(names = "--talk", paramLabel = "ID", defaultValue = Protocols.TEXT)
     private String talk;
 
-    @Option(names = "--maker", paramLabel = "NAME", description = "who tempers; otherwise own-way")
+    @Option(names = "--maker", paramLabel = "NAME")
     private String maker;
 
-    @Option(names = "--speed", paramLabel = "N", defaultValue = "1", description = "1 to 10 times life; default 1")
+    @Option(names = "--speed", paramLabel = "N", defaultValue = "1")
     private String speed;
 
     @ParentCommand
@@ -78,10 +58,13 @@ final class PracticeServeCommand implements Callable<Integer> {
             StopSignal signal = StopSignal.listen(serving::close);
             Exit how = Exit.FAULT;
             try {
-                err().println("Speaking " + language + " at " + language.line() + " through " + port + ": "
-                        + served.title() + ", simulated, ×" + Math.round(times) + ". Ctrl-C ends it.");
+                err().println(CommandText.SPEAKING_AT_THROUGH_SIMULATED.say(
+                        language, language.line(), port, served.title(), Math.round(times)));
                 serving.serve();
-                out().println(kitchen.done() ? "The batch is poured." : "Stopped before the batch was poured.");
+                out().println(
+                                kitchen.done()
+                                        ? CommandText.THE_BATCH_IS_POURED.say()
+                                        : CommandText.STOPPED_BEFORE_THE_BATCH_WAS.say());
                 how = Exit.DONE;
             } catch (LinkException gone) {
                 // Said before the signal's hook may end the process.
@@ -107,9 +90,7 @@ final class PracticeServeCommand implements Callable<Integer> {
         Language language = Answers.orRefuse(
                 Language.of(Answers.orRefuse(Talk.parse(talk), Exit.NOT_UNDERSTOOD)), Exit.NOT_UNDERSTOOD);
         if (language.comesThroughAPort()) return language;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--talk was " + talk + ". Nothing was done. That one does not come through a port; name another.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.TALK_WAS_NOTHING_WAS_DONE_THAT.say(talk));
     }
 
     private double speed() throws Refusal {
@@ -117,8 +98,7 @@ final class PracticeServeCommand implements Callable<Integer> {
         if (times <= PracticeServer.FASTEST) return times;
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "--speed was " + speed + ". Nothing was done. A serial line carries 1 to "
-                        + Math.round(PracticeServer.FASTEST) + ".");
+                CommandText.SPEED_WAS_NOTHING_WAS_DONE_A.say(speed, Math.round(PracticeServer.FASTEST)));
     }
 
     private PrintWriter out() {

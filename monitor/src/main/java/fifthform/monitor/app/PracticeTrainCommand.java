@@ -8,6 +8,7 @@ import fifthform.monitor.practice.DebriefText;
 import fifthform.monitor.practice.PracticePace;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.CommandText;
 import fifthform.simulator.scenario.Scenario;
 import java.io.PrintWriter;
 import java.util.List;
@@ -23,37 +24,17 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** A simulated bowl in the maker's own hands. */
-@Command(
-        name = "train",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Puts a simulated bowl into your hands: keys lift it, put it back, stir, cool and seed.",
-            "At the end you are told how it really went."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run practice train first-light",
-            "  monitor/run practice train glass-bowl --speed 10 --screen terminal"
-        })
+@Command(name = "train", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class PracticeTrainCommand implements Callable<Integer> {
     private static final double FASTEST = 10;
 
-    @Parameters(paramLabel = "SCENARIO", description = "see: monitor/run practice")
+    @Parameters(paramLabel = "SCENARIO")
     private String scenario;
 
-    @Option(
-            names = "--speed",
-            paramLabel = "N",
-            defaultValue = "6",
-            description = {
-                "1 to 10 times life; default 6.",
-                "While a step is due it is the speed of life, so that you can answer it"
-            })
+    @Option(names = "--speed", paramLabel = "N", defaultValue = "6")
     private String speed;
 
-    @Option(names = "--screen", description = "window or terminal; otherwise the best there is")
+    @Option(names = "--screen")
     private ScreenChoice screen;
 
     @Mixin
@@ -115,18 +96,13 @@ final class PracticeTrainCommand implements Callable<Integer> {
     private void mustHaveKeys() throws Refusal {
         ScreenChoice choice = screen == null ? Screens.best() : screen;
         if (choice == ScreenChoice.WINDOW || choice == ScreenChoice.TERMINAL) return;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "Training needs keys, and there are none on this screen (" + choice + "). Nothing was done."
-                        + " Start it where there is a display or a terminal.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.TRAINING_NEEDS_KEYS_AND_THERE.say(choice));
     }
 
     private double speed() throws Refusal {
         double times = WatchSpeed.parse(speed).factor().orElse(1);
         if (times <= FASTEST) return times;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--speed was " + speed + ". Nothing was done. Hands can follow 1 to " + Math.round(FASTEST) + ".");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.SPEED_WAS_NOTHING_WAS_DONE.say(speed, Math.round(FASTEST)));
     }
 
     private PrintWriter out() {

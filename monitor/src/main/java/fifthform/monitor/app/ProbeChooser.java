@@ -4,6 +4,7 @@ import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.monitor.texts.ProbeText;
 import fifthform.probe.Spoken;
 import fifthform.probe.find.FoundPort;
 import fifthform.probe.find.KnownAdapter;
@@ -81,9 +82,7 @@ final class ProbeChooser {
                     Path.of(bowl.get().substring(FILE.length())), spoken, wishes.interval(), wishes.speed());
         }
         if (wishes.speed().factor().isPresent()) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--speed was given with a real probe, which runs at the speed of life. Nothing was done. Leave --speed out.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, ProbeText.SPEED_WAS_GIVEN_WITH_A_REAL.say());
         }
         List<WantedProbe> wanted = bowl.isPresent() ? named(bowl.get()) : found(lastPort);
         return new AdapterFinder(new KnownProbes(loaded), ear, err).find(wanted);
@@ -133,7 +132,8 @@ final class ProbeChooser {
         }
         wanted.stream()
                 .filter(w -> wishes.port(w.role()).isEmpty())
-                .forEach(w -> err.println("The " + w.role().word() + "'s probe is taken to be on " + w.port() + "."));
+                .forEach(w -> err.println(
+                        ProbeText.THE_S_PROBE_IS_TAKEN_TO.say(w.role().word(), w.port())));
         return wanted;
     }
 
@@ -165,28 +165,26 @@ final class ProbeChooser {
         if (last.isPresent()) return last.get();
         if (bowls.isAmbiguous())
             throw ask(
-                    "Several adapters that were used in a bowl before are plugged in",
+                    ProbeText.SEVERAL_ADAPTERS_THAT_WERE.say(),
                     bowls.all().stream().map(Matches.Match::port).toList());
         if (ready.size() == 1) return ready.get(0).path();
-        throw ready.isEmpty() ? nothingFound() : ask("Several adapters were found", ready);
+        throw ready.isEmpty() ? nothingFound() : ask(ProbeText.SEVERAL_ADAPTERS_WERE_FOUND.say(), ready);
     }
 
     private static Refusal ask(String what, List<FoundPort> ports) {
         return new Refusal(
                 Exit.NO_PROBE,
-                what + ". Nothing was started. Name the bowl's with --probe: "
-                        + ports.stream().map(FoundPort::path).distinct().collect(Collectors.joining(", "))
-                        + orPractise());
+                ProbeText.NOTHING_WAS_STARTED_NAME_THE.say(
+                        what,
+                        ports.stream().map(FoundPort::path).distinct().collect(Collectors.joining(", ")),
+                        orPractise()));
     }
 
     private static Refusal nothingFound() {
-        return new Refusal(
-                Exit.NO_PROBE,
-                "No probe was found. No reading can be taken. Plug in the adapter and look with: monitor/run ports"
-                        + orPractise());
+        return new Refusal(Exit.NO_PROBE, ProbeText.NO_PROBE_WAS_FOUND_NO_READING.say(orPractise()));
     }
 
     private static String orPractise() {
-        return System.lineSeparator() + "Or practise on a simulated bowl: monitor/run watch --probe practice";
+        return ProbeText.OR_PRACTISE_ON_A_SIMULATED.say(System.lineSeparator());
     }
 }

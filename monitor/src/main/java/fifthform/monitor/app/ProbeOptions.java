@@ -5,6 +5,7 @@ import fifthform.curves.setup.Role;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.ProbeText;
 import fifthform.probe.find.Asking;
 import java.io.PrintWriter;
 import java.time.Duration;
@@ -17,47 +18,31 @@ import picocli.CommandLine.Option;
 final class ProbeOptions {
     private static final double LONGEST_INTERVAL_SECONDS = 3600;
 
-    @Option(
-            names = "--probe",
-            paramLabel = "PORT",
-            description = "port, or port@channel; practice, practice:SCENARIO or file:PATH")
+    @Option(names = "--probe", paramLabel = "PORT")
     private String probe;
 
-    @Option(
-            names = "--talk",
-            paramLabel = "ID",
-            description = "how its adapter talks, for example text-lines:baud=115200; otherwise as before or found out")
+    @Option(names = "--talk", paramLabel = "ID")
     private String talk;
 
-    @Option(names = "--ask", description = "what plugged-in devices say when asked may be found out too")
+    @Option(names = "--ask")
     private boolean ask;
 
-    @Option(names = "--bath-probe", paramLabel = "PORT", description = "a probe in the bath; none leaves it out")
+    @Option(names = "--bath-probe", paramLabel = "PORT")
     private String bathProbe;
 
-    @Option(names = "--bath-talk", paramLabel = "ID", description = "how its adapter talks")
+    @Option(names = "--bath-talk", paramLabel = "ID")
     private String bathTalk;
 
-    @Option(names = "--room-probe", paramLabel = "PORT", description = "a probe for the room; none leaves it out")
+    @Option(names = "--room-probe", paramLabel = "PORT")
     private String roomProbe;
 
-    @Option(names = "--room-talk", paramLabel = "ID", description = "how its adapter talks")
+    @Option(names = "--room-talk", paramLabel = "ID")
     private String roomTalk;
 
-    @Option(
-            names = "--speed",
-            paramLabel = "N|max",
-            description = {
-                "practice and file only: 1 to 60 times life;",
-                "max does not slow down where there is something to read"
-            })
+    @Option(names = "--speed", paramLabel = "N|max")
     private String speed;
 
-    @Option(
-            names = "--interval",
-            paramLabel = "SECONDS",
-            defaultValue = "1",
-            description = "between lines of a text file; default 1")
+    @Option(names = "--interval", paramLabel = "SECONDS", defaultValue = "1")
     private double intervalSeconds;
 
     /**
@@ -94,7 +79,6 @@ final class ProbeOptions {
             return Duration.ofNanos(Math.round(intervalSeconds * 1e9));
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "--interval was " + intervalSeconds + ". Nothing was done. Give seconds from 0.001 up to "
-                        + Math.round(LONGEST_INTERVAL_SECONDS) + ".");
+                ProbeText.INTERVAL_WAS_NOTHING_WAS_DONE.say(intervalSeconds, Math.round(LONGEST_INTERVAL_SECONDS)));
     }
 }

@@ -12,6 +12,7 @@ import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.KeptCup;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
+import fifthform.monitor.texts.ProofText;
 import fifthform.probe.link.LinkException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -56,11 +57,11 @@ final class ProofCooling {
         welcome(subject, place);
         Circumstances around = calibrate ? Circumstances.ofMelted() : Circumstances.ofSample(place.recipe());
         List<String> notices = calibrate
-                ? ProofNotices.melted(
-                        task.desk().celsius(33) + " to " + task.desk().celsius(35))
-                : ProofNotices.sample(task.desk()
-                                .celsius(place.recipe().work().range().lowCelsius()) + " to "
-                        + task.desk().celsius(place.recipe().work().range().highCelsius()));
+                ? ProofNotices.melted(ProofText.FROM_TO_AS_WARM.say(
+                        task.desk().celsius(33), task.desk().celsius(35)))
+                : ProofNotices.sample(ProofText.FROM_TO_AS_WARM.say(
+                        task.desk().celsius(place.recipe().work().range().lowCelsius()),
+                        task.desk().celsius(place.recipe().work().range().highCelsius())));
         ProofRun.Cooled cooled;
         Path folder = real ? task.folders().sessions() : Files.createTempDirectory("fifthform");
         try (ProofFile record = ProofFile.begin(folder, task.head(kind, place, origin(subject)));
@@ -69,12 +70,13 @@ final class ProofCooling {
             cooled = new ProofRun(task.desk(), subject, record, soFar(place, around))
                     .cool(ear, notices, take, around, task.bath());
             Exit exit = ended(cooled.proof().readings(), cooled.around(), place, real, record);
-            if (real) task.desk().say("Recorded in " + record.file());
+            if (real) task.desk().say(ProofText.RECORDED_IN.say(record.file()));
             else
                 task.desk()
-                        .say("Nothing is kept: this was "
-                                + (origin(subject).equals("simulated") ? "practice" : "a recording")
-                                + ". With your own: monitor/run prove --probe PORT");
+                        .say(ProofText.NOTHING_IS_KEPT_THIS_WAS_WITH.say(
+                                origin(subject).equals("simulated")
+                                        ? ProofText.PRACTICE_ITSELF.say()
+                                        : ProofText.A_RECORDING.say()));
             return exit;
         } finally {
             if (!real) deleted(folder);
@@ -93,11 +95,10 @@ final class ProofCooling {
             if (!unfit.isEmpty()) return Optional.of(unfit.get(0).words());
             return proof.course()
                     .map(course -> Verdict.of(course, measure))
-                    .map(v -> v.temper().words()
+                    .map(v -> ProofText.LEAVE_IT_IN_TO_BE_SURE.say(v.temper().words()
                             + v.bend()
-                                    .map(b -> ", bent at " + ProofReport.bend(b, task.desk()))
-                                    .orElse("")
-                            + ". Leave it in to be sure: a later, stronger bend overrules this one.");
+                                    .map(b -> ProofText.BENT_AT.say(ProofReport.bend(b, task.desk())))
+                                    .orElse("")));
         };
     }
 
@@ -148,21 +149,21 @@ final class ProofCooling {
     }
 
     private void welcome(ProofSubject subject, ProofPlace place) {
-        String what = calibrate ? "Calibration of a cup" : "Proof of temper";
+        String what = calibrate ? ProofText.CALIBRATION_OF_A_CUP.say() : ProofText.PROOF_OF_TEMPER.say();
         task.desk()
                 .say(
                         subject.probe().kind() == CheckSubject.Kind.PRACTICE
-                                ? what + " · practice: an invented bowl, cup and probe; nothing is kept"
+                                ? ProofText.PRACTICE_AN_INVENTED_BOWL_CUP.say(what)
                                 : what + " · " + subject.probe().place() + " · "
                                         + place.recipe().name() + " · " + ProofTask.words(place.cup()));
-        place.session().ifPresent(s -> task.desk().say("It belongs to the session " + s + "."));
+        place.session().ifPresent(s -> task.desk().say(ProofText.IT_BELONGS_TO_THE_SESSION.say(s)));
     }
 
     private static CheckEar open(CheckSubject subject) throws Refusal {
         try {
             return CheckEar.open(subject);
         } catch (LinkException e) {
-            throw new Refusal(Exit.NO_PROBE, e.getMessage() + " Nothing was proved. " + e.whatToDo());
+            throw new Refusal(Exit.NO_PROBE, ProofText.NOTHING_WAS_PROVED.say(e.getMessage(), e.whatToDo()));
         }
     }
 }

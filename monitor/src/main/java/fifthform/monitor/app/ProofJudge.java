@@ -11,6 +11,7 @@ import fifthform.curves.proof.TauFit;
 import fifthform.curves.proof.Unfit;
 import fifthform.curves.proof.Verdict;
 import fifthform.monitor.proofs.KeptCup;
+import fifthform.monitor.texts.ProofText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -59,12 +60,12 @@ final class ProofJudge {
             return ProofAnswer.unfit(unfit);
         }
         desk.say("");
-        desk.say("Result: this cup's time constant is "
-                + String.format(Locale.ROOT, "%.2f", fit.orElseThrow().tauMinutes()) + " min.");
+        desk.say(ProofText.RESULT_THIS_CUPS_TIME_CONSTANT.say(
+                String.format(Locale.ROOT, "%.2f", fit.orElseThrow().tauMinutes())));
         Optional<Bend> bend = course.flatMap(Course::bend);
         desk.say(bend.map(b ->
-                        "  Without temper " + place.recipe().name() + " bends at " + ProofReport.bend(b, desk) + ".")
-                .orElse("  Without temper it does not bend before it is cold."));
+                        ProofText.WITHOUT_TEMPER_BENDS_AT.say(place.recipe().name(), ProofReport.bend(b, desk)))
+                .orElse(ProofText.WITHOUT_TEMPER_IT_DOES_NOT.say()));
         return ProofAnswer.of(fit.get(), bend);
     }
 
@@ -72,15 +73,14 @@ final class ProofJudge {
     void tellTwoRuns(KeptCup after) {
         OptionalDouble apart = after.difference();
         if (apart.isEmpty()) {
-            desk.say("  That was the first run. Do it once more: two must agree within a tenth.");
+            desk.say(ProofText.THAT_WAS_THE_FIRST_RUN_DO.say());
             return;
         }
         String percent = Math.round(100 * apart.getAsDouble()) + " %";
         desk.say(
                 after.traits().isPresent()
-                        ? "  It agrees with the run before within " + percent + ": the cup is calibrated."
-                        : "  It differs from the run before by " + percent
-                                + ", so neither counts yet. Hold cup and tip always alike, weigh the sample, and run it again.");
+                        ? ProofText.IT_AGREES_WITH_THE_RUN_BEFORE.say(percent)
+                        : ProofText.IT_DIFFERS_FROM_THE_RUN_BEFORE.say(percent));
     }
 
     private static List<Unfit> unfit(List<CurvePoint> readings, Circumstances around) {

@@ -4,6 +4,7 @@ import fifthform.curves.proof.Circumstances;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
+import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,8 +25,10 @@ final class ProofOfFile {
         if (!Files.isRegularFile(curve))
             throw new Refusal(
                     Exit.FILE,
-                    (Files.exists(curve) ? curve + " is no file" : "There is no file " + curve)
-                            + ". Nothing was judged. Check the name and try again.");
+                    ProofText.NOTHING_WAS_JUDGED_CHECK_THE.say(
+                            Files.exists(curve)
+                                    ? ProofText.IS_NO_FILE.say(curve)
+                                    : ProofText.THERE_IS_NO_FILE.say(curve)));
         return curve.toString().endsWith(ProofFile.ENDING) ? judgeRecording() : judgeTable();
     }
 
@@ -34,15 +37,8 @@ final class ProofOfFile {
         ProofFile.Recorded recorded = recorded();
         ProofHead head = recorded.head();
         if (head.kind() == ProofHead.Kind.SMEAR)
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    curve + " is a smear and has no curve. Nothing was judged. Its result stands in its last line.");
-        if (recorded.lost() > 0)
-            task.err()
-                    .println(
-                            recorded.lost() == 1
-                                    ? "One line of it is damaged and left out."
-                                    : recorded.lost() + " lines of it are damaged and left out.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.IS_A_SMEAR_AND_HAS_NO.say(curve));
+        if (recorded.lost() > 0) task.err().println(ProofText.LINES_OF_IT_ARE_DAMAGED_AND.say(recorded.lost()));
         ProofPlace place = task.place(head);
         boolean melted = head.kind() == ProofHead.Kind.MELTED;
         Circumstances around = melted ? Circumstances.ofMelted() : Circumstances.ofSample(place.recipe());
@@ -78,12 +74,11 @@ final class ProofOfFile {
         Circumstances with =
                 task.bath().isEmpty() ? around : around.withBath(task.bath().getAsDouble());
         task.desk()
-                .say("Proof of temper · " + curve.getFileName() + " · "
-                        + place.recipe().name() + " · " + ProofTask.words(place.cup()));
+                .say(ProofText.PROOF_OF_TEMPER_PROOF_OF_FILE.say(
+                        curve.getFileName(), place.recipe().name(), ProofTask.words(place.cup())));
         if (with.bathCelsius().isEmpty())
             task.desk()
-                    .say("  Its bath was not measured and is taken as "
-                            + task.desk().celsius(0) + ". A warm one is then not noticed; say it with --bath.");
+                    .say(ProofText.ITS_BATH_WAS_NOT_MEASURED_AND.say(task.desk().celsius(0)));
         return with;
     }
 
@@ -102,10 +97,7 @@ final class ProofOfFile {
         try {
             return Answers.orRefuse(ProofFile.read(curve), Exit.FILE);
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    curve + " cannot be read (" + e.getMessage()
-                            + "). Nothing was judged. Check the name and try again.");
+            throw new Refusal(Exit.FILE, ProofText.CANNOT_BE_READ_NOTHING_WAS.say(curve, e.getMessage()));
         }
     }
 }

@@ -6,6 +6,7 @@ import fifthform.curves.proof.TemperClass;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
+import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -55,7 +56,7 @@ final class ProofOfSmear {
             took = ProofTask.within(said.minutes(), LEAST_MINUTES, LONGEST_MINUTES, "--minutes", "minutes")
                     .getAsDouble();
         else {
-            task.desk().say("Smear test · " + place.recipe().name());
+            task.desk().say(ProofText.SMEAR_TEST.say(place.recipe().name()));
             ProofNotices.smear().forEach(line -> task.desk().say("  " + line));
             SmearWatch.Timed timed = new SmearWatch(task.desk()).time();
             took = timed.minutes();
@@ -65,24 +66,26 @@ final class ProofOfSmear {
         TemperClass temper = film.temper();
         task.desk().say("");
         task.desk()
-                .say("Result: " + temper.words().toUpperCase(Locale.ROOT) + " by the smear"
-                        + (roomCelsius.isPresent() ? "" : ", at a room of 20 °C or less"));
+                .say(ProofText.RESULT_BY_THE_SMEAR.say(
+                        temper.words().toUpperCase(Locale.ROOT),
+                        roomCelsius.isPresent() ? "" : ProofText.AT_A_ROOM_OF_20_C.say()));
         task.desk()
-                .say("  " + (set ? "Set after " : "Not set after ") + ProofReport.minutes(60 * took) + ", "
+                .say("  "
+                        + (set
+                                ? ProofText.SET_AFTER_PROOF_OF_SMEAR.say()
+                                : ProofText.NOT_SET_AFTER_PROOF_OF_SMEAR.say())
+                        + ProofReport.minutes(60 * took) + ", "
                         + film.look().word().replace('-', ' ') + ".");
         if (roomCelsius.orElse(0) > Smear.WARM_ROOM_CELSIUS)
             task.desk()
-                    .say("  The room is warm: above " + task.desk().celsius(Smear.WARM_ROOM_CELSIUS)
-                            + " even good temper sets slowly, so this says little.");
+                    .say(ProofText.THE_ROOM_IS_WARM_ABOVE_EVEN.say(task.desk().celsius(Smear.WARM_ROOM_CELSIUS)));
         task.desk().say("  " + ProofReport.todo(temper));
-        task.desk()
-                .say(
-                        "  Look at it again after 15 minutes: streaks may show late. A smear is a rough test; the cooling curve says more.");
+        task.desk().say(ProofText.LOOK_AT_IT_AGAIN_AFTER_15.say());
         try (ProofFile record =
                 ProofFile.begin(task.folders().sessions(), task.head(ProofHead.Kind.SMEAR, place, "real"))) {
             JsonLine line = smeared(new JsonLine().text("k", "z"), film);
             record.line(line);
-            task.desk().say("Recorded in " + record.file());
+            task.desk().say(ProofText.RECORDED_IN_PROOF_OF_SMEAR.say(record.file()));
             if (task.json())
                 task.out()
                         .println(smeared(new JsonLine().text("proof", record.name()), film)
@@ -102,20 +105,20 @@ final class ProofOfSmear {
     private Smear.Look look(boolean set) throws Refusal {
         Optional<String> word = said.look();
         if (word.isEmpty() && !set) return Smear.Look.WET_MIDDLE;
-        if (word.isEmpty())
-            word = task.desk()
-                    .ask("How does it look? g glossy, s streaks, m matt or pasty, w wet in the middle; then Enter.");
+        if (word.isEmpty()) word = task.desk().ask(ProofText.HOW_DOES_IT_LOOK_G_GLOSSY.say());
         List<String> words =
                 Stream.of(Smear.Look.values()).map(Smear.Look::word).toList();
         if (word.isPresent())
             for (Smear.Look each : Smear.Look.values())
                 if (!word.get().isEmpty() && each.word().startsWith(word.get())) return each;
         String near = word.flatMap(s -> Nearest.to(s, words))
-                .map(n -> "Did you mean " + n + "? ")
+                .map(n -> ProofText.DID_YOU_MEAN.say(n))
                 .orElse("");
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "How the film looks is not known. Nothing was kept. " + near + "Say --look " + String.join(", ", words)
-                        + (said.minutes().isEmpty() ? "; and --minutes, how long it took." : "."));
+                ProofText.HOW_THE_FILM_LOOKS_IS_NOT.say(
+                        near,
+                        String.join(", ", words),
+                        said.minutes().isEmpty() ? ProofText.AND_MINUTES_HOW_LONG_IT_TOOK.say() : "."));
     }
 }

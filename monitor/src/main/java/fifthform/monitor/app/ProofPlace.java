@@ -10,6 +10,7 @@ import fifthform.monitor.settings.Settings;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.SessionHeader;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -56,16 +57,12 @@ record ProofPlace(Recipe recipe, Fat fat, KeptCup cup, Optional<String> session)
         Fat fat = Answers.orRefuse(Fat.of(recipe.composition()), Exit.NOT_UNDERSTOOD);
         String name = said.cup().orElse(USUAL_CUP);
         if (!KeptCup.isId(name))
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--cup was " + name
-                            + ". Nothing was done. Use lower-case letters, digits and hyphens, for example: foil");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.CUP_WAS_NOTHING_WAS_DONE_USE.say(name));
         KeptCup cup = cups.find(recipe.id(), name).orElseGet(() -> KeptCup.named(recipe.id(), name));
         if (said.grams().isPresent()) {
             double grams = said.grams().get();
             if (!(grams >= 4 && grams <= 30))
-                throw new Refusal(
-                        Exit.NOT_UNDERSTOOD, "--grams was " + grams + ". Nothing was done. Give 4 to 30 grams.");
+                throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.GRAMS_WAS_NOTHING_WAS_DONE.say(grams));
             cup = cup.withGrams(grams);
         }
         return new ProofPlace(recipe, fat, cup, session.map(SessionHeader::session));
@@ -100,7 +97,7 @@ record ProofPlace(Recipe recipe, Fat fat, KeptCup cup, Optional<String> session)
             }
             return Optional.empty();
         } catch (StoreException e) {
-            throw new Refusal(Exit.FILE, e.getMessage() + " With --session none the proof belongs to none.");
+            throw new Refusal(Exit.FILE, ProofText.WITH_SESSION_NONE_THE_PROOF.say(e.getMessage()));
         }
     }
 

@@ -9,6 +9,7 @@ import fifthform.curves.proof.Unfit;
 import fifthform.curves.proof.Verdict;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.CupText;
+import fifthform.monitor.texts.ProofText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,12 +25,12 @@ final class ProofReport {
 
     static String minutes(double seconds) {
         long whole = Math.round(seconds);
-        return whole / 60 + " min " + String.format(Locale.ROOT, "%02d", whole % 60) + " s";
+        return ProofText.MIN_S.say(whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
     }
 
     static String bend(Bend bend, CheckDesk desk) {
-        return signed(bend.kelvinPerMinute(), desk) + " a minute at " + desk.celsius(bend.celsius()) + ", "
-                + minutes(bend.afterSeconds()) + " after the dip";
+        return ProofText.A_MINUTE_AT_AFTER_THE_DIP.say(
+                signed(bend.kelvinPerMinute(), desk), desk.celsius(bend.celsius()), minutes(bend.afterSeconds()));
     }
 
     private static String signed(double kelvin, CheckDesk desk) {
@@ -38,7 +39,7 @@ final class ProofReport {
 
     /** A curve that is not judged. */
     List<String> refused(List<Unfit> unfit) {
-        List<String> lines = new ArrayList<>(List.of("", "Result: not judged"));
+        List<String> lines = new ArrayList<>(List.of("", ProofText.RESULT_NOT_JUDGED.say()));
         unfit.forEach(u -> lines.add("  " + u.words()));
         return lines;
     }
@@ -46,19 +47,17 @@ final class ProofReport {
     List<String> judged(Verdict verdict, Measure measure) {
         List<String> lines = new ArrayList<>();
         lines.add("");
-        lines.add("Result: " + verdict.temper().words().toUpperCase(Locale.ROOT)
-                + (verdict.provisional() ? " (provisional)" : ""));
-        verdict.bend().ifPresent(b -> lines.add("  It bent at " + bend(b, desk) + "."));
+        lines.add(ProofText.RESULT.say(
+                verdict.temper().words().toUpperCase(Locale.ROOT),
+                verdict.provisional() ? ProofText.PROVISIONAL.say() : ""));
+        verdict.bend().ifPresent(b -> lines.add(ProofText.IT_BENT_AT.say(bend(b, desk))));
         lines.add("  " + verdict.reason().words());
         lines.add("  " + todo(verdict.temper()));
         if (measure.good().isPresent()) lines.add("  " + good(measure.good().get()));
         else {
             lines.add("  " + edges(measure.scale()));
-            lines.add("  Provisional: these edges are our own model's, no published ones were read."
-                    + (measure.basis() == Measure.Basis.FROM_MASS
-                            ? " This cup was never calibrated; monitor/run prove --calibrate does it."
-                            : "")
-                    + " From three good curves of your own on, those take their place.");
+            lines.add(ProofText.PROVISIONAL_THESE_EDGES_ARE.say(
+                    measure.basis() == Measure.Basis.FROM_MASS ? ProofText.THIS_CUP_WAS_NEVER_CALIBRATED.say() : ""));
         }
         return lines;
     }
@@ -66,26 +65,29 @@ final class ProofReport {
     private String edges(TemperScale scale) {
         TemperScale.Mark under = scale.at(0.005);
         TemperScale.Mark over = scale.at(0.06);
-        return "In temper, for this chocolate in this cup: a bend between " + desk.celsius(under.celsius()) + " ("
-                + signed(under.kelvinPerMinute(), desk) + " a minute) and " + desk.celsius(over.celsius()) + " ("
-                + signed(over.kelvinPerMinute(), desk) + " a minute).";
+        return ProofText.IN_TEMPER_FOR_THIS_CHOCOLATE.say(
+                desk.celsius(under.celsius()),
+                signed(under.kelvinPerMinute(), desk),
+                desk.celsius(over.celsius()),
+                signed(over.kelvinPerMinute(), desk));
     }
 
     private String good(GoodCurves good) {
-        return "Your " + good.count() + " good curves bend at " + desk.celsius(good.bendCelsius()) + " ±"
-                + desk.kelvin(good.bendReach()) + " with " + signed(good.slopeKelvinPerMinute(), desk) + " ±"
-                + desk.kelvin(good.slopeReach()) + " a minute.";
+        return ProofText.YOUR_GOOD_CURVES_BEND_AT_WITH.say(
+                good.count(),
+                desk.celsius(good.bendCelsius()),
+                desk.kelvin(good.bendReach()),
+                signed(good.slopeKelvinPerMinute(), desk),
+                desk.kelvin(good.slopeReach()));
     }
 
     static String todo(TemperClass temper) {
         return switch (temper) {
-            case IN_TEMPER -> "Pour, and keep the bowl in its range. Look at the bars after a day and a week.";
-            case UNDER ->
-                "Too little seed: keep it a little longer at the cool end, stirring, or add seed; then prove again.";
-            case NO_TEMPER -> "Do not pour. Cool again to the cool range and stir, or melt out and begin anew.";
-            case OVER ->
-                "Too many crystals, it will be thick: warm by half a degree within the range, stir, and prove again.";
-            case UNCLEAR -> "Take another sample in the same way, and try a smear beside it: monitor/run prove --smear";
+            case IN_TEMPER -> ProofText.POUR_AND_KEEP_THE_BOWL_IN.say();
+            case UNDER -> ProofText.TOO_LITTLE_SEED_KEEP_IT_A.say();
+            case NO_TEMPER -> ProofText.DO_NOT_POUR_COOL_AGAIN_TO.say();
+            case OVER -> ProofText.TOO_MANY_CRYSTALS_IT_WILL_BE.say();
+            case UNCLEAR -> ProofText.TAKE_ANOTHER_SAMPLE_IN_THE.say();
         };
     }
 

@@ -10,6 +10,7 @@ import fifthform.curves.proof.Proof;
 import fifthform.curves.proof.ProofEvent;
 import fifthform.curves.setup.Correction;
 import fifthform.monitor.proofs.ProofFile;
+import fifthform.monitor.texts.ProofText;
 import fifthform.probe.link.LinkException;
 import java.io.IOException;
 import java.time.Duration;
@@ -55,28 +56,23 @@ final class ProofRun {
         if (saidBath.isPresent()) with = around.withBath(saidBath.getAsDouble());
         else {
             CheckRun.Ended bath =
-                    new CheckRun(desk).point(subject.probe(), ear, Target.ice(), "Step 1 of 2 · ice bath");
+                    new CheckRun(desk).point(subject.probe(), ear, Target.ice(), ProofText.STEP_1_OF_2_ICE_BATH.say());
             if (bath.point().isEmpty())
-                throw new Refusal(
-                        Exit.ANSWER_IS_NO,
-                        "The ice bath was not measured. " + bath.why(desk)
-                                + " Nothing was proved. Make it good and repeat;"
-                                + " with a bath that was measured before: --bath CELSIUS");
+                throw new Refusal(Exit.ANSWER_IS_NO, ProofText.THE_ICE_BATH_WAS_NOT_MEASURED.say(bath.why(desk)));
             double reads = bath.point().get().readCelsius();
             if (correction.isChecked()) with = around.withBath(correction.apply(reads));
             else {
                 // Ice water is 0 °C; what an unchecked probe reads there is its own error.
                 correction = new Correction(1, -reads, 0.5, Optional.empty());
                 with = around.withBath(0);
-                desk.say("  This probe was never checked, so its " + desk.celsius(reads)
-                        + " in ice water is taken off every reading.");
+                desk.say(ProofText.THIS_PROBE_WAS_NEVER_CHECKED.say(desk.celsius(reads)));
             }
         }
         record.bath(with.bathCelsius().orElse(0));
         Proof cooled = sample(ear, notices, take, with, correction);
         Optional<String> ice = subject.probe().kind() == CheckSubject.Kind.PRACTICE
                 ? Optional.of("")
-                : desk.ask("Is there still ice in the bath? Enter for yes, n and Enter for no.");
+                : desk.ask(ProofText.IS_THERE_STILL_ICE_IN_THE.say());
         if (ice.isPresent()) {
             boolean left = !ice.get().toLowerCase(Locale.ROOT).startsWith("n");
             record.iceLeft(left);
@@ -88,11 +84,11 @@ final class ProofRun {
     private Proof sample(CheckEar ear, List<String> notices, Runnable take, Circumstances around, Correction correction)
             throws Refusal, InterruptedException, IOException {
         desk.say("");
-        desk.say("Step 2 of 2 · the sample");
+        desk.say(ProofText.STEP_2_OF_2_THE_SAMPLE.say());
         notices.forEach(line -> desk.say("  " + line));
-        desk.say("  It begins and ends by itself, below " + desk.celsius(8 + around.bathOrIceCelsius())
-                + " after some 8 to 15 minutes."
-                + (desk.manner() == CheckDesk.Manner.AT_A_TERMINAL ? " Enter ends it sooner." : ""));
+        desk.say(ProofText.IT_BEGINS_AND_ENDS_BY_ITSELF.say(
+                desk.celsius(8 + around.bathOrIceCelsius()),
+                desk.manner() == CheckDesk.Manner.AT_A_TERMINAL ? ProofText.ENTER_ENDS_IT_SOONER.say() : ""));
         take.run();
         Proof proof = Proof.in(around.bathOrIceCelsius());
         Instant at = Instant.MIN;
@@ -131,10 +127,10 @@ final class ProofRun {
     private Proof tell(Proof.Step step) {
         for (ProofEvent event : step.events()) {
             if (event instanceof ProofEvent.Dipped dipped)
-                desk.say("  In the ice, from " + desk.celsius(dipped.startCelsius()) + ".");
+                desk.say(ProofText.IN_THE_ICE_FROM.say(desk.celsius(dipped.startCelsius())));
             if (event instanceof ProofEvent.BendPassed) {
                 Optional<String> words = soFar.apply(step.after());
-                if (words.isPresent() && !words.equals(lastSaid)) desk.say("  So far: " + words.get());
+                if (words.isPresent() && !words.equals(lastSaid)) desk.say(ProofText.SO_FAR.say(words.get()));
                 lastSaid = words;
             }
         }
@@ -148,7 +144,7 @@ final class ProofRun {
         if (lines && soon) return;
         lastLine = Optional.of(at);
         String minutes = proof.course()
-                .map(c -> "   " + ProofReport.minutes(since(proof, c.dipSeconds())) + " in the ice")
+                .map(c -> ProofText.IN_THE_ICE.say(ProofReport.minutes(since(proof, c.dipSeconds()))))
                 .orElse("");
         desk.value(at, desk.celsius(celsius) + minutes + "   " + words(proof));
     }
@@ -159,9 +155,9 @@ final class ProofRun {
 
     private static String words(Proof proof) {
         return switch (proof.stage()) {
-            case BEFORE_ICE -> "waiting for the ice";
-            case FALLING -> "cooling";
-            case BEND_PASSED -> "bend passed, cooling on";
+            case BEFORE_ICE -> ProofText.WAITING_FOR_THE_ICE.say();
+            case FALLING -> ProofText.COOLING.say();
+            case BEND_PASSED -> ProofText.BEND_PASSED_COOLING_ON.say();
             case ENDED -> "";
         };
     }
@@ -172,9 +168,8 @@ final class ProofRun {
         } catch (LinkException e) {
             throw new Refusal(
                     Exit.NO_PROBE,
-                    subject.probe().place() + ": " + e.getMessage()
-                            + " The proof is not finished; what was read is kept in " + record.file() + ". "
-                            + e.whatToDo());
+                    ProofText.THE_PROOF_IS_NOT_FINISHED_WHAT.say(
+                            subject.probe().place(), e.getMessage(), record.file(), e.whatToDo()));
         }
     }
 }

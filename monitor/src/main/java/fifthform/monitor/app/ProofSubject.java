@@ -8,6 +8,7 @@ import fifthform.curves.thermocouple.ThermocoupleType;
 import fifthform.curves.thermocouple.ToleranceClass;
 import fifthform.monitor.intake.PacedSource;
 import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.texts.ProofText;
 import fifthform.probe.link.LinkSource;
 import fifthform.simulator.device.SampleCup;
 import java.time.Instant;
@@ -75,10 +76,10 @@ record ProofSubject(CheckSubject probe, Runnable takeSample, Runnable takeMelted
         if (bowl.isPresent()) return bowl.get();
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "There is no practice bowl \"" + word + "\". Nothing was done. Possible: practice, "
-                        + Stream.of(SampleCup.Bowl.values())
+                ProofText.THERE_IS_NO_PRACTICE_BOWL.say(
+                        word,
+                        Stream.of(SampleCup.Bowl.values())
                                 .map(b -> "practice:" + b.word())
-                                .collect(Collectors.joining(", "))
-                        + ".");
+                                .collect(Collectors.joining(", "))));
     }
 }

@@ -8,6 +8,7 @@ import fifthform.curves.proof.CurvePoint;
 import fifthform.curves.proof.Unfit;
 import fifthform.monitor.intake.CsvRow;
 import fifthform.monitor.intake.CsvTape;
+import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Reader;
@@ -56,9 +57,11 @@ record ProofTable(List<CurvePoint> points, OptionalDouble bathCelsius, Optional<
         } catch (IOException e) {
             throw new Refusal(
                     Exit.FILE,
-                    file + " cannot be read ("
-                            + (e instanceof CharacterCodingException ? "it is no text in UTF-8" : e.getMessage())
-                            + "). Nothing was judged. Check the name and try again.");
+                    ProofText.CANNOT_BE_READ_NOTHING_WAS_PROOF_TABLE.say(
+                            file,
+                            e instanceof CharacterCodingException
+                                    ? ProofText.IT_IS_NO_TEXT_IN_UTF.say()
+                                    : e.getMessage()));
         }
         Optional<Unfit> spoilt =
                 lost > Math.max(1, MOST_LOST * rows) ? Optional.of(Unfit.TIMES_GO_BACK) : Optional.empty();

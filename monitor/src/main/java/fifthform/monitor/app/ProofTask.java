@@ -6,6 +6,7 @@ import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
+import fifthform.monitor.texts.ProofText;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -72,8 +73,10 @@ record ProofTask(
 
     static String words(KeptCup cup) {
         int good = cup.goodBends().size();
-        return "cup \"" + cup.cup() + "\", " + (cup.traits().isPresent() ? "calibrated" : "not calibrated") + ", "
-                + good + (good == 1 ? " good curve" : " good curves");
+        return ProofText.CUP.say(
+                cup.cup(),
+                cup.traits().isPresent() ? ProofText.CALIBRATED.say() : ProofText.NOT_CALIBRATED.say(),
+                good);
     }
 
     static OptionalDouble within(Optional<Double> said, double low, double high, String option, String unit)
@@ -82,7 +85,6 @@ record ProofTask(
         double value = said.get();
         if (value >= low && value <= high) return OptionalDouble.of(value);
         throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                option + " was " + value + ". Nothing was done. Give " + low + " to " + high + " " + unit + ".");
+                Exit.NOT_UNDERSTOOD, ProofText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(option, value, low, high, unit));
     }
 }

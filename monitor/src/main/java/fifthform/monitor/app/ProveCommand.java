@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.proofs.Cups;
 import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -21,19 +22,7 @@ import picocli.CommandLine.Spec;
         name = "prove",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {ProveListCommand.class, ProveMarkCommand.class},
-        description = "Proves the temper on a sample: how it cools in ice water, or how a smear of it sets.",
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run prove --probe practice",
-            "  monitor/run prove --probe practice:under --speed max",
-            "  monitor/run prove --probe /dev/ttyUSB0 --cup foil --calibrate",
-            "  monitor/run prove --probe /dev/ttyUSB0 --cup foil",
-            "  monitor/run prove --curve sample.csv --cup foil --bath 0.2",
-            "  monitor/run prove --smear --minutes 4 --look glossy --room 20",
-            "  monitor/run prove mark last good"
-        })
+        subcommands = {ProveListCommand.class, ProveMarkCommand.class})
 final class ProveCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -41,64 +30,49 @@ final class ProveCommand implements Callable<Integer> {
     @Mixin
     private CheckSensorOptions sensors;
 
-    @Option(
-            names = "--probe",
-            paramLabel = "PORT",
-            description = "port, or port@channel; practice, practice:BOWL or file:PATH; otherwise the one used before")
+    @Option(names = "--probe", paramLabel = "PORT")
     private String probe;
 
     @Mixin
     private CheckLineOptions line;
 
-    @Option(names = "--speed", paramLabel = "N|max", description = "practice only: 1 to 60 times life; otherwise 10")
+    @Option(names = "--speed", paramLabel = "N|max")
     private String speed;
 
-    @Option(
-            names = "--chocolate",
-            paramLabel = "ID",
-            description = "recipe's id or file; otherwise that of the running session, else the last")
+    @Option(names = "--chocolate", paramLabel = "ID")
     private String chocolate;
 
-    @Option(names = "--cup", paramLabel = "NAME", description = "your name for the cup; otherwise cup")
+    @Option(names = "--cup", paramLabel = "NAME")
     private String cup;
 
-    @Option(names = "--grams", paramLabel = "GRAMS", description = "how much a sample is, 4 to 30 g; otherwise 12")
+    @Option(names = "--grams", paramLabel = "GRAMS")
     private Double grams;
 
-    @Option(
-            names = "--bath",
-            paramLabel = "CELSIUS",
-            description = "what the probe read in the ice water; then it is not measured first")
+    @Option(names = "--bath", paramLabel = "CELSIUS")
     private Double bath;
 
-    @Option(
-            names = "--session",
-            paramLabel = "NAME",
-            description = "the session it belongs to; last, or none; otherwise one of the last two hours")
+    @Option(names = "--session", paramLabel = "NAME")
     private String session;
 
-    @Option(names = "--calibrate", description = "cool melted chocolate, to learn how this cup cools; do it twice")
+    @Option(names = "--calibrate")
     private boolean calibrate;
 
-    @Option(names = "--curve", paramLabel = "FILE", description = "judge a recorded curve: a table or a .proof.jsonl")
+    @Option(names = "--curve", paramLabel = "FILE")
     private Path curve;
 
-    @Option(names = "--smear", description = "time a thin film instead: no probe is needed")
+    @Option(names = "--smear")
     private boolean smear;
 
-    @Option(names = "--minutes", paramLabel = "N", description = "smear: it was timed before, so many minutes")
+    @Option(names = "--minutes", paramLabel = "N")
     private Double minutes;
 
-    @Option(names = "--look", paramLabel = "LOOK", description = "smear: glossy, streaks, matt or wet-middle")
+    @Option(names = "--look", paramLabel = "LOOK")
     private String look;
 
-    @Option(names = "--room", paramLabel = "CELSIUS", description = "smear: temperature of the room")
+    @Option(names = "--room", paramLabel = "CELSIUS")
     private Double room;
 
-    @Option(
-            names = "--json",
-            scope = ScopeType.INHERIT,
-            description = "answer as JSON lines; what to do is said on standard error")
+    @Option(names = "--json", scope = ScopeType.INHERIT)
     private boolean json;
 
     @Spec
@@ -107,18 +81,13 @@ final class ProveCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal, InterruptedException {
         long ways = Stream.of(calibrate, curve != null, smear).filter(w -> w).count();
-        if (ways > 1)
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--calibrate, --curve and --smear are three things. Nothing was done. Give one of them.");
+        if (ways > 1) throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.CALIBRATE_CURVE_AND_SMEAR_ARE.say());
         ProofOfSmear.Said film = new ProofOfSmear.Said(
                 Optional.ofNullable(minutes), Optional.ofNullable(look), Optional.ofNullable(room));
         if (!smear && film.option().isPresent())
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
-                    film.option().get()
-                            + " belongs to the smear test. Nothing was done. Say --smear with it, or leave it"
-                            + " out.");
+                    ProofText.BELONGS_TO_THE_SMEAR_TEST.say(film.option().get()));
         ProofTask task = task();
         try {
             if (curve != null) return new ProofOfFile(task, curve).judge().code();
@@ -128,10 +97,7 @@ final class ProveCommand implements Callable<Integer> {
                             .run()
                             .code();
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    "The proof cannot be written (" + e.getMessage()
-                            + "). What was read before is kept. Make room, or name another folder with --data, and repeat.");
+            throw new Refusal(Exit.FILE, ProofText.THE_PROOF_CANNOT_BE_WRITTEN.say(e.getMessage()));
         }
     }
 

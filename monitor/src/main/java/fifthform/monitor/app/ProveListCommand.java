@@ -5,6 +5,7 @@ import fifthform.monitor.proofs.CupText;
 import fifthform.monitor.proofs.Cups;
 import fifthform.monitor.proofs.KeptCup;
 import fifthform.monitor.proofs.KeptCurve;
+import fifthform.monitor.texts.ProofText;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -18,12 +19,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** What was proved, by chocolate and cup. */
-@Command(
-        name = "list",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Lists your cups, the samples that were judged in them, and the smear tests.",
-        footer = {"", "Example: monitor/run prove list"})
+@Command(name = "list", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class ProveListCommand implements Callable<Integer> {
     @ParentCommand
     private ProveCommand prove;
@@ -39,26 +35,26 @@ final class ProveListCommand implements Callable<Integer> {
         loaded.problems().forEach(spec.commandLine().getErr()::println);
         for (KeptCup cup : loaded.cups()) {
             if (!json)
-                out.println(cup.chocolate() + " in " + cup.cup() + " · " + runs(cup) + " · "
-                        + cup.goodBends().size() + " of 3 good curves");
+                out.println(ProofText.IN_OF_3_GOOD_CURVES.say(
+                        cup.chocolate(), cup.cup(), runs(cup), cup.goodBends().size()));
             for (KeptCurve curve : cup.curves()) out.println(json ? line(cup, curve) : row(curve));
         }
         List<KeptSmears.Kept> smears = KeptSmears.in(prove.recordings());
-        if (!smears.isEmpty() && !json) out.println("Smear tests");
+        if (!smears.isEmpty() && !json) out.println(ProofText.SMEAR_TESTS.say());
         for (KeptSmears.Kept smear : smears) out.println(json ? smear.line() : smear.row());
         if (loaded.cups().isEmpty() && smears.isEmpty() && !json)
-            out.println("Nothing was proved yet. Try: monitor/run prove --probe practice");
+            out.println(ProofText.NOTHING_WAS_PROVED_YET_TRY.say());
         return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
 
     private static String runs(KeptCup cup) {
         if (cup.traits().isPresent())
-            return String.format(
-                    Locale.ROOT, "calibrated, %.2f min", cup.traits().get().tauMinutes());
+            return ProofText.CALIBRATED_TO.say(
+                    String.format(Locale.ROOT, "%.2f", cup.traits().get().tauMinutes()));
         OptionalDouble apart = cup.difference();
         return apart.isPresent()
-                ? "not calibrated: its last two runs differ by " + Math.round(100 * apart.getAsDouble()) + " %"
-                : "not calibrated";
+                ? ProofText.NOT_CALIBRATED_ITS_LAST_TWO.say(Math.round(100 * apart.getAsDouble()))
+                : ProofText.NOT_CALIBRATED_PROVE_LIST_COMMAND.say();
     }
 
     private static String line(KeptCup cup, KeptCurve curve) {
@@ -71,12 +67,14 @@ final class ProveListCommand implements Callable<Integer> {
 
     private static String row(KeptCurve curve) {
         String bend = curve.bend()
-                .map(b -> String.format(Locale.ROOT, "%+.2f °C a minute at %.1f °C", b.kelvinPerMinute(), b.celsius()))
-                .orElse("no bend");
+                .map(b -> ProofText.CURVE_BENDS.say(
+                        String.format(Locale.ROOT, "%+.2f", b.kelvinPerMinute()),
+                        String.format(Locale.ROOT, "%.1f", b.celsius())))
+                .orElse(ProofText.NO_BEND.say());
         String mark = switch (curve.mark()) {
             case NONE -> "";
-            case GOOD -> " · bars good";
-            case BAD -> " · bars bad";
+            case GOOD -> ProofText.BARS_GOOD.say();
+            case BAD -> ProofText.BARS_BAD.say();
         };
         return "  " + curve.proof() + " · " + LocalDate.ofInstant(curve.at(), ZoneId.systemDefault()) + " · "
                 + curve.told().words() + " · " + bend + mark;

@@ -5,6 +5,7 @@ import fifthform.monitor.proofs.Cups;
 import fifthform.monitor.proofs.KeptCup;
 import fifthform.monitor.proofs.KeptCurve;
 import fifthform.monitor.proofs.KeptCurve.Mark;
+import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.util.Comparator;
 import java.util.Optional;
@@ -17,25 +18,17 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** How the bars of a proved batch turned out. */
-@Command(
-        name = "mark",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Says how the bars were, a day and a week later.",
-            "From three good curves on, samples are judged by them."
-        },
-        footer = {"", "Example: monitor/run prove mark last good"})
+@Command(name = "mark", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class ProveMarkCommand implements Callable<Integer> {
     private static final String LAST = "last";
 
     @ParentCommand
     private ProveCommand prove;
 
-    @Parameters(index = "0", paramLabel = "PROOF", description = "its name, see: monitor/run prove list; or last")
+    @Parameters(index = "0", paramLabel = "PROOF")
     private String proof;
 
-    @Parameters(index = "1", paramLabel = "good|bad|none", description = "how the bars were")
+    @Parameters(index = "1", paramLabel = "good|bad|none")
     private String word;
 
     @Spec
@@ -46,8 +39,7 @@ final class ProveMarkCommand implements Callable<Integer> {
         Mark mark = Stream.of(Mark.values())
                 .filter(m -> m.word().equals(word))
                 .findFirst()
-                .orElseThrow(() -> new Refusal(
-                        Exit.NOT_UNDERSTOOD, "\"" + word + "\" is no mark. Nothing was done. Say good, bad or none."));
+                .orElseThrow(() -> new Refusal(Exit.NOT_UNDERSTOOD, ProofText.IS_NO_MARK_NOTHING_WAS_DONE.say(word)));
         Cups cups = prove.cups();
         Cups.Loaded loaded = cups.load();
         loaded.problems().forEach(spec.commandLine().getErr()::println);
@@ -56,33 +48,26 @@ final class ProveMarkCommand implements Callable<Integer> {
         if (cup.isEmpty()
                 && KeptSmears.in(prove.recordings()).stream()
                         .anyMatch(s -> s.head().name().equals(name)))
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    name
-                            + " is a smear test, and no later sample is judged by it. Nothing was done. How the bars were is"
-                            + " kept with: monitor/run look");
-        if (cup.isEmpty())
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "No judged sample is called " + name + ". Nothing was done. Their names: monitor/run prove list");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.IS_A_SMEAR_TEST_AND_NO.say(name));
+        if (cup.isEmpty()) throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.NO_JUDGED_SAMPLE_IS_CALLED.say(name));
         KeptCup marked;
         try {
             marked = cups.change(cup.get(), kept -> kept.marked(name, mark));
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    "The mark could not be kept (" + e.getMessage()
-                            + "). What was kept before stands. Make room, or name another folder with --data.");
+            throw new Refusal(Exit.FILE, ProofText.THE_MARK_COULD_NOT_BE_KEPT.say(e.getMessage()));
         }
         int good = marked.goodBends().size();
         spec.commandLine()
                 .getOut()
-                .println(
-                        name + " is marked " + mark.word() + ". " + marked.chocolate() + " in " + marked.cup() + " has "
-                                + good + (good == 1 ? " good curve" : " good curves")
-                                + (good >= GoodCurves.ENOUGH
-                                        ? ": samples are judged by them now."
-                                        : "; from " + GoodCurves.ENOUGH + " on samples are judged by them."));
+                .println(ProofText.IS_MARKED_IN_HAS.say(
+                        name,
+                        mark.word(),
+                        marked.chocolate(),
+                        marked.cup(),
+                        good,
+                        good >= GoodCurves.ENOUGH
+                                ? ProofText.SAMPLES_ARE_JUDGED_BY_THEM_NOW.say()
+                                : ProofText.FROM_ON_SAMPLES_ARE_JUDGED_BY.say(GoodCurves.ENOUGH)));
         return Exit.DONE.code();
     }
 
@@ -91,9 +76,6 @@ final class ProveMarkCommand implements Callable<Integer> {
                 .flatMap(c -> c.curves().stream())
                 .max(Comparator.comparing(KeptCurve::at))
                 .map(KeptCurve::proof)
-                .orElseThrow(
-                        () -> new Refusal(
-                                Exit.ANSWER_IS_NO,
-                                "No sample was cooled and judged yet, so there is none to mark. Prove one: monitor/run prove --probe PORT"));
+                .orElseThrow(() -> new Refusal(Exit.ANSWER_IS_NO, ProofText.NO_SAMPLE_WAS_COOLED_AND.say()));
     }
 }

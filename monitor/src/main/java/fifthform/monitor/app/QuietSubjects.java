@@ -4,6 +4,7 @@ import fifthform.curves.setup.Correction;
 import fifthform.curves.thermocouple.Sensor;
 import fifthform.monitor.intake.PacedSource;
 import fifthform.monitor.intake.SessionClock;
+import fifthform.monitor.texts.CommandText;
 import fifthform.probe.link.LinkSource;
 import fifthform.simulator.device.QuietPlace;
 import java.time.Instant;
@@ -36,11 +37,9 @@ final class QuietSubjects {
                 .findFirst()
                 .orElseThrow(() -> new Refusal(
                         Exit.NOT_UNDERSTOOD,
-                        "There is no practice place \"" + word + "\" here. Nothing was done. Possible: "
-                                + places.stream()
-                                        .map(p -> "practice:" + p.word())
-                                        .collect(Collectors.joining(", "))
-                                + "."));
+                        CommandText.THERE_IS_NO_PRACTICE_PLACE.say(
+                                word,
+                                places.stream().map(p -> "practice:" + p.word()).collect(Collectors.joining(", ")))));
         Instant start = Instant.now();
         LinkSource bytes = new QuietPlace(place, start, new SplittableRandom(LUCK)).source();
         LinkSource source = speed.isPresent()

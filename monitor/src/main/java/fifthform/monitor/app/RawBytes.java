@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.setup.Origin;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.CommandText;
 import fifthform.probe.link.ByteRecorder;
 import fifthform.probe.link.TapeSource;
 import fifthform.probe.reader.ProbeLine;
@@ -41,13 +42,10 @@ final class RawBytes {
             Writer writer = Files.newBufferedWriter(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
             if (fresh && origin == Origin.SIMULATED) writer.write(SIMULATED + "\n");
             ByteRecorder recorder = new ByteRecorder(
-                    writer,
-                    start,
-                    e -> err.println(
-                            "The raw bytes cannot be kept: " + e.getMessage() + ". The session goes on without them."));
+                    writer, start, e -> err.println(CommandText.THE_RAW_BYTES_CANNOT_BE_KEPT.say(e.getMessage())));
             return new RawBytes(Optional.of(writer), Optional.of(recorder));
         } catch (IOException e) {
-            err.println("The raw bytes cannot be kept: " + e.getMessage() + ". The session goes on without them.");
+            err.println(CommandText.THE_RAW_BYTES_CANNOT_BE_KEPT.say(e.getMessage()));
             return none();
         }
     }

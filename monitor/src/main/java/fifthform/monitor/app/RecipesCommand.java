@@ -8,6 +8,7 @@ import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CommandText;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -23,14 +24,12 @@ import picocli.CommandLine.Spec;
         name = "recipes",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        description = "Lists the chocolates known, with their targets.",
-        subcommands = RecipesFromCommand.class,
-        footer = {"", "Examples:", "  monitor/run recipes", "  monitor/run recipes show dark"})
+        subcommands = RecipesFromCommand.class)
 final class RecipesCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--json", description = "answer as JSON lines")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -41,7 +40,7 @@ final class RecipesCommand implements Callable<Integer> {
         Recipes recipes = Recipes.load(common.folders().recipes());
         PrintWriter err = spec.commandLine().getErr();
         recipes.remarks().forEach(err::println);
-        recipes.problems().forEach(p -> err.println("Passed over: " + p));
+        recipes.problems().forEach(p -> err.println(CommandText.PASSED_OVER_RECIPES_COMMAND.say(p)));
         Units units = common.units().orElse(Units.CELSIUS);
         PrintWriter out = spec.commandLine().getOut();
         for (KnownRecipe known : recipes.known()) out.println(json ? line(known) : row(known, units));
@@ -51,15 +50,18 @@ final class RecipesCommand implements Callable<Integer> {
     private static String row(KnownRecipe known, Units units) {
         Recipe r = known.recipe();
         Phrases words = new Phrases(units, r);
-        return String.format(
-                "%-20s %-42s melt %-14s cool %-14s work %-16s melt-out %s  (%s)",
-                r.id(),
-                r.name(),
-                words.range(r.melt().range()),
-                words.range(r.cool().range()),
-                words.range(r.work().range()),
+        return CommandText.RECIPE_ROW.say(
+                wide(20, r.id()),
+                wide(42, r.name()),
+                wide(14, words.range(r.melt().range())),
+                wide(14, words.range(r.cool().range())),
+                wide(16, words.range(r.work().range())),
                 units.withUnit(r.meltOut().limitCelsius()),
                 known.from().word());
+    }
+
+    private static String wide(int letters, String words) {
+        return String.format("%-" + letters + "s", words);
     }
 
     private static String line(KnownRecipe known) {
@@ -80,22 +82,11 @@ final class RecipesCommand implements Callable<Integer> {
                 .end();
     }
 
-    @Command(
-            name = "show",
-            mixinStandardHelpOptions = true,
-            description =
-                    "Prints a recipe with the source of each value, in the form of a recipe file; below it, as remarks,"
-                            + " what published tables print.",
-            footer = {
-                "",
-                "Examples:",
-                "  monitor/run recipes show dark > my-dark.recipe",
-                "  monitor/run recipes show milk --why"
-            })
+    @Command(name = "show", mixinStandardHelpOptions = true)
     int show(
             @Parameters(paramLabel = "ID") String id,
-            @Option(names = "--why", description = "the rule behind targets of such a composition too") boolean why,
-            @Option(names = "--json", description = "answer as JSON lines") boolean lines)
+            @Option(names = "--why") boolean why,
+            @Option(names = "--json") boolean lines)
             throws Refusal {
         Recipes recipes = Recipes.load(common.folders().recipes());
         KnownRecipe known = Chocolates.find(id, recipes);
@@ -112,20 +103,17 @@ final class RecipesCommand implements Callable<Integer> {
         return Exit.DONE.code();
     }
 
-    @Command(
-            name = "check",
-            mixinStandardHelpOptions = true,
-            description =
-                    "Checks a recipe file: lists everything that is wrong with it, and targets unlike all that is printed.",
-            footer = {"", "Example: monitor/run recipes check my-dark.recipe"})
+    @Command(name = "check", mixinStandardHelpOptions = true)
     int check(@Parameters(paramLabel = "FILE") Path file) {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         return Recipes.read(file)
                 .fold(
                         known -> {
-                            out.println(file + ": " + known.recipe().name() + " is a good recipe.");
-                            TargetSense.remarks(known.recipe()).forEach(remark -> err.println("Mind: " + remark));
+                            out.println(CommandText.IS_A_GOOD_RECIPE.say(
+                                    file, known.recipe().name()));
+                            TargetSense.remarks(known.recipe())
+                                    .forEach(remark -> err.println(CommandText.MIND.say(remark)));
                             return Exit.DONE.code();
                         },
                         problems -> {

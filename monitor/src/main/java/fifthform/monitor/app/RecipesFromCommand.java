@@ -8,6 +8,7 @@ import fifthform.curves.recipe.WorkedTargets;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.settings.Folders;
+import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
@@ -24,68 +25,44 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Targets from a composition. */
-@Command(
-        name = "from",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Works targets out from a composition, in %% of mass, each with its source; prints a recipe file.",
-            "What is missing to 100 %% is other solids."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run recipes from --cacao 70 --sugar 30",
-            "  monitor/run recipes from --cocoa-butter 27 --milk-fat 5.5 --sugar 45 --lecithin 0.4 --why",
-            "  monitor/run recipes from --cocoa-butter 30 --other-fat 2 --other-fat-kind soft --write gianduja"
-        })
+@Command(name = "from", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class RecipesFromCommand implements Callable<Integer> {
     private static final String USUAL_ID = "own";
 
     @ParentCommand
     private RecipesCommand recipes;
 
-    @Option(names = "--cacao", paramLabel = "PERCENT", description = "nibs or cocoa mass, with their own butter")
+    @Option(names = "--cacao", paramLabel = "PERCENT")
     private double cacaoPercent;
 
-    @Option(names = "--cacao-fat", paramLabel = "PERCENT", description = "fat of these; 54 where not said")
+    @Option(names = "--cacao-fat", paramLabel = "PERCENT")
     private double cacaoFatPercent = Ingredients.USUAL_CACAO_FAT_PERCENT;
 
-    @Option(
-            names = "--cocoa-butter",
-            paramLabel = "PERCENT",
-            description = "cocoa butter; with --cacao what is added to it")
+    @Option(names = "--cocoa-butter", paramLabel = "PERCENT")
     private double cocoaButterPercent;
 
-    @Option(names = "--milk-fat", paramLabel = "PERCENT", description = "milk fat, a quarter of whole milk powder")
+    @Option(names = "--milk-fat", paramLabel = "PERCENT")
     private double milkFatPercent;
 
-    @Option(names = "--other-fat", paramLabel = "PERCENT", description = "any other fat")
+    @Option(names = "--other-fat", paramLabel = "PERCENT")
     private double otherFatPercent;
 
-    @Option(
-            names = "--other-fat-kind",
-            paramLabel = "KIND",
-            description = "like-butter (sets like it: shea, illipe), soft (nut and seed oils) or lauric (coconut, palm"
-                    + " kernel)")
+    @Option(names = "--other-fat-kind", paramLabel = "KIND")
     private String otherFatKind;
 
-    @Option(names = "--sugar", paramLabel = "PERCENT", description = "sugar; it moves no temperature")
+    @Option(names = "--sugar", paramLabel = "PERCENT")
     private double sugarPercent;
 
-    @Option(names = "--lecithin", paramLabel = "PERCENT", description = "lecithin; it moves no temperature")
+    @Option(names = "--lecithin", paramLabel = "PERCENT")
     private double lecithinPercent;
 
-    @Option(names = "--why", description = "print the rule behind every target")
+    @Option(names = "--why")
     private boolean why;
 
-    @Option(
-            names = "--write",
-            paramLabel = "ID",
-            description = "write it into your recipes folder under this id; nothing is overwritten")
+    @Option(names = "--write", paramLabel = "ID")
     private String write;
 
-    @Option(names = "--json", description = "answer as JSON lines, a target a line, in °C")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -106,7 +83,7 @@ final class RecipesFromCommand implements Callable<Integer> {
                 CompositionTargets.of(write == null ? USUAL_ID : write, ingredients), Exit.NOT_UNDERSTOOD);
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        worked.warnings().forEach(warning -> err.println("Mind: " + warning));
+        worked.warnings().forEach(warning -> err.println(CommandText.MIND_RECIPES_FROM_COMMAND.say(warning)));
         TargetLines lines = new TargetLines(worked);
         String text = RecipeText.write(worked.recipe())
                 + String.join(System.lineSeparator(), lines.remarks(why))
@@ -130,8 +107,7 @@ final class RecipesFromCommand implements Callable<Integer> {
         if (kind.isPresent()) return kind;
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                "--other-fat-kind was " + otherFatKind + ". Nothing was done. Say one of: "
-                        + String.join(", ", OtherFat.words()) + ".");
+                CommandText.OTHER_FAT_KIND_WAS_NOTHING_WAS.say(otherFatKind, String.join(", ", OtherFat.words())));
     }
 
     private void write(String text, PrintWriter err) throws Refusal {
@@ -140,15 +116,11 @@ final class RecipesFromCommand implements Callable<Integer> {
         try {
             Files.createDirectories(folders.recipes());
             Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
-            err.println("Written to " + file + ". To use it: monitor/run watch --chocolate " + write);
+            err.println(CommandText.WRITTEN_TO_TO_USE_IT_MONITOR.say(file, write));
         } catch (FileAlreadyExistsException e) {
-            throw new Refusal(
-                    Exit.FILE, file + " is there already. Nothing was written. Give another id with --write.");
+            throw new Refusal(Exit.FILE, CommandText.IS_THERE_ALREADY_NOTHING_WAS.say(file));
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    file + " cannot be written (" + e.getMessage()
-                            + "). Nothing was written. Check that you may write there.");
+            throw new Refusal(Exit.FILE, CommandText.CANNOT_BE_WRITTEN_NOTHING_WAS.say(file, e.getMessage()));
         }
     }
 }

@@ -29,6 +29,7 @@ import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.MadeAgain;
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.CommandText;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -45,21 +46,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** A recorded session again, on the same screens, through the same engine. */
-@Command(
-        name = "replay",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Lays a recorded session out at a desk: what went wrong first, the curve with what was done and told, and"
-                    + " what was told then beside what is computed now. Without a window it is played and compared.",
-            "With --what-if it says what another act would have led to (simulated)."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run replay --screen none last",
-            "  monitor/run replay last --what-if lift=-10s"
-        })
+@Command(name = "replay", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class ReplayCommand implements Callable<Integer> {
     private static final double USUAL_SPEED = 30;
 
@@ -69,38 +56,28 @@ final class ReplayCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "SESSION", description = "a session file, its name in the data folder, or last")
+    @Parameters(paramLabel = "SESSION")
     private String name;
 
-    @Option(names = "--screen", description = "window, terminal, lines or none; otherwise the best there is")
+    @Option(names = "--screen")
     private ScreenChoice screen;
 
-    @Option(names = "--speed", paramLabel = "N|max", description = "1 to 60 times life, or max; default 30")
+    @Option(names = "--speed", paramLabel = "N|max")
     private String speed;
 
-    @Option(
-            names = "--from",
-            paramLabel = "SECONDS",
-            defaultValue = "0",
-            description = "begin to show here, seconds since the start")
+    @Option(names = "--from", paramLabel = "SECONDS", defaultValue = "0")
     private double fromSeconds;
 
-    @Option(names = "--to", paramLabel = "SECONDS", description = "stop here")
+    @Option(names = "--to", paramLabel = "SECONDS")
     private Double toSeconds;
 
-    @Option(
-            names = "--what-if",
-            paramLabel = "ACT=BY",
-            description = "show nothing, say what would have come of it: lift=-10s, lift=+10s, bath=-5")
+    @Option(names = "--what-if", paramLabel = "ACT=BY")
     private String whatIf;
 
-    @Option(
-            names = "--of-lift",
-            paramLabel = "N",
-            description = "of which lift: 1 for the first; otherwise the one that ended the longest stay of the rewarm")
+    @Option(names = "--of-lift", paramLabel = "N")
     private Integer ofLift;
 
-    @Option(names = "--as-watched", description = "play it on the Watch screen, as it was seen then")
+    @Option(names = "--as-watched")
     private boolean asWatched;
 
     @Spec
@@ -132,10 +109,9 @@ final class ReplayCommand implements Callable<Integer> {
                 .forEach(out::println);
         SurvivedWords.closing(last, units, session.header().zone()).forEach(out::println);
         Bowl bowl = last.setup().bowl();
-        out.println("Of the bowl: "
-                + BowlLine.notice(bowl, last.state().coasting())
-                        .orElseGet(() -> BowlLine.of(bowl, last.state().coasting(), units))
-                + ".");
+        out.println(
+                CommandText.OF_THE_BOWL.say(BowlLine.notice(bowl, last.state().coasting())
+                        .orElseGet(() -> BowlLine.of(bowl, last.state().coasting(), units))));
         told.crystals().forEach(out::println);
         if (toSeconds == null) causes(session, units).forEach(out::println);
         if (toSeconds == null) told.report(out);
@@ -146,8 +122,7 @@ final class ReplayCommand implements Callable<Integer> {
     private Exit whatIf(Session session, Units units) throws Refusal {
         WhatIfQuestion question = WhatIfQuestion.parse(whatIf, units);
         if (ofLift != null && ofLift < 1) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD, "--of-lift was " + ofLift + ". Nothing was done. Give 1 for the first lift.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.OF_LIFT_WAS_NOTHING_WAS_DONE.say(ofLift));
         }
         PastBatch batch = PastBatch.of(
                 session.header().setup(),
@@ -179,9 +154,7 @@ final class ReplayCommand implements Callable<Integer> {
         double to = toSeconds == null ? LONGEST_SECONDS : toSeconds;
         if (fromSeconds >= 0 && to >= fromSeconds && to <= LONGEST_SECONDS) return;
         throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--from was " + fromSeconds + " and --to " + to
-                        + ". Nothing was shown. Give seconds since the session's start, --to not before --from.");
+                Exit.NOT_UNDERSTOOD, CommandText.FROM_WAS_AND_TO_NOTHING_WAS_REPLAY_COMMAND.say(fromSeconds, to));
     }
 
     private SessionSnapshot show(Session session, Told told, Choices choices, Units units)
@@ -234,10 +207,10 @@ final class ReplayCommand implements Callable<Integer> {
                 session.header().zone(),
                 List.of(new Mark("replay", true)),
                 keys,
-                keys.fill("<faster> faster · <slower> slower · <why> why · <help> help · <quit> stop"),
+                keys.fill(CommandText.FASTER_FASTER_SLOWER_SLOWER.say()),
                 Optional.empty(),
-                Optional.of("Replay of " + session.header().session()
-                        + ": what the engine says now of what was recorded then."),
+                Optional.of(CommandText.REPLAY_OF_WHAT_THE_ENGINE_SAYS.say(
+                        session.header().session())),
                 Look.Asking.POINTLESS);
         return new ScreenFeed(
                 () -> WatchModel.picture(loop.snapshot(), look),

@@ -9,6 +9,7 @@ import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.view.ReplayFeed;
 import fifthform.monitor.view.ReplayWindow;
 import fifthform.monitor.view.Theme;
@@ -53,7 +54,7 @@ final class ReplayOnDesk {
         Optional<String> refused = ReplayWindow.open(new ReplayFeed(desk, () -> others(file)), theme());
         desk.close();
         if (refused.isPresent()) {
-            err.println("No window: " + refused.get() + ". Going on without it.");
+            err.println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
             return Optional.empty();
         }
         for (Finding finding : desk.findings())

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.backup.Restore;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -32,28 +33,22 @@ final class RestoreCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         if (!Files.isRegularFile(archive))
-            throw new Refusal(Exit.FILE, "There is no file " + archive + ". Nothing was restored. Check the path.");
+            throw new Refusal(Exit.FILE, CommandText.THERE_IS_NO_FILE_NOTHING_WAS.say(archive));
         try {
             Restore.Done done = new Restore(common.folders()).all(archive);
             PrintWriter out = spec.commandLine().getOut();
-            out.println("Restored: " + done.added() + " files. " + done.same() + " were here already, " + done.grown()
-                    + " have grown.");
+            out.println(CommandText.RESTORED_FILES_WERE_HERE.say(done.added(), done.same(), done.grown()));
             done.apart()
-                    .ifPresent(folder -> out.println("Of " + done.apartFiles()
-                            + " files another version is here. Yours were left as they are; those of the backup lie in "
-                            + folder + "."));
+                    .ifPresent(folder -> out.println(CommandText.OF_FILES_ANOTHER_VERSION_IS.say(done.apartFiles(), folder)));
             if (!done.twins().isEmpty())
-                out.println("Of these, names that differ from another one only in small and capital letters: "
-                        + String.join(", ", done.twins()) + ". Rename them before you move them to where they belong.");
+                out.println(CommandText.OF_THESE_NAMES_THAT_DIFFER.say(String.join(", ", done.twins())));
             if (!done.unlisted().isEmpty())
-                out.println("Left out, since they are not in its list of contents: "
-                        + String.join(", ", done.unlisted()) + ".");
+                out.println(CommandText.LEFT_OUT_SINCE_THEY_ARE_NOT.say(String.join(", ", done.unlisted())));
             return Exit.DONE.code();
         } catch (IOException e) {
             throw new Refusal(
                     Exit.FILE,
-                    archive + " could not be restored: " + e.getMessage()
-                            + ". What was here is as it was. Try another copy of the backup.");
+                    CommandText.COULD_NOT_BE_RESTORED_WHAT_WAS.say(archive, e.getMessage()));
         }
     }
 }

@@ -5,6 +5,7 @@ import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.settings.Motion;
 import fifthform.monitor.terminal.LineScreen;
 import fifthform.monitor.terminal.TerminalScreen;
+import fifthform.monitor.texts.LiveText;
 import fifthform.monitor.view.Theme;
 import fifthform.monitor.view.WatchWindow;
 import fifthform.monitor.view.WatchWindow.Windows;
@@ -47,22 +48,21 @@ final class Screens implements Showing {
         if (choice == ScreenChoice.WINDOW) {
             Optional<String> refused = tried(() -> WatchWindow.open(feed, theme, motion, windows));
             if (refused.isEmpty()) return;
-            err.println("No window: " + refused.get() + ". Going on without it.");
+            err.println(LiveText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
             choice = hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
         }
         if (choice == ScreenChoice.TERMINAL) {
             Optional<String> refused = tried(() ->
                     TerminalScreen.open(feed, TerminalScreen.inkFor(Optional.ofNullable(System.getenv("NO_COLOR")))));
             if (refused.isEmpty()) return;
-            err.println("No terminal screen: " + refused.get() + ". Going on with plain lines.");
+            err.println(LiveText.NO_TERMINAL_SCREEN_GOING_ON.say(refused.get()));
             choice = ScreenChoice.LINES;
         }
         if (choice == ScreenChoice.LINES) {
             try {
                 lines(feed, elapsed);
             } catch (RuntimeException fault) {
-                err.println("The lines failed: " + fault
-                        + ". Recording goes on without a screen; Ctrl-C ends it and keeps all of it.");
+                err.println(LiveText.THE_LINES_FAILED_RECORDING.say(fault));
             }
         }
         while (!feed.finished().getAsBoolean()) Thread.sleep(LOOK_EVERY_MILLIS);
@@ -73,7 +73,7 @@ final class Screens implements Showing {
         try {
             return screen.get();
         } catch (RuntimeException | LinkageError | StackOverflowError fault) {
-            return Optional.of("it stumbled over a fault of the program (" + fault + ")");
+            return Optional.of(LiveText.IT_STUMBLED_OVER_A_FAULT_OF.say(fault));
         }
     }
 

@@ -9,6 +9,7 @@ import fifthform.monitor.replay.NoteFile;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.CommandText;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -18,13 +19,13 @@ final class SessionNames {
     /** Names the newest session, so that nobody has to type a date. */
     static final String LAST = "last";
 
-    private static final Map<String, String> COMPANIONS = Map.of(
-            ProofFile.ENDING, "a sample that was proved",
-            LookFile.ENDING, "looks at the bars",
-            NoteFile.ENDING, "notes",
-            SetLog.ENDING, "how bars set",
-            StoreLog.ENDING, "how bars were kept",
-            MarkFile.ENDING, "answers about bars");
+    private static final Map<String, CommandText> COMPANIONS = Map.of(
+            ProofFile.ENDING, CommandText.A_SAMPLE_THAT_WAS_PROVED,
+            LookFile.ENDING, CommandText.LOOKS_AT_THE_BARS,
+            NoteFile.ENDING, CommandText.NOTES_BESIDE,
+            SetLog.ENDING, CommandText.HOW_BARS_SET,
+            StoreLog.ENDING, CommandText.HOW_BARS_WERE_KEPT,
+            MarkFile.ENDING, CommandText.ANSWERS_ABOUT_BARS);
 
     private SessionNames() {}
 
@@ -44,10 +45,7 @@ final class SessionNames {
         if (name.equals(LAST)) return last(sessions);
         Path inFolder = named(name, sessions);
         if (Files.exists(inFolder)) return inFolder;
-        throw new Refusal(
-                Exit.FILE,
-                "There is no session " + name + ". Nothing was done. Look in " + sessions
-                        + " or give the file's whole path.");
+        throw new Refusal(Exit.FILE, CommandText.THERE_IS_NO_SESSION_NOTHING.say(name, sessions));
     }
 
     private static Path named(String name, Path folder) {
@@ -56,12 +54,12 @@ final class SessionNames {
 
     /** What lies beside a session is easily taken for it, since the names begin alike. */
     private static void refuseCompanion(String name) throws Refusal {
-        for (Map.Entry<String, String> companion : COMPANIONS.entrySet()) {
+        for (Map.Entry<String, CommandText> companion : COMPANIONS.entrySet()) {
             if (!name.endsWith(companion.getKey())) continue;
             throw new Refusal(
                     Exit.FILE,
-                    name + " holds " + companion.getValue() + ", and no session. Nothing was done. Name the session"
-                            + " itself, whose file ends in " + SessionFiles.ENDING + ", or last.");
+                    CommandText.HOLDS_AND_NO_SESSION_NOTHING.say(
+                            name, companion.getValue().say(), SessionFiles.ENDING));
         }
     }
 
@@ -70,10 +68,8 @@ final class SessionNames {
             return new SessionFiles(sessions)
                     .all().stream()
                             .findFirst()
-                            .orElseThrow(() -> new Refusal(
-                                    Exit.FILE,
-                                    "There is no session in " + sessions + " yet. Nothing was done."
-                                            + " Record one: monitor/run watch --probe practice"));
+                            .orElseThrow(
+                                    () -> new Refusal(Exit.FILE, CommandText.THERE_IS_NO_SESSION_IN_YET.say(sessions)));
         } catch (StoreException e) {
             throw new Refusal(Exit.FILE, e.getMessage());
         }

@@ -13,6 +13,7 @@ import fifthform.monitor.bars.SetWords;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.texts.BarsText;
 import fifthform.simulator.device.QuietPlace;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -32,21 +33,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Bars set in their moulds. */
-@Command(
-        name = "set",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Leads through the setting of bars: where, how long, when to look, and when they may be opened.",
-            "With a probe beside the moulds it watches, and keeps what it read beside the session."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run set --place fridge --room 22 --humidity 55",
-            "  monitor/run set --place fridge --room 22 --humidity 55 --probe practice",
-            "  monitor/run set last --place cool --there 14 --thickness 8 --probe /dev/ttyUSB0"
-        })
+@Command(name = "set", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class SetCommand implements Callable<Integer> {
     private static final Duration EVERY = Duration.ofSeconds(5);
     private static final double PRACTICE_SPEED = 60;
@@ -63,52 +50,37 @@ final class SetCommand implements Callable<Integer> {
     @Mixin
     private CheckLineOptions line;
 
-    @Parameters(
-            paramLabel = "SESSION",
-            arity = "0..1",
-            defaultValue = SessionNames.LAST,
-            description = "the batch in the moulds; otherwise the newest")
+    @Parameters(paramLabel = "SESSION", arity = "0..1", defaultValue = SessionNames.LAST)
     private String name;
 
-    @Option(
-            names = "--place",
-            paramLabel = "WHERE",
-            defaultValue = "cool",
-            description = "room (18 to 20 °C), cool (12 to 16 °C), fridge (8 to 12 °C); default cool")
+    @Option(names = "--place", paramLabel = "WHERE", defaultValue = "cool")
     private String place;
 
-    @Option(names = "--there", paramLabel = "CELSIUS", description = "how warm it is there")
+    @Option(names = "--there", paramLabel = "CELSIUS")
     private Double there;
 
-    @Option(names = "--room", paramLabel = "CELSIUS", description = "how warm the room is that they come out into")
+    @Option(names = "--room", paramLabel = "CELSIUS")
     private Double room;
 
-    @Option(names = "--humidity", paramLabel = "PERCENT", description = "relative humidity of that room")
+    @Option(names = "--humidity", paramLabel = "PERCENT")
     private Double humidity;
 
-    @Option(
-            names = "--thickness",
-            paramLabel = "MM",
-            defaultValue = "8",
-            description = "how thick the bars are; default 8")
+    @Option(names = "--thickness", paramLabel = "MM", defaultValue = "8")
     private double millimetres;
 
-    @Option(names = "--moving", description = "the air there moves")
+    @Option(names = "--moving")
     private boolean moving;
 
-    @Option(
-            names = "--probe",
-            paramLabel = "PORT",
-            description = "watch with this probe; or practice, practice:PLACE, file:PATH")
+    @Option(names = "--probe", paramLabel = "PORT")
     private String probe;
 
-    @Option(names = "--speed", paramLabel = "N", description = "practice only, 1 to 60 or max; default 60")
+    @Option(names = "--speed", paramLabel = "N")
     private String speed;
 
-    @Option(names = "--quiet", description = "no sounds")
+    @Option(names = "--quiet")
     private boolean quiet;
 
-    @Option(names = "--json", description = "answer as JSON lines; what to do is said on standard error")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -128,7 +100,7 @@ final class SetCommand implements Callable<Integer> {
         Optional<CheckSubject> chosen = probe == null ? Optional.empty() : Optional.of(subject(desk));
         words.plan(plan).forEach(desk::say);
         if (chosen.isEmpty()) {
-            desk.say("With a probe beside the moulds it watches and tells: add --probe PORT, or try --probe practice");
+            desk.say(BarsText.WITH_A_PROBE_BESIDE_THE_MOULDS.say());
             return Exit.DONE.code();
         }
         KeepNotices.setting().forEach(desk::say);
@@ -137,14 +109,11 @@ final class SetCommand implements Callable<Integer> {
         boolean sounds = !quiet && desk.manner() == CheckDesk.Manner.AT_A_TERMINAL;
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
-        try (QuietEar ear = QuietEar.open(subject, "Nothing was watched.");
+        try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED.say());
                 WarnSound sound = WarnSound.of(sounds, settings.settings().volume())) {
             exit = watch(plan, ear, desk, words, log, sound);
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    "The log of the setting cannot be written (" + e.getMessage()
-                            + "). What was read before is kept. Make room, or name another folder with --data.");
+            throw new Refusal(Exit.FILE, BarsText.THE_LOG_OF_THE_SETTING_CANNOT.say(e.getMessage()));
         } finally {
             signal.ended(exit);
         }
@@ -180,7 +149,7 @@ final class SetCommand implements Callable<Integer> {
                 watch = taken(watch, said, desk, words, log, sound);
             }
         }
-        if (log.isPresent()) desk.say("Recorded in " + log.get().path());
+        if (log.isPresent()) desk.say(BarsText.RECORDED_IN.say(log.get().path()));
         return Exit.DONE;
     }
 
@@ -206,13 +175,13 @@ final class SetCommand implements Callable<Integer> {
     private Optional<SetLog> log(CheckDesk desk) throws Refusal {
         boolean none = name.equals(SessionNames.LAST) && !hasSession();
         if (none) {
-            desk.say("There is no session to keep it with: it is watched, and nothing is recorded.");
+            desk.say(BarsText.THERE_IS_NO_SESSION_TO_KEEP.say());
             return Optional.empty();
         }
         Path file = SessionNames.find(name, common.folders());
         String session =
                 Answers.orRefuse(JournalReader.readHeader(file), Exit.FILE).session();
-        desk.say("It is kept beside the session " + session + ".");
+        desk.say(BarsText.IT_IS_KEPT_BESIDE_THE_SESSION.say(session));
         return Optional.of(SetLog.beside(file, session));
     }
 
@@ -233,7 +202,7 @@ final class SetCommand implements Callable<Integer> {
                     ? Optional.empty()
                     : Optional.of(wish.factor().orElse(PRACTICE_SPEED));
             CheckSubject practice = QuietSubjects.practice(probe, PRACTICE, factor);
-            desk.say("Practice: an invented place and probe; nothing is kept.");
+            desk.say(BarsText.PRACTICE_AN_INVENTED_PLACE_AND.say());
             return practice;
         }
         Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
@@ -252,9 +221,7 @@ final class SetCommand implements Callable<Integer> {
         if (room != null) within(room, 0, 45, "--room", "°C");
         if (humidity != null) within(humidity, 1, 100, "--humidity", "%");
         if ((room == null) != (humidity == null))
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--room and --humidity make the dew point together. Nothing was done. Say both, or neither.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.ROOM_AND_HUMIDITY_MAKE_THE_DEW.say());
         Optional<Condensation> air = room == null ? Optional.empty() : Optional.of(Condensation.in(room, humidity));
         return SetPlan.of(
                 where, there == null ? OptionalDouble.empty() : OptionalDouble.of(there), air(), millimetres, air);
@@ -263,17 +230,19 @@ final class SetCommand implements Callable<Integer> {
     private CoolingPlace where() throws Refusal {
         for (CoolingPlace each : CoolingPlace.values())
             if (each.word().equals(place.strip().toLowerCase(Locale.ROOT))) return each;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--place was \"" + place + "\". Nothing was done. Say one of: room, cool, fridge.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.PLACE_WAS_NOTHING_WAS_DONE_SAY.say(place));
     }
 
     private static void within(double value, double low, double high, String option, String unit) throws Refusal {
         if (value >= low && value <= high) return;
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                option + " was " + Units.format("%.1f", value) + ". Nothing was done. Give " + Units.format("%.0f", low)
-                        + " to " + Units.format("%.0f", high) + " " + unit + ".");
+                BarsText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(
+                        option,
+                        Units.format("%.1f", value),
+                        Units.format("%.0f", low),
+                        Units.format("%.0f", high),
+                        unit));
     }
 
     private PrintWriter out() {

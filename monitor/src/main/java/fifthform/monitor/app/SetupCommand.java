@@ -28,43 +28,24 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** What is set once and holds for all batches. */
-@Command(
-        name = "setup",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Keys, sound, real sizes, units, colours and folders; chocolates, bowls and probes.",
-            "In a window where there is a display, else as lines; everything can be set without a window too."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run setup",
-            "  monitor/run setup --screen lines",
-            "  monitor/run setup --set units=fahrenheit --set key-bowl-moved=page-down",
-            "  monitor/run setup --usual key-bowl-moved",
-            "  monitor/run setup --json"
-        })
+@Command(name = "setup", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class SetupCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Option(names = "--screen", description = "window or lines; otherwise the best there is")
+    @Option(names = "--screen")
     private ScreenChoice screen;
 
-    @Option(
-            names = "--set",
-            paramLabel = "NAME=VALUE",
-            description = "sets this and opens no window; may be said several times. All or none is set")
+    @Option(names = "--set", paramLabel = "NAME=VALUE")
     private Map<String, String> set = new LinkedHashMap<>();
 
-    @Option(names = "--usual", paramLabel = "NAME", description = "gives this its usual value back, or \"all\"")
+    @Option(names = "--usual", paramLabel = "NAME")
     private List<String> usual = new ArrayList<>();
 
-    @Option(names = "--play", description = "plays the urgent sound once, as loud as it is set")
+    @Option(names = "--play")
     private boolean play;
 
-    @Option(names = "--json", description = "answer as JSON lines")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -81,7 +62,7 @@ final class SetupCommand implements Callable<Integer> {
         if (!asked && !json && choice == ScreenChoice.WINDOW) {
             Optional<String> refused = SetupWindow.open(desk, SoundTrial::play);
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println("No window: " + refused.get() + ". Going on without it.");
+            err().println(SetupText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         if (json) desk.all().forEach(setting -> out().println(line(setting, desk)));
         else lines(desk);
@@ -90,8 +71,7 @@ final class SetupCommand implements Callable<Integer> {
 
     private int play(SetupDesk desk) {
         Optional<String> silent = SoundTrial.play(desk.settings().volume());
-        out().println(silent.orElse("That was the urgent sound. Can you hear it at the stove with the fan on? Say"
-                + " monitor/run setup --set heard=yes, or heard=no."));
+        out().println(silent.orElse(SetupText.THAT_WAS_THE_URGENT_SOUND_CAN.say()));
         return (silent.isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
 
@@ -103,8 +83,10 @@ final class SetupCommand implements Callable<Integer> {
         if (problems.isEmpty()) return;
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                problems.get(0).where() + ": " + problems.get(0).what() + " Nothing was done. "
-                        + problems.get(0).whatToDo());
+                SetupText.NOTHING_WAS_DONE.say(
+                        problems.get(0).where(),
+                        problems.get(0).what(),
+                        problems.get(0).whatToDo()));
     }
 
     private void lines(SetupDesk desk) {
@@ -112,7 +94,7 @@ final class SetupCommand implements Callable<Integer> {
         for (Setting setting : desk.all()) {
             String value = setting.value(desk.settings());
             String also = setting.possible().isEmpty() ? "" : " (" + String.join(", ", setting.possible()) + ")";
-            String usually = value.equals(setting.usual()) ? "" : ", usually " + setting.usual();
+            String usually = value.equals(setting.usual()) ? "" : SetupText.USUALLY.say(setting.usual());
             out.println(setting.name() + " = " + value + "  " + setting.what() + also + usually);
         }
         out.println();
@@ -120,23 +102,20 @@ final class SetupCommand implements Callable<Integer> {
         out.println(SetupText.FOLDER_SETTINGS.say(common.folders().settingsFile()));
         out.println(SetupText.FOLDER_DATA.say(common.folders().data()));
         out.println(SetupText.FOLDER_SESSIONS.say(common.folders().sessions()));
-        out.println("Chocolates: "
-                + named(Recipes.load(common.folders().recipes()).known().stream()
+        out.println(SetupText.CHOCOLATES_SEE_THEM_MONITOR.say(
+                named(Recipes.load(common.folders().recipes()).known().stream()
                         .map(SetupCommand::name)
-                        .toList())
-                + ". See them: monitor/run recipes");
-        out.println("Bowls: "
-                + named(new Bowls(common.folders().bowls())
-                        .load().bowls().stream().map(KeptBowl::name).toList())
-                + ". See and change them: monitor/run bowls");
-        out.println("Probes: "
-                + named(new Adapters(common.folders().probes())
-                        .load().adapters().stream().map(SetupCommand::name).toList())
-                + ". Check or forget one: monitor/run check-probe");
+                        .toList())));
+        out.println(SetupText.BOWLS_SEE_AND_CHANGE_THEM.say(
+                named(new Bowls(common.folders().bowls())
+                        .load().bowls().stream().map(KeptBowl::name).toList())));
+        out.println(SetupText.PROBES_CHECK_OR_FORGET_ONE.say(
+                named(new Adapters(common.folders().probes())
+                        .load().adapters().stream().map(SetupCommand::name).toList())));
     }
 
     private static String named(List<String> names) {
-        return names.isEmpty() ? "none yet" : String.join(", ", names);
+        return names.isEmpty() ? SetupText.NONE_YET.say() : String.join(", ", names);
     }
 
     private static String name(KnownRecipe known) {

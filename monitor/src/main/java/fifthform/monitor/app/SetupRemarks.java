@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.texts.SetupText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -45,34 +46,25 @@ final class SetupRemarks {
 
     private void bath(double celsius, List<String> said) {
         CelsiusRange work = recipe.work().range();
-        String usual = ", usually about " + plain(recipe.rewarmBathCelsius()) + " °C.";
+        String usual = SetupText.USUALLY_ABOUT_C.say(plain(recipe.rewarmBathCelsius()));
         if (celsius < work.lowCelsius() + WARMER_KELVIN)
-            said.add("--bath was " + plain(celsius)
-                    + " °C. Water so cool cannot warm the chocolate to its working range, "
-                    + plain(work.lowCelsius()) + " to " + plain(work.highCelsius())
-                    + " °C. If that is a slip, start again with the temperature of the warm bath" + usual);
+            said.add(SetupText.BATH_WAS_C_WATER_SO_COOL.say(
+                    plain(celsius), plain(work.lowCelsius()), plain(work.highCelsius()), usual));
         else if (celsius > recipe.rewarmBathCelsius() + HOTTER_KELVIN)
-            said.add("--bath was " + plain(celsius) + " °C. Over water so hot a bowl is past its working range within"
-                    + " seconds, and steam scalds. Let it cool, or give its temperature when you rewarm" + usual);
+            said.add(SetupText.BATH_WAS_C_OVER_WATER_SO.say(plain(celsius), usual));
     }
 
     private void amount(double grams, List<String> said) {
-        if (grams < LITTLE_GRAMS)
-            said.add(
-                    "--amount was " + plain(grams) + " g. So little hardly covers the tip of a probe, and forecasts are"
-                            + " unsure. If it was meant in kilograms, start again and give grams.");
-        else if (grams > MUCH_GRAMS)
-            said.add("--amount was " + plain(grams) + " g. So much was never tried, and forecasts are unsure."
-                    + " If that is a slip, start again and give grams.");
+        if (grams < LITTLE_GRAMS) said.add(SetupText.AMOUNT_WAS_G_SO_LITTLE_HARDLY.say(plain(grams)));
+        else if (grams > MUCH_GRAMS) said.add(SetupText.AMOUNT_WAS_G_SO_MUCH_WAS.say(plain(grams)));
     }
 
     private void seed(double grams, OptionalDouble amountGrams, List<String> said) {
         boolean much =
                 amountGrams.isPresent() ? grams > MOST_SEED_SHARE * amountGrams.getAsDouble() : grams > MOST_SEED_GRAMS;
         if (!much) return;
-        String of = amountGrams.isPresent() ? " for " + plain(amountGrams.getAsDouble()) + " g of chocolate" : "";
-        said.add("--seed was " + plain(grams) + " g" + of + ". So much seed cools the bowl past its range and does not"
-                + " melt. If that is a slip, start again; seed is usually less than a third of the chocolate.");
+        String of = amountGrams.isPresent() ? SetupText.FOR_G_OF_CHOCOLATE.say(plain(amountGrams.getAsDouble())) : "";
+        said.add(SetupText.SEED_WAS_G_SO_MUCH_SEED.say(plain(grams), of));
     }
 
     private static String plain(double value) {

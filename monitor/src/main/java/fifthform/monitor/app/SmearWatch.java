@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.proof.Smear;
+import fifthform.monitor.texts.ProofText;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
@@ -21,22 +22,18 @@ final class SmearWatch {
     record Timed(double minutes, boolean isSet) {}
 
     Timed time() throws Refusal, InterruptedException {
-        Optional<String> spread = desk.ask("Press Enter the moment the film is spread.");
-        if (spread.isEmpty())
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "Nobody can press Enter here, so no film can be timed. Nothing was done. Time it yourself and say --minutes"
-                            + " and --look.");
+        Optional<String> spread = desk.ask(ProofText.PRESS_ENTER_THE_MOMENT_THE.say());
+        if (spread.isEmpty()) throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.NOBODY_CAN_PRESS_ENTER_HERE_SO.say());
         long begun = System.nanoTime();
         boolean told = false;
-        desk.say("Press Enter when a finger leaves no mark.");
+        desk.say(ProofText.PRESS_ENTER_WHEN_A_FINGER.say());
         while (true) {
             double minutes = (System.nanoTime() - begun) / 60e9;
             if (desk.entered()) return new Timed(minutes, true);
             if (minutes > GIVE_UP_MINUTES) return new Timed(minutes, false);
             if (!told && minutes > Smear.LONGEST_MINUTES) {
                 told = true;
-                desk.say("Ten minutes: if it is still wet, it is not in temper. It is watched on until 20 minutes.");
+                desk.say(ProofText.TEN_MINUTES_IF_IT_IS_STILL.say());
             }
             desk.value(
                     Instant.EPOCH.plus(Duration.ofNanos(System.nanoTime() - begun)), ProofReport.minutes(60 * minutes));

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.ProbeText;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -52,7 +53,7 @@ final class StayAwake implements AutoCloseable {
                     "systemd-inhibit",
                     "--what=idle:sleep",
                     "--who=Fifth Form",
-                    "--why=a batch is being recorded",
+                    ProbeText.WHY_A_BATCH_IS_BEING_RECORDED.say(),
                     "tail",
                     "--pid=" + pid,
                     "-f",

@@ -10,6 +10,7 @@ import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
+import fifthform.monitor.texts.BarsText;
 import fifthform.simulator.device.QuietPlace;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -30,22 +31,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Bars are kept. */
-@Command(
-        name = "store",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Watches the place where bars are kept, for weeks: a minute a line, warnings before 24 °C and on swings.",
-            "It may be ended with Ctrl-C and begun again as often as you like; the log goes on."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run store --probe practice:summer",
-            "  monitor/run store last --probe /dev/ttyUSB0 --place cellar",
-            "  monitor/run store last --show",
-            "  monitor/run store last --best-before 2026-09-01"
-        })
+@Command(name = "store", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class StoreCommand implements Callable<Integer> {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
     private static final double PRACTICE_SPEED = 7200;
@@ -62,35 +48,28 @@ final class StoreCommand implements Callable<Integer> {
     @Mixin
     private CheckLineOptions line;
 
-    @Parameters(
-            paramLabel = "SESSION",
-            arity = "0..1",
-            defaultValue = SessionNames.LAST,
-            description = "the batch whose bars these are, or a log of a store; otherwise the newest batch")
+    @Parameters(paramLabel = "SESSION", arity = "0..1", defaultValue = SessionNames.LAST)
     private String name;
 
-    @Option(
-            names = "--probe",
-            paramLabel = "PORT",
-            description = "watch with this probe; or practice, practice:PLACE, file:PATH")
+    @Option(names = "--probe", paramLabel = "PORT")
     private String probe;
 
-    @Option(names = "--place", paramLabel = "NAME", defaultValue = "store", description = "your name for the place")
+    @Option(names = "--place", paramLabel = "NAME", defaultValue = "store")
     private String place;
 
-    @Option(names = "--show", description = "go through the log once more: what was told, and hours above each limit")
+    @Option(names = "--show")
     private boolean show;
 
-    @Option(names = "--best-before", paramLabel = "TEXT", description = "your own note of how long they are good for")
+    @Option(names = "--best-before", paramLabel = "TEXT")
     private String bestBefore;
 
-    @Option(names = "--speed", paramLabel = "max", description = "practice only: max does not wait")
+    @Option(names = "--speed", paramLabel = "max")
     private String speed;
 
-    @Option(names = "--quiet", description = "no sounds")
+    @Option(names = "--quiet")
     private boolean quiet;
 
-    @Option(names = "--json", description = "answer as JSON lines; what to do is said on standard error")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -112,9 +91,7 @@ final class StoreCommand implements Callable<Integer> {
 
     private Exit note() throws Refusal {
         if (bestBefore.length() > LONGEST_NOTE)
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    "--best-before is too long. Nothing was kept. Use " + LONGEST_NOTE + " characters.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.BEST_BEFORE_IS_TOO_LONG.say(LONGEST_NOTE));
         StoreLog log = log();
         try {
             log.bestBefore(Instant.now(), bestBefore.strip());
@@ -122,14 +99,14 @@ final class StoreCommand implements Callable<Integer> {
             throw notWritten(log, e);
         }
         if (json) out().println("{\"kept\":true}");
-        else out().println("Kept: best before " + bestBefore.strip() + ". " + KeepNotices.bestBefore());
+        else out().println(BarsText.KEPT_BEST_BEFORE.say(bestBefore.strip(), KeepNotices.bestBefore()));
         return Exit.DONE;
     }
 
     private Exit show(StoreWords words) throws Refusal {
         boolean isLog = name.endsWith(StoreLog.ENDING);
         if (isLog && !Files.isRegularFile(Path.of(name)))
-            throw new Refusal(Exit.FILE, "There is no log " + name + ". Nothing was done. Check the name.");
+            throw new Refusal(Exit.FILE, BarsText.THERE_IS_NO_LOG_NOTHING_WAS.say(name));
         StoreLog log = isLog ? StoreLog.of(Path.of(name)) : log();
         StoreLog.Loaded loaded = log.load();
         loaded.problems().forEach(err()::println);
@@ -140,9 +117,9 @@ final class StoreCommand implements Callable<Integer> {
         if (json) out().println(StoreLog.line(loaded.watch().record()).end());
         else words.of(loaded.watch().record()).forEach(out()::println);
         if (!json)
-            loaded.bestBefore().ifPresent(b -> out().println("Best before " + b + ". " + KeepNotices.bestBefore()));
+            loaded.bestBefore().ifPresent(b -> out().println(BarsText.BEST_BEFORE.say(b, KeepNotices.bestBefore())));
         boolean empty = loaded.watch().record().isEmpty() && loaded.bestBefore().isEmpty();
-        if (empty && !json) out().println("Watch it: monitor/run store " + name + " --probe PORT");
+        if (empty && !json) out().println(BarsText.WATCH_IT_MONITOR_RUN_STORE.say(name));
         return loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
@@ -157,11 +134,11 @@ final class StoreCommand implements Callable<Integer> {
         StoreWatch watch = log.map(l -> l.load().watch()).orElse(StoreWatch.START);
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
-        try (QuietEar ear = QuietEar.open(subject, "Nothing was watched.");
+        try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED_STORE_COMMAND.say());
                 WarnSound sound = WarnSound.of(!quiet && real, choices.volume())) {
             if (log.isPresent()) {
                 log.get().begin(Instant.now(), place, subject.place());
-                to.println("Kept minute by minute in " + log.get().path() + ". Ctrl-C ends it.");
+                to.println(BarsText.KEPT_MINUTE_BY_MINUTE_IN_CTRL.say(log.get().path()));
             }
             while (!stopped) {
                 Optional<List<SetInput>> heard = ear.listen();
@@ -175,7 +152,7 @@ final class StoreCommand implements Callable<Integer> {
             newLine(to);
             words.of(watch.record()).forEach(to::println);
             if (json) out().println(StoreLog.line(watch.record()).end());
-            if (!real) to.println("Nothing is kept: this was no probe of yours.");
+            if (!real) to.println(BarsText.NOTHING_IS_KEPT_THIS_WAS_NO.say());
             exit = Exit.DONE;
         } catch (IOException e) {
             throw notWritten(log.orElseThrow(), e);
@@ -225,7 +202,7 @@ final class StoreCommand implements Callable<Integer> {
             boolean waits = Screens.hasTerminal() && speed == null;
             CheckSubject practice =
                     QuietSubjects.practice(probe, PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty());
-            to.println("Practice: an invented place and probe; nothing is kept.");
+            to.println(BarsText.PRACTICE_AN_INVENTED_PLACE_AND_STORE_COMMAND.say());
             return practice;
         }
         Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
@@ -234,10 +211,7 @@ final class StoreCommand implements Callable<Integer> {
     }
 
     private static Refusal notWritten(StoreLog log, IOException e) {
-        return new Refusal(
-                Exit.FILE,
-                log.path() + " cannot be written (" + e.getMessage()
-                        + "). What was kept before stands. Make room, or check that you may write there.");
+        return new Refusal(Exit.FILE, BarsText.CANNOT_BE_WRITTEN_WHAT_WAS.say(log.path(), e.getMessage()));
     }
 
     private static String clock(Instant at) {

@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.CommandText;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.curves.input.Input;
@@ -62,12 +63,10 @@ final class TableImport {
         OffsetDateTime start = read.began()
                 .or(() -> said)
                 .orElseThrow(
-                        () -> refused(
-                                file,
-                                "says seconds, and not when they began. Nothing was taken in. Say it with --start 2026-01-31T10:15"));
+                        () -> refused(CommandText.SAYS_SECONDS_AND_NOT_WHEN_THEY.say(file)));
         if (read.bad() > 0 && !options.skipsBadRows()) {
             err.println(
-                    "Of " + file + " nothing was taken in. Mend these rows, or leave them out with --skip-bad-rows.");
+                    CommandText.OF_NOTHING_WAS_TAKEN_IN_MEND.say(file));
             return Exit.ANSWER_IS_NO;
         }
         try {
@@ -76,12 +75,12 @@ final class TableImport {
             throw new Refusal(Exit.FILE, e.getMessage());
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw refused(file, "was not read to its end.");
+            throw refused(CommandText.WAS_NOT_READ_TO_ITS_END.say(file));
         }
     }
 
-    private static Refusal refused(Path file, String why) {
-        return new Refusal(Exit.FILE, file + " " + why);
+    private static Refusal refused(String why) {
+        return new Refusal(Exit.FILE, why);
     }
 
     private Read read(Path file, Instant start, ZoneId zone) throws Refusal {
@@ -99,16 +98,13 @@ final class TableImport {
                 tell(problems);
                 Setup setup = Setups.ofTable(recipe, options.bowl(), name, tape.roles());
                 if (rows.stream().noneMatch(row -> hasReading(row, setup)))
-                    throw refused(
-                            file,
-                            "has no reading of the chocolate. Nothing was taken in. Look which column they are in, and name it with"
-                                    + " --temperature.");
+                    throw refused(CommandText.HAS_NO_READING_OF_THE.say(file));
                 return new Read(rows, tape.began(), problems.size(), setup);
             }
         } catch (MalformedInputException e) {
-            throw refused(file, "is not text in UTF-8. Nothing was taken in. Save it as CSV in UTF-8.");
+            throw refused(CommandText.IS_NOT_TEXT_IN_UTF_8.say(file));
         } catch (IOException e) {
-            throw refused(file, "cannot be read (" + e.getMessage() + "). Nothing was taken in.");
+            throw refused(CommandText.CANNOT_BE_READ_NOTHING_WAS.say(file, e.getMessage()));
         }
     }
 
@@ -120,8 +116,7 @@ final class TableImport {
         });
         return opened.orElseThrow(() -> new Refusal(
                 Exit.FILE,
-                problems.stream().map(Problem::toString).collect(Collectors.joining(System.lineSeparator()))
-                        + " Nothing was taken in. Columns may be named with --time and --temperature."));
+                CommandText.NOTHING_WAS_TAKEN_IN_COLUMNS.say(problems.stream().map(Problem::toString).collect(Collectors.joining(System.lineSeparator())))));
     }
 
     private static boolean hasReading(CsvRow row, Setup setup) {
@@ -132,7 +127,7 @@ final class TableImport {
 
     private void tell(List<Problem> problems) {
         problems.stream().limit(MOST_NAMED).forEach(err::println);
-        if (problems.size() > MOST_NAMED) err.println("… and " + (problems.size() - MOST_NAMED) + " more.");
+        if (problems.size() > MOST_NAMED) err.println(CommandText.AND_MORE.say((problems.size() - MOST_NAMED)));
     }
 
     private Exit keep(Path file, Read read, OffsetDateTime start, SessionFiles sessions, Path to)
@@ -140,7 +135,7 @@ final class TableImport {
         Instant began = start.toInstant();
         Optional<Path> here = isHere(sessions, began, read.setup().bowlProbe().place());
         if (here.isPresent()) {
-            out.println("Here already: " + SessionFiles.name(here.get()));
+            out.println(CommandText.HERE_ALREADY.say(SessionFiles.name(here.get())));
             return Exit.DONE;
         }
         Path home =
@@ -167,16 +162,13 @@ final class TableImport {
         journal.note(
                 began,
                 "table",
-                "Taken in from " + file.getFileName() + ": " + read.rows().size() + " rows, " + read.bad()
-                        + " of them not as they should be.");
+                CommandText.TAKEN_IN_FROM_ROWS_OF_THEM.say(file.getFileName(), read.rows().size(), read.bad()));
         loop.run();
         SessionSnapshot last = loop.snapshot();
         Setup inForce = last.setup();
         journal.summary(BatchFigures.of(inForce, last.tally(), began));
         journal.close();
-        out.println("Taken in: " + SessionFiles.name(home) + ", " + read.rows().size()
-                + " rows of a table. What was done stands in it only where it has a column event. See it with:"
-                + " monitor/run replay " + SessionFiles.name(home));
+        out.println(CommandText.TAKEN_IN_ROWS_OF_A_TABLE.say(SessionFiles.name(home), read.rows().size(), SessionFiles.name(home)));
         return read.bad() > 0 ? Exit.ANSWER_IS_NO : Exit.DONE;
     }
 

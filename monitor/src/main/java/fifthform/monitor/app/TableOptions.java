@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.texts.CommandText;
 import fifthform.curves.setup.Bowl;
 import fifthform.monitor.intake.CsvLayout;
 import fifthform.monitor.intake.CsvLayout.Scale;
@@ -73,14 +74,14 @@ final class TableOptions {
     Bowl bowl() throws Refusal {
         if (amountGrams != null && !(amountGrams >= 10 && amountGrams <= 20_000))
             throw new Refusal(
-                    Exit.NOT_UNDERSTOOD, "--amount was " + amountGrams + ". Nothing was taken in. Give 10 to 20000 g.");
+                    Exit.NOT_UNDERSTOOD, CommandText.AMOUNT_WAS_NOTHING_WAS_TAKEN.say(amountGrams));
         OptionalDouble grams = amountGrams == null ? OptionalDouble.empty() : OptionalDouble.of(amountGrams);
         return Setups.bowl(bowl == null ? Bowl.ANY.id() : bowl, grams);
     }
 
     CsvLayout layout(String text, ZoneId zone) throws Refusal {
         if (!scale.equals("c") && !scale.equals("f"))
-            throw new Refusal(Exit.NOT_UNDERSTOOD, "--scale was " + scale + ". Nothing was taken in. Say c or f.");
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.SCALE_WAS_NOTHING_WAS_TAKEN_IN.say(scale));
         Scale named = scale.equals("f") ? Scale.FAHRENHEIT : Scale.CELSIUS;
         return CsvLayout.of(text, zone)
                 .with(
@@ -105,8 +106,7 @@ final class TableOptions {
         } catch (DateTimeException e) {
             throw new Refusal(
                     Exit.NOT_UNDERSTOOD,
-                    "--start was " + start + ". Nothing was taken in. Write date and time, for example"
-                            + " 2026-01-31T10:15 or 2026-01-31T10:15:00+01:00.");
+                    CommandText.START_WAS_NOTHING_WAS_TAKEN_IN.say(start));
         }
     }
 }

@@ -7,6 +7,7 @@ import fifthform.curves.recipe.WorkedTargets;
 import fifthform.curves.recipe.WorkedTargets.Worked;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.texts.LearnText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,14 +31,16 @@ final class TargetLines {
         List<String> lines = new ArrayList<>();
         if (worked.isEmpty()) return lines;
         lines.add("");
-        lines.add("# Where sources, and the rule for milk fat (good to 40 %), disagree for such a composition:");
+        lines.add(LearnText.WHERE_SOURCES_AND_THE_RULE_FOR.say());
         for (Worked target : worked.get().targets()) {
             target.band()
-                    .ifPresent(band -> lines.add("#   " + target.target().word() + ": "
-                            + Decimal.of(band.lowCelsius(), 1) + " to " + Decimal.of(band.highCelsius(), 1) + " C"));
+                    .ifPresent(band -> lines.add(LearnText.TO_C.say(
+                            target.target().word(),
+                            Decimal.of(band.lowCelsius(), 1),
+                            Decimal.of(band.highCelsius(), 1))));
         }
         if (!why) return lines;
-        lines.add("# Why:");
+        lines.add(LearnText.WHY.say());
         for (Worked target : worked.get().targets()) {
             lines.add("#   " + target.target().word() + ": " + target.why());
             lines.add("#     " + target.source());

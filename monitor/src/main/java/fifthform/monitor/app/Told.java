@@ -8,6 +8,7 @@ import fifthform.monitor.session.SessionRecord;
 import fifthform.monitor.store.Entry;
 import fifthform.monitor.store.EventCodec;
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.LiveText;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.time.Instant;
@@ -67,14 +68,14 @@ final class Told implements SessionRecord {
         List<String> before = crystals(then);
         List<String> today = crystals(now);
         if (before.isEmpty() && today.isEmpty()) return List.of();
-        String first = "Of the crystals, told then: " + joined(before);
+        String first = LiveText.OF_THE_CRYSTALS_TOLD_THEN.say(joined(before));
         return before.equals(today)
-                ? List.of(first + "; computed now: the same.")
-                : List.of(first + ".", "Of the crystals, computed now: " + joined(today) + ".");
+                ? List.of(LiveText.COMPUTED_NOW_THE_SAME.say(first))
+                : List.of(first + ".", LiveText.OF_THE_CRYSTALS_COMPUTED_NOW.say(joined(today)));
     }
 
     private static String joined(List<String> words) {
-        return words.isEmpty() ? "nothing" : String.join(", ", words);
+        return words.isEmpty() ? LiveText.NOTHING.say() : String.join(", ", words);
     }
 
     private List<String> crystals(List<String> events) {
@@ -85,10 +86,10 @@ final class Told implements SessionRecord {
                 Event event = codec.read(line);
                 String at = Spans.words(Duration.between(start, event.at()));
                 if (event instanceof Event.SeedJudged judged)
-                    words.add(judged.word().word() + (judged.thick() ? ", thick" : "") + " at " + at);
-                if (event instanceof Event.SeedLost) words.add("seed lost at " + at);
+                    words.add(LiveText.AT.say(judged.word().word() + (judged.thick() ? LiveText.THICK.say() : ""), at));
+                if (event instanceof Event.SeedLost) words.add(LiveText.SEED_LOST_AT.say(at));
             } catch (UnreadableJson newer) {
-                words.add("something that only a newer program understands");
+                words.add(LiveText.SOMETHING_THAT_ONLY_A_NEWER.say());
             }
         }
         return words;
@@ -97,17 +98,15 @@ final class Told implements SessionRecord {
     /** Says whether all is as it was, and if not, where it first differs. */
     void report(PrintWriter out) {
         if (!differs()) {
-            out.println("Told then and computed now: the same " + then.size() + " events, to the byte.");
+            out.println(LiveText.TOLD_THEN_AND_COMPUTED_NOW_THE.say(then.size()));
             if (then.size() < now.size())
-                out.println("It was cut off while its last input was under way; that had not been told yet: "
-                        + now.subList(then.size(), now.size()));
+                out.println(LiveText.IT_WAS_CUT_OFF_WHILE_ITS.say(now.subList(then.size(), now.size())));
             return;
         }
         int i = 0;
         while (i < then.size() && i < now.size() && then.get(i).equals(now.get(i))) i++;
-        out.println("Told then and computed now differ from event " + (i + 1) + " on (" + then.size() + " then, "
-                + now.size() + " now):");
-        out.println("  then " + (i < then.size() ? then.get(i) : "nothing"));
-        out.println("  now  " + (i < now.size() ? now.get(i) : "nothing"));
+        out.println(LiveText.TOLD_THEN_AND_COMPUTED_NOW.say(i + 1, then.size(), now.size()));
+        out.println(LiveText.THEN.say(i < then.size() ? then.get(i) : LiveText.NOTHING.say()));
+        out.println(LiveText.NOW_TOLD.say(i < now.size() ? now.get(i) : LiveText.NOTHING.say()));
     }
 }

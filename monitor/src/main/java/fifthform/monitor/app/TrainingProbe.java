@@ -73,7 +73,7 @@ final class TrainingProbe implements ProbeChoice {
 
     @Override
     public String notice() {
-        return Notices.TRAINING;
+        return Notices.ofTraining();
     }
 
     @Override

@@ -19,6 +19,7 @@ import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.LiveText;
 import fifthform.monitor.view.FxStart;
 import fifthform.monitor.view.WatchWindow.Windows;
 import java.io.IOException;
@@ -35,19 +36,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The main job. */
-@Command(
-        name = "watch",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Watches a batch live, says what to do, and records everything.",
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run watch --probe practice",
-            "  monitor/run watch --probe /dev/ttyUSB0 --chocolate milk --bowl steel --amount 800",
-            "  monitor/run watch --probe /dev/ttyUSB0 --again last",
-            "  monitor/run watch --probe /dev/ttyUSB0 --join work --hold 60m --warm-by air"
-        })
+@Command(name = "watch", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class WatchCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -58,22 +47,19 @@ final class WatchCommand implements Callable<Integer> {
     @Mixin
     private BatchOptions batch;
 
-    @Option(names = "--screen", description = "window, terminal, lines or none; otherwise the best there is")
+    @Option(names = "--screen")
     private ScreenChoice screen;
 
-    @Option(names = "--record", paramLabel = "DIR", description = "keep sessions here instead of in the data folder")
+    @Option(names = "--record", paramLabel = "DIR")
     private Path record;
 
-    @Option(
-            names = "--far",
-            description =
-                    "a further window for a far display: what to do, how warm, the ladder; on a second screen, if any")
+    @Option(names = "--far")
     private boolean far;
 
-    @Option(names = "--bytes", description = "keep the raw bytes beside the session")
+    @Option(names = "--bytes")
     private boolean bytes;
 
-    @Option(names = "--go-on", description = "go on with the batch that was cut off, if it was within two hours")
+    @Option(names = "--go-on")
     private boolean goOn;
 
     @Spec
@@ -142,8 +128,7 @@ final class WatchCommand implements Callable<Integer> {
             file.change(now -> now.withLastProbe(probe.place())
                     .withLastChocolate(setup.recipe().id()));
         } catch (IOException e) {
-            err().println("Port, adapter and chocolate could not be remembered: " + e.getMessage()
-                    + ". The session is kept all the same.");
+            err().println(LiveText.PORT_ADAPTER_AND_CHOCOLATE.say(e.getMessage()));
         }
     }
 
@@ -156,8 +141,7 @@ final class WatchCommand implements Callable<Integer> {
             new AdapterMemory(adapters)
                     .remember(real, OptionalDouble.of(Decimal.rounded(lag.get().seconds())));
         } catch (IOException e) {
-            err().println("The lag of the probe's tip could not be remembered: " + e.getMessage()
-                    + ". It is measured again at the next dip.");
+            err().println(LiveText.THE_LAG_OF_THE_PROBES_TIP.say(e.getMessage()));
         }
     }
 

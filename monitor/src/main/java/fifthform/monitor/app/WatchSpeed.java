@@ -1,6 +1,7 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.practice.PracticePace;
+import fifthform.monitor.texts.LiveText;
 import java.util.OptionalDouble;
 
 /** What {@code --speed} says. */
@@ -17,8 +18,7 @@ record WatchSpeed(OptionalDouble factor, boolean asFastAsPossible) {
         } catch (NumberFormatException notANumber) {
             // Said below, together with a number out of range.
         }
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD, "--speed was " + text + ". Nothing was done. Give a number from 1 to 60, or max.");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, LiveText.SPEED_WAS_NOTHING_WAS_DONE.say(text));
     }
 
     /** What practice does where a cue has to be read: goes slowly, unless it is to go as fast as it can. */

@@ -257,7 +257,7 @@ final class Watching {
             keys.accept(key);
         } catch (RuntimeException fault) {
             keys.stumbled(key);
-            put(new Noted(intake.instant(), "fault at key " + key.id() + ": " + fault));
+            put(new Noted(intake.instant(), LiveText.FAULT_AT_KEY.say(key.id(), fault)));
         }
     }
 
@@ -266,11 +266,12 @@ final class Watching {
         List<Mark> marks = new ArrayList<>();
         wiring.training().ifPresent(t -> marks.add(new Mark(t.hands().words(), true)));
         if (setup.origin() == Origin.SIMULATED) marks.add(new Mark("×" + Math.round(clock.speed()), true));
-        marks.add(new Mark(sound ? "sound" : speaker.state().words(), sound));
+        marks.add(new Mark(sound ? LiveText.SOUND_MARK.say() : speaker.state().words(), sound));
         boolean unheard =
                 choices.settings().hearing().filter(hearing -> !hearing.heard()).isPresent();
-        if (sound && unheard) marks.add(new Mark("sound not heard at the stove", false));
-        String row = choices.keys().fill(wiring.training().isPresent() ? TRAINING_KEYS : KEYS);
+        if (sound && unheard) marks.add(new Mark(LiveText.SOUND_NOT_HEARD_AT_THE_STOVE.say(), false));
+        String row = choices.keys()
+                .fill((wiring.training().isPresent() ? LiveText.KEYS_OF_TRAINING : LiveText.KEYS_OF_WATCH).say());
         return new Look(
                 units,
                 zone,
@@ -291,14 +292,6 @@ final class Watching {
                 .map(trouble -> trouble.place() + ": " + trouble.getMessage() + " " + trouble.whatToDo())
                 .findFirst();
     }
-
-    private static final String TRAINING_KEYS = "<step-done> do the step · <bowl-moved> bowl on or off · <cold-water>"
-            + " cold water · <stir> stir · <seed> seed · <dry> dry · <probe-out> probe · <undo> undo · <why> why · <seen>"
-            + " seen · <quit> <quit> end";
-
-    private static final String KEYS =
-            "<seen> seen · <step-done> done · <bowl-moved> bowl · <probe-out> probe · <other>"
-                    + " other · <why> why · <help> help · <quit> <quit> stop";
 
     private static Duration elapsed(SessionSnapshot snapshot) {
         return Duration.between(snapshot.state().started(), snapshot.state().at());

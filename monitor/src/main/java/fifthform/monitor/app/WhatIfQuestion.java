@@ -4,6 +4,7 @@ import fifthform.curves.whatif.Change;
 import fifthform.curves.whatif.Change.BathShifted;
 import fifthform.curves.whatif.Change.LiftMoved;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CommandText;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -44,11 +45,7 @@ record WhatIfQuestion(What what, double by) {
     }
 
     private static Refusal refused(String text) {
-        return new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                "--what-if was " + text
-                        + ". Nothing was done. Say lift=-10s for a lift ten seconds earlier, lift=+10s for"
-                        + " one later (120 s at most), or bath=-5 for water five degrees cooler (15 °C at most).");
+        return new Refusal(Exit.NOT_UNDERSTOOD, CommandText.WHAT_IF_WAS_NOTHING_WAS_DONE.say(text));
     }
 
     /** The same of the lift with this number. */

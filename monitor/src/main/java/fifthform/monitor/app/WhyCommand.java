@@ -13,6 +13,7 @@ import fifthform.monitor.model.CauseWords;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.BarsText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -35,15 +36,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Why bars came out as they did. */
-@Command(
-        name = "why",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Says why the bars of a batch came out as they did, from what you saw and from the batch's own curve and logs.",
-            "What only you can know it asks, one question at a time and no more than it needs."
-        },
-        footer = {"", "Examples:", "  monitor/run why last", "  monitor/run why last --yes water --no freezer --json"})
+@Command(name = "why", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class WhyCommand implements Callable<Integer> {
     private static final int MOST_QUESTIONS = 6;
     private static final String PREFIX = "said-";
@@ -51,26 +44,22 @@ final class WhyCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "SESSION", description = "a session file, its name in the data folder, or last")
+    @Parameters(paramLabel = "SESSION")
     private String name;
 
-    @Option(
-            names = "--yes",
-            paramLabel = "WORD",
-            split = ",",
-            description = "this was so: water, old-stock, unstirred, …")
+    @Option(names = "--yes", paramLabel = "WORD", split = ",")
     private List<String> yes = new ArrayList<>();
 
-    @Option(names = "--no", paramLabel = "WORD", split = ",", description = "this was not so; the same words")
+    @Option(names = "--no", paramLabel = "WORD", split = ",")
     private List<String> no = new ArrayList<>();
 
-    @Option(names = "--ask", description = "ask, also where there is no terminal")
+    @Option(names = "--ask")
     private boolean ask;
 
-    @Option(names = "--dont-ask", description = "answer from what is known")
+    @Option(names = "--dont-ask")
     private boolean dontAsk;
 
-    @Option(names = "--json", description = "answer as one JSON line")
+    @Option(names = "--json")
     private boolean json;
 
     @Spec
@@ -104,10 +93,8 @@ final class WhyCommand implements Callable<Integer> {
             out().println("monitor/run look " + session.header().session());
         diagnosis
                 .question()
-                .ifPresent(clue -> out().println("It would help to know: "
-                        + FaultBook.PACKED.of(clue).question() + " Say --yes " + option(clue) + " or --no "
-                        + option(clue)
-                        + "."));
+                .ifPresent(clue -> out().println(BarsText.IT_WOULD_HELP_TO_KNOW_SAY.say(
+                        FaultBook.PACKED.of(clue).question(), option(clue), option(clue))));
         return Exit.DONE.code();
     }
 
@@ -122,7 +109,7 @@ final class WhyCommand implements Callable<Integer> {
         Clues known = clues;
         for (int i = 0; i < MOST_QUESTIONS && diagnosis.question().isPresent(); i++) {
             Clue clue = diagnosis.question().get();
-            if (i == 0) to.println("Y yes, N no, Enter where you do not know, Q no more questions.");
+            if (i == 0) to.println(BarsText.Y_YES_N_NO_ENTER_WHERE.say());
             to.println(FaultBook.PACKED.of(clue).question());
             Optional<String> answer = answer(in, to);
             if (answer.isEmpty()) break;
@@ -149,11 +136,10 @@ final class WhyCommand implements Callable<Integer> {
                 String said = line.strip().toLowerCase(Locale.ROOT);
                 if (said.startsWith("q")) return Optional.empty();
                 if (said.isEmpty() || said.startsWith("y") || said.startsWith("n")) return Optional.of(said);
-                to.println("  Y, N, Enter or Q.");
+                to.println(BarsText.Y_N_ENTER_OR_Q.say());
             }
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE, "Your answers cannot be read (" + e.getMessage() + "). Use --yes and --no instead.");
+            throw new Refusal(Exit.FILE, BarsText.YOUR_ANSWERS_CANNOT_BE_READ.say(e.getMessage()));
         }
     }
 
@@ -161,10 +147,7 @@ final class WhyCommand implements Callable<Integer> {
         try {
             marks.add(Instant.now(), clue, so);
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    marks.path() + " cannot be written (" + e.getMessage()
-                            + "). This answer was not kept. Check that it is a file and that you may write there.");
+            throw new Refusal(Exit.FILE, BarsText.CANNOT_BE_WRITTEN_THIS_ANSWER.say(marks.path(), e.getMessage()));
         }
     }
 
@@ -176,8 +159,7 @@ final class WhyCommand implements Callable<Integer> {
                 .filter(clue -> clue.from() == Clue.From.MAKER)
                 .map(WhyCommand::option)
                 .collect(Collectors.joining(", "));
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD, option + " was \"" + said + "\". Nothing was done. Say one of: " + words + ".");
+        throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.WAS_NOTHING_WAS_DONE_SAY_ONE.say(option, said, words));
     }
 
     private static String option(Clue clue) {

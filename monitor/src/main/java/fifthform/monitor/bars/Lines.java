@@ -3,6 +3,7 @@ package fifthform.monitor.bars;
 import fifthform.curves.check.Problem;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.BarsText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,8 +29,8 @@ final class Lines {
         } catch (IOException e) {
             problems.add(new Problem(
                     file.toString(),
-                    "It cannot be read (" + e.getMessage() + ").",
-                    "Check that it is a file and that you may read it."));
+                    BarsText.IT_CANNOT_BE_READ.say(e.getMessage()),
+                    BarsText.CHECK_THAT_IT_IS_A_FILE.say()));
             return;
         }
         for (int i = 0; i < lines.size(); i++) {
@@ -38,9 +39,9 @@ final class Lines {
                 taking.take(JsonObject.parse(lines.get(i)));
             } catch (UnreadableJson | RuntimeException e) {
                 problems.add(new Problem(
-                        file + ", line " + (i + 1),
-                        "This line cannot be read (" + e.getMessage() + ") and is passed over.",
-                        "The line stays as it is; the others count."));
+                        BarsText.FILE_AND_LINE.say(file, i + 1),
+                        BarsText.THIS_LINE_CANNOT_BE_READ_AND.say(e.getMessage()),
+                        BarsText.THE_LINE_STAYS_AS_IT_IS.say()));
             }
         }
     }

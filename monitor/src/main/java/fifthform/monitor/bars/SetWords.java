@@ -6,6 +6,7 @@ import fifthform.curves.setting.SetEvent;
 import fifthform.curves.setting.SetPlan;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.BarsText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,51 +26,41 @@ public final class SetWords {
         List<String> lines = new ArrayList<>();
         lines.add(
                 switch (plan.place()) {
-                    case ROOM ->
-                        "In the room, 18 to 20 °C, out of the sun and off the stack "
-                                + source("common practice, no source");
-                    case COOL ->
-                        "In a cool place, 12 to 16 °C with moving air, moulds apart "
-                                + source("supplier's page, read: 2 h or more for filled moulds");
-                    case FRIDGE ->
-                        "In the fridge, 8 to 12 °C, for 10 to 20 min once the edges have lost their gloss, then in the"
-                                + " room " + source("common practice, no source");
+                    case ROOM -> BarsText.IN_THE_ROOM_18_TO_20.say(source(BarsText.COMMON_PRACTICE_NO_SOURCE.say()));
+                    case COOL -> BarsText.IN_A_COOL_PLACE_12_TO.say(source(BarsText.SUPPLIERS_PAGE_READ_2_H_OR.say()));
+                    case FRIDGE -> BarsText.IN_THE_FRIDGE_8_TO_12.say(source(BarsText.COMMON_PRACTICE_NO_SOURCE.say()));
                 });
         if (!plan.place().range().contains(plan.placeCelsius())) {
-            lines.add("It is " + units.withUnit(plan.placeCelsius()) + " there, which is "
-                    + (plan.placeCelsius() > plan.place().range().highCelsius() ? "warmer" : "colder") + " than that.");
+            lines.add(BarsText.IT_IS_THERE_WHICH_IS_THAN.say(
+                    units.withUnit(plan.placeCelsius()),
+                    plan.placeCelsius() > plan.place().range().highCelsius()
+                            ? BarsText.WARMER.say()
+                            : BarsText.COLDER.say()));
         }
         lines.add(plan.toSet()
-                .map(t -> "By heat alone bars of " + Units.format("%.0f", plan.millimetres()) + " mm set in about "
-                        + Spans.words(rounded(t)) + " (reckoned, not measured). Look after "
-                        + Spans.words(rounded(plan.look())) + "; leave them no longer than "
-                        + Spans.words(rounded(plan.longest())) + ".")
-                .orElse("At " + units.withUnit(plan.placeCelsius())
-                        + " they do not set: the heat of setting cannot leave. Find a cooler place."));
-        lines.add(
-                "They are ready when they pull away from the mould all over: no dark, wet-looking patches seen through"
-                        + " it. Do not twist the mould.");
-        lines.add(
-                plan.air()
-                        .map(a -> out(plan, a))
-                        .orElse(
-                                "Say --room and --humidity, and the dew point tells whether water comes onto them when they come out."));
+                .map(t -> BarsText.BY_HEAT_ALONE_BARS_OF_MM.say(
+                        Units.format("%.0f", plan.millimetres()),
+                        Spans.words(rounded(t)),
+                        Spans.words(rounded(plan.look())),
+                        Spans.words(rounded(plan.longest()))))
+                .orElse(BarsText.AT_THEY_DO_NOT_SET_THE.say(units.withUnit(plan.placeCelsius()))));
+        lines.add(BarsText.THEY_ARE_READY_WHEN_THEY_PULL.say());
+        lines.add(plan.air().map(a -> out(plan, a)).orElse(BarsText.SAY_ROOM_AND_HUMIDITY_AND_THE.say()));
         return lines;
     }
 
     private String out(SetPlan plan, Condensation air) {
-        String dew = "The dew point of your room is " + units.withUnit(air.dewCelsius()) + ". ";
+        String dew = BarsText.THE_DEW_POINT_OF_YOUR_ROOM.say(units.withUnit(air.dewCelsius()));
         if (!air.wets(plan.placeCelsius())) {
-            return dew + "At " + units.withUnit(plan.placeCelsius()) + " no water comes onto them.";
+            return BarsText.AT_NO_WATER_COMES_ONTO_THEM.say(dew, units.withUnit(plan.placeCelsius()));
         }
-        return dew + "Below " + units.withUnit(air.safeCelsius()) + " water comes onto bars, and dries to sugar bloom: "
-                + closed(air.closedFor(plan.placeCelsius(), plan.millimetres()));
+        return BarsText.BELOW_WATER_COMES_ONTO_BARS.say(
+                dew, units.withUnit(air.safeCelsius()), closed(air.closedFor(plan.placeCelsius(), plan.millimetres())));
     }
 
     private String closed(Optional<Duration> time) {
-        return time.map(t -> "take them out in a closed bag or box and leave it closed for about "
-                        + Spans.words(rounded(t)) + " (reckoned).")
-                .orElse("in this air they may never be opened cold. Dry the room first.");
+        return time.map(t -> BarsText.TAKE_THEM_OUT_IN_A_CLOSED.say(Spans.words(rounded(t))))
+                .orElse(BarsText.IN_THIS_AIR_THEY_MAY_NEVER.say());
     }
 
     private static Duration rounded(Duration time) {
@@ -85,38 +76,31 @@ public final class SetWords {
         String celsius =
                 event.celsius().isPresent() ? units.withUnit(event.celsius().getAsDouble()) : "";
         return switch (event.kind()) {
-            case BEGUN -> "They are in. Nothing to do until it says so.";
-            case TOO_WARM ->
-                "It has been above 24 °C for a quarter of an hour, now " + celsius
-                        + ": the heat of setting stays in the core. Move them to a cooler place, apart, with moving air.";
-            case TOO_COLD ->
-                "It is " + celsius
-                        + " in the first ten minutes: below 8 °C other forms set first. Move them to 10 to 16 °C.";
-            case TOO_FAST -> "It falls faster than 3 °C a minute. Move them to a milder place.";
-            case LOOK ->
-                "Look now, after " + minutes(event)
-                        + ": do they pull away all over? If so, press Enter. If dark patches are left, wait.";
+            case BEGUN -> BarsText.THEY_ARE_IN_NOTHING_TO_DO.say();
+            case TOO_WARM -> BarsText.IT_HAS_BEEN_ABOVE_24_C.say(celsius);
+            case TOO_COLD -> BarsText.IT_IS_IN_THE_FIRST_TEN.say(celsius);
+            case TOO_FAST -> BarsText.IT_FALLS_FASTER_THAN_3_C.say();
+            case LOOK -> BarsText.LOOK_NOW_AFTER_DO_THEY_PULL.say(minutes(event));
             case COME_OUT ->
                 plan.place() == CoolingPlace.FRIDGE
-                        ? "Long enough for a fridge, " + minutes(event) + ": take them out, closed."
-                        : "Long enough, " + minutes(event) + ": longer does no more good here.";
-            case PULLS_AWAY -> "They pull away. Take them out, and press Enter again when they are out.";
+                        ? BarsText.LONG_ENOUGH_FOR_A_FRIDGE_TAKE.say(minutes(event))
+                        : BarsText.LONG_ENOUGH_LONGER_DOES_NO.say(minutes(event));
+            case PULLS_AWAY -> BarsText.THEY_PULL_AWAY_TAKE_THEM_OUT.say();
             case KEEP_CLOSED ->
-                "They come out at " + celsius + ", and water comes onto them below "
-                        + units.withUnit(event.limitCelsius().orElse(Double.NaN)) + ". Leave them closed: "
-                        + event.time()
-                                .map(t -> "about " + Spans.words(rounded(t)) + ".")
-                                .orElse("this air is too damp to open them at all while they are cold.");
-            case MAYBE_WET ->
-                "They come out at " + celsius
-                        + ". The humidity was not said, so leave them closed until they are as warm" + " as the room.";
-            case MAY_OPEN -> "They may be opened: no water comes onto them any more.";
-            case SILENT -> "No reading for a minute. Look at the plug; what was read is kept.";
-            case READS_AGAIN -> "It reads again, " + celsius + ".";
+                BarsText.THEY_COME_OUT_AT_AND_WATER.say(
+                        celsius,
+                        units.withUnit(event.limitCelsius().orElse(Double.NaN)),
+                        event.time()
+                                .map(t -> BarsText.ABOUT.say(Spans.words(rounded(t))))
+                                .orElse(BarsText.THIS_AIR_IS_TOO_DAMP_TO.say()));
+            case MAYBE_WET -> BarsText.THEY_COME_OUT_AT_THE_HUMIDITY.say(celsius);
+            case MAY_OPEN -> BarsText.THEY_MAY_BE_OPENED_NO_WATER.say();
+            case SILENT -> BarsText.NO_READING_FOR_A_MINUTE_LOOK.say();
+            case READS_AGAIN -> BarsText.IT_READS_AGAIN.say(celsius);
         };
     }
 
     private static String minutes(SetEvent event) {
-        return event.time().map(t -> Spans.words(rounded(t))).orElse("a while");
+        return event.time().map(t -> Spans.words(rounded(t))).orElse(BarsText.A_WHILE.say());
     }
 }

@@ -4,6 +4,7 @@ import fifthform.curves.setting.StoreEvent;
 import fifthform.curves.setting.StoreRecord;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.BarsText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,42 +24,46 @@ public final class StoreWords {
         String celsius = Double.isNaN(figure) ? "" : units.withUnit(figure);
         return switch (event.kind()) {
             case NEARLY_WARM ->
-                "It is " + celsius + ", and bars bloom above " + units.plain(24) + " " + units.symbol() + ". "
-                        + event.time()
-                                .map(t -> "If it climbs as in the last hour, that is in about " + Spans.words(t) + ". ")
-                                .orElse("")
-                        + "Carry them to a cooler place.";
-            case WARM -> "It is " + celsius + ": bars bloom at this. Carry them to a cooler place.";
-            case MELTING -> "It is " + celsius + ": the good crystals themselves begin to melt.";
-            case COOL_AGAIN -> "Cool again, " + celsius + ".";
-            case SWINGS ->
-                "Within a day it swung by " + units.difference(figure) + "; more than " + units.difference(3)
-                        + " makes bloom in time. A box in a box evens it out.";
-            case COLD ->
-                "It is " + celsius
-                        + ": what is taken out of here gets wet. Keep bars closed until they are as warm as the room.";
-            case SILENT -> "No reading for ten minutes. Look at the plug; what was read is kept.";
-            case READS_AGAIN -> "It reads again, " + celsius + ".";
+                BarsText.IT_IS_AND_BARS_BLOOM_ABOVE.say(
+                        celsius,
+                        units.plain(24),
+                        units.symbol(),
+                        event.time()
+                                .map(t -> BarsText.IF_IT_CLIMBS_AS_IN_THE.say(Spans.words(t)))
+                                .orElse(""));
+            case WARM -> BarsText.IT_IS_BARS_BLOOM_AT_THIS.say(celsius);
+            case MELTING -> BarsText.IT_IS_THE_GOOD_CRYSTALS.say(celsius);
+            case COOL_AGAIN -> BarsText.COOL_AGAIN.say(celsius);
+            case SWINGS -> BarsText.WITHIN_A_DAY_IT_SWUNG_BY.say(units.difference(figure), units.difference(3));
+            case COLD -> BarsText.IT_IS_WHAT_IS_TAKEN_OUT.say(celsius);
+            case SILENT -> BarsText.NO_READING_FOR_TEN_MINUTES.say();
+            case READS_AGAIN -> BarsText.IT_READS_AGAIN_STORE_WORDS.say(celsius);
         };
     }
 
     /** The figures. */
     public List<String> of(StoreRecord record) {
-        if (record.isEmpty()) return List.of("Nothing was read yet.");
+        if (record.isEmpty()) return List.of(BarsText.NOTHING_WAS_READ_YET.say());
         List<String> lines = new ArrayList<>();
-        lines.add("Watched for " + Spans.words(record.watched()) + ": " + units.oneDecimal(record.lowestCelsius())
-                + " to " + units.withUnit(record.highestCelsius()) + ", within a day by "
-                + units.difference(record.largestSwingKelvin()) + " at most.");
-        lines.add(
-                "Above " + units.plain(20) + " " + units.symbol() + ": " + hours(record.aboveRecommended()) + "; above "
-                        + units.plain(24) + ": " + hours(record.aboveLimit()) + "; above " + units.plain(28) + ": "
-                        + hours(record.melting()) + ".");
+        lines.add(BarsText.WATCHED_FOR_TO_WITHIN_A_DAY.say(
+                Spans.words(record.watched()),
+                units.oneDecimal(record.lowestCelsius()),
+                units.withUnit(record.highestCelsius()),
+                units.difference(record.largestSwingKelvin())));
+        lines.add(BarsText.ABOVE_ABOVE_ABOVE.say(
+                units.plain(20),
+                units.symbol(),
+                hours(record.aboveRecommended()),
+                units.plain(24),
+                hours(record.aboveLimit()),
+                units.plain(28),
+                hours(record.melting())));
         if (record.unread().compareTo(Duration.ofMinutes(10)) > 0)
-            lines.add("For " + Spans.words(record.unread()) + " between readings nothing is known.");
+            lines.add(BarsText.FOR_BETWEEN_READINGS_NOTHING.say(Spans.words(record.unread())));
         return lines;
     }
 
     private static String hours(Duration time) {
-        return time.isZero() ? "never" : Spans.words(time);
+        return time.isZero() ? BarsText.NEVER.say() : Spans.words(time);
     }
 }

@@ -8,6 +8,7 @@ import fifthform.curves.fault.FaultBook;
 import fifthform.curves.fault.Suspect;
 import fifthform.curves.review.Cause;
 import fifthform.monitor.model.CauseWords;
+import fifthform.monitor.texts.BarsText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -38,18 +39,15 @@ public final class WhyWords {
         List<String> lines = new ArrayList<>();
         lines.add(heading(diagnosis));
         if (diagnosis.word() == Diagnosis.Word.WEAK) {
-            lines.add("If you see it again, think of: "
-                    + diagnosis.suspects().stream()
-                            .limit(SUSPECTS)
-                            .map(s -> book.of(s.fault()).name())
-                            .collect(Collectors.joining("; "))
-                    + ".");
+            lines.add(BarsText.IF_YOU_SEE_IT_AGAIN_THINK.say(diagnosis.suspects().stream()
+                    .limit(SUSPECTS)
+                    .map(s -> book.of(s.fault()).name())
+                    .collect(Collectors.joining("; "))));
         }
         boolean tells = diagnosis.word() == Diagnosis.Word.LIKELY || diagnosis.word() == Diagnosis.Word.OPEN;
         if (!tells) {
             if (diagnosis.word() == Diagnosis.Word.BARS_ARE_GOOD && !faults.isEmpty())
-                lines.add("The curve was not in order all the same (" + causes.what(faults.get(0))
-                        + "), and the bars bore it.");
+                lines.add(BarsText.THE_CURVE_WAS_NOT_IN_ORDER.say(causes.what(faults.get(0))));
             return lines;
         }
         int told = 0;
@@ -59,20 +57,18 @@ public final class WhyWords {
             told++;
             lines.addAll(suspect(told, suspect, faults));
         }
-        lines.add("Weighed by rules and figures of our own, which nobody has measured; prove a sample next time.");
+        lines.add(BarsText.WEIGHED_BY_RULES_AND_FIGURES.say());
         return lines;
     }
 
     private static String heading(Diagnosis diagnosis) {
         return switch (diagnosis.word()) {
-            case NOT_LOOKED -> "Nobody has looked at these bars yet, so there is nothing to explain. Begin with: look";
-            case BARS_ARE_GOOD -> "These bars are good, as far as you looked: no cause is looked for.";
-            case WEAK -> "One weak sign, which good bars have as well: no cause is named.";
-            case NOT_FOR_EATING ->
-                "What is fuzzy on a bar is no bloom: throw the whole batch away and do not taste it. Wash and dry moulds"
-                        + " and tools, and see SAFETY.md.";
-            case LIKELY -> "Most likely:";
-            case OPEN -> "Open: these are possible, and none stands out.";
+            case NOT_LOOKED -> BarsText.NOBODY_HAS_LOOKED_AT_THESE.say();
+            case BARS_ARE_GOOD -> BarsText.THESE_BARS_ARE_GOOD_AS_FAR.say();
+            case WEAK -> BarsText.ONE_WEAK_SIGN_WHICH_GOOD_BARS.say();
+            case NOT_FOR_EATING -> BarsText.WHAT_IS_FUZZY_ON_A_BAR.say();
+            case LIKELY -> BarsText.MOST_LIKELY.say();
+            case OPEN -> BarsText.OPEN_THESE_ARE_POSSIBLE_AND.say();
         };
     }
 
@@ -80,30 +76,30 @@ public final class WhyWords {
         FaultBook.Entry entry = book.of(suspect.fault());
         List<String> lines = new ArrayList<>();
         lines.add(place + ". " + capital(entry.name()) + " (" + odds(suspect.share()) + ")");
-        if (!suspect.supports().isEmpty()) lines.add("   for: " + reasons(suspect.supports(), faults));
-        if (!suspect.opposes().isEmpty()) lines.add("   against: " + reasons(suspect.opposes(), faults));
-        lines.add("   next time: " + entry.next());
-        lines.add("   these bars: " + entry.bars());
+        if (!suspect.supports().isEmpty()) lines.add(BarsText.FOR_IT.say(reasons(suspect.supports(), faults)));
+        if (!suspect.opposes().isEmpty()) lines.add(BarsText.AGAINST_IT.say(reasons(suspect.opposes(), faults)));
+        lines.add(BarsText.NEXT_TIME.say(entry.next()));
+        lines.add(BarsText.THESE_BARS.say(entry.bars()));
         caution(suspect.fault()).ifPresent(words -> lines.add("   " + words));
         return lines;
     }
 
     private static Optional<String> caution(Fault fault) {
         return switch (fault) {
-            case WATER -> Optional.of("Steam and hot water scald: lift the bowl away from you, far edge first.");
-            case CONDENSATION -> Optional.of("If anything fuzzy grows on them, throw them away and do not taste it.");
+            case WATER -> Optional.of(BarsText.STEAM_AND_HOT_WATER_SCALD_LIFT.say());
+            case CONDENSATION -> Optional.of(BarsText.IF_ANYTHING_FUZZY_GROWS_ON.say());
             case COOLED_TOO_LITTLE, OVERSHOT, NOT_STIRRED, NOT_MELTED, OVER_TEMPERED, PROBE_WRONG, SEED_POOR, OIL ->
-                Optional.of("What is in them stays in them, allergens too: label them as before.");
+                Optional.of(BarsText.WHAT_IS_IN_THEM_STAYS_IN.say());
             default -> Optional.empty();
         };
     }
 
     /** In words: the figures rest on chances that nobody has counted. */
     public static String odds(double share) {
-        if (share >= 0.9) return "very likely";
-        if (share >= 0.6) return "likely";
-        if (share >= 0.3) return "possible";
-        return "less likely";
+        if (share >= 0.9) return BarsText.VERY_LIKELY.say();
+        if (share >= 0.6) return BarsText.LIKELY.say();
+        if (share >= 0.3) return BarsText.POSSIBLE.say();
+        return BarsText.LESS_LIKELY.say();
     }
 
     private String reasons(List<Suspect.Evidence> evidence, List<Cause> faults) {

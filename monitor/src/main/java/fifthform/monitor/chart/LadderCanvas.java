@@ -2,6 +2,8 @@ package fifthform.monitor.chart;
 
 import fifthform.monitor.model.WatchPicture.Ladder;
 import fifthform.monitor.model.WatchPicture.Limit;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.ChartText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -63,15 +65,15 @@ public final class LadderCanvas extends Canvas {
 
     /** What the ladder says, for a screen reader. */
     static String spoken(Ladder ladder) {
-        StringBuilder words = new StringBuilder("Ladder of limits.");
-        ladder.nowShown().ifPresent(now -> words.append(String.format(Locale.ROOT, " Now %.1f.", now)));
+        StringBuilder words = new StringBuilder(ChartText.LADDER_OF_LIMITS.say());
+        ladder.nowShown().ifPresent(now -> words.append(ChartText.LADDER_NOW.say(Units.format("%.1f", now))));
         words.append(' ')
                 .append(ladder.bandName())
                 .append(' ')
                 .append(ladder.bandDetail())
                 .append('.');
         for (Limit limit : ladder.limits()) {
-            words.append(String.format(Locale.ROOT, " %s at %.1f", limit.name(), limit.atShown()));
+            words.append(ChartText.LADDER_LIMIT.say(limit.name(), Units.format("%.1f", limit.atShown())));
             if (!limit.detail().isEmpty()) words.append(", ").append(limit.detail());
             words.append('.');
         }

@@ -3,7 +3,8 @@ package fifthform.monitor.chart;
 import fifthform.monitor.model.WatchPicture.Flag;
 import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
-import java.util.Locale;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.ChartText;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.AccessibleRole;
@@ -45,26 +46,26 @@ public final class TraceCanvas extends Canvas {
 
     /** What the curve says, for a screen reader. */
     static String spoken(Trace trace) {
-        if (trace.points().isEmpty()) return "Curve: no readings yet.";
+        if (trace.points().isEmpty()) return ChartText.CURVE_NO_READINGS_YET.say();
         double first = trace.points().get(0).shown();
         double last = trace.points().get(trace.points().size() - 1).shown();
         String forecast = trace.fan().isEmpty()
-                ? "No forecast."
-                : String.format(
-                        Locale.ROOT,
-                        "Forecast ends at %.1f.",
-                        trace.fan().get(trace.fan().size() - 1).shown());
+                ? ChartText.NO_FORECAST.say()
+                : ChartText.FORECAST_ENDS_AT.say(Units.format(
+                        "%.1f", trace.fan().get(trace.fan().size() - 1).shown()));
         String crystals = trace.crystals().isEmpty()
                 ? ""
-                : " Crystals: " + trace.crystals().stream().map(Stretch::words).collect(Collectors.joining(", then "))
-                        + ".";
+                : ChartText.CRYSTALS.say(trace.crystals().stream()
+                        .map(Stretch::words)
+                        .collect(Collectors.joining(ChartText.THEN.say())));
         String lost = trace.flags().stream()
                 .filter(flag -> flag.weight() == Flag.Weight.THROUGH)
-                .map(flag -> " Marked: " + flag.word() + ".")
+                .map(flag -> ChartText.MARKED.say(flag.word()))
                 .collect(Collectors.joining());
         String past = trace.past().map(words -> words + ": ").orElse("");
         return past
-                + String.format(Locale.ROOT, "Curve from %.1f to %.1f. %s%s%s", first, last, forecast, crystals, lost);
+                + ChartText.CURVE_FROM_TO.say(
+                        Units.format("%.1f", first), Units.format("%.1f", last), forecast, crystals, lost);
     }
 
     private void draw() {

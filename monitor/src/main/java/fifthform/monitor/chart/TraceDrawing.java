@@ -8,6 +8,7 @@ import fifthform.monitor.model.WatchPicture.Gap;
 import fifthform.monitor.model.WatchPicture.Point;
 import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
+import fifthform.monitor.texts.ChartText;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -112,7 +113,7 @@ final class TraceDrawing {
         brush.line(from, panelTop, from, panelBottom, palette.quiet(), 2);
         brush.line(to, panelTop, to, panelBottom, palette.quiet(), 2);
         ink.restore();
-        String word = "no reading";
+        String word = ChartText.NO_READING.say();
         if (to - from > Typeface.REGULAR.width(word, brush.px(SCALE_UNITS)) + brush.px(12)) {
             brush.words(
                     word,
@@ -195,7 +196,7 @@ final class TraceDrawing {
         // What is marked through the curve has its word before all others: it is why somebody looks there.
         for (Flag flag : trace.flags())
             if (flag.weight() == Flag.Weight.THROUGH && isShown(flag)) word(flag.word(), x(flag.at()), taken);
-        if (!past) word("now", now, taken);
+        if (!past) word(ChartText.NOW.say(), now, taken);
         List<Flag> newestFirst = new ArrayList<>(trace.flags());
         newestFirst.sort(Comparator.comparing(Flag::at).reversed());
         for (Flag flag : newestFirst) {

@@ -7,6 +7,7 @@ import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.LearnedText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -47,8 +48,8 @@ public final class BowlFigures {
 
         String words(String unit) {
             String band = factor.map(
-                            f -> " (9 times in 10 " + shown(figure / f) + " to " + shown(figure * f) + " " + unit + ")")
-                    .orElse(" (from too few batches to say how surely)");
+                            f -> LearnedText.AT_9_TIMES_IN_10_TO.say(shown(figure / f), shown(figure * f), unit))
+                    .orElse(LearnedText.FROM_TOO_FEW_BATCHES_TO_SAY.say());
             return shown(figure) + " " + unit + band + ", " + count(batches);
         }
 
@@ -74,20 +75,21 @@ public final class BowlFigures {
     private String line(KeptBowl bowl, Taught taught) {
         List<String> said = new ArrayList<>();
         said.add(taught.coast()
-                .map(coast -> TaughtWords.coast(coast, units) + ", a coast time of " + coast(coast))
-                .orElse("coast not seen yet"));
+                .map(coast -> LearnedText.A_COAST_TIME_OF.say(TaughtWords.coast(coast, units), coast(coast)))
+                .orElse(LearnedText.COAST_NOT_SEEN_YET.say()));
         Known.ofLogarithms(taught.answers().turn(), 1)
-                .ifPresent(turn -> said.add("out of the melting bath it falls in full after " + turn.words("s")));
-        pull(taught).ifPresent(pull -> said.add("cools with a time constant of " + pull.words("min")));
+                .ifPresent(turn -> said.add(LearnedText.OUT_OF_THE_MELTING_BATH_IT.say(turn.words("s"))));
+        pull(taught).ifPresent(pull -> said.add(LearnedText.COOLS_WITH_A_TIME_CONSTANT_OF.say(pull.words("min"))));
         return "  " + bowl.name() + ", " + TaughtWords.amount(taught) + ": " + String.join("; ", said) + "; "
                 + TaughtWords.from(taught) + ".";
     }
 
     private static String coast(LearnedCoast coast) {
         double factor = Math.exp(NORMAL_NINE_IN_TEN * coast.logSpread());
-        return Units.format("%.0f", coast.coastSeconds()) + " s ("
-                + Units.format("%.0f", coast.coastSeconds() / factor) + " to "
-                + Units.format("%.0f", coast.coastSeconds() * factor) + " s)";
+        return LearnedText.S_TO_S.say(
+                Units.format("%.0f", coast.coastSeconds()),
+                Units.format("%.0f", coast.coastSeconds() / factor),
+                Units.format("%.0f", coast.coastSeconds() * factor));
     }
 
     /** Its fall per kelvin above the water is the inverse of a time constant; measured water goes before usual water. */
@@ -118,6 +120,6 @@ public final class BowlFigures {
     }
 
     private static String count(int batches) {
-        return batches + (batches == 1 ? " batch" : " batches");
+        return LearnedText.BATCHES.say(batches);
     }
 }

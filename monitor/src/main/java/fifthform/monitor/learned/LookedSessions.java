@@ -1,5 +1,6 @@
 package fifthform.monitor.learned;
 
+import fifthform.monitor.texts.LearnedText;
 import fifthform.curves.check.Problem;
 import fifthform.curves.contrast.Bars;
 import fifthform.curves.contrast.BatchTraits;
@@ -189,8 +190,8 @@ public final class LookedSessions {
         if (first == null) return false;
         problems.add(new Problem(
                 file.toString(),
-                "This is the same batch as " + first.getFileName() + ", so it and the looks beside it are passed over.",
-                "A batch counts once. If looks lie beside the copy only, give them with look to the other one."));
+                LearnedText.THIS_IS_THE_SAME_BATCH_AS.say(first.getFileName()),
+                LearnedText.A_BATCH_COUNTS_ONCE_IF_LOOKS.say()));
         return true;
     }
 

@@ -1,6 +1,7 @@
 package fifthform.monitor.looks;
 
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.LooksText;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalTime;
@@ -91,17 +92,14 @@ public final class LookCalendar {
     }
 
     private void event(StringBuilder out, LookTime look, Instant now) {
-        String what = "Look at the bars of " + chocolate + ", " + look.age() + " old";
+        String what = LooksText.LOOK_AT_THE_BARS_OF_OLD.say(chocolate, look.age());
         line(out, "BEGIN:VEVENT");
         line(out, "UID:" + escaped(session) + "." + look.hours() + "h@fifthform.invalid");
         line(out, "DTSTAMP:" + UTC.format(now));
         line(out, "DTSTART:" + UTC.format(when(look)));
         line(out, "DURATION:PT15M");
         line(out, "SUMMARY:" + escaped(what));
-        line(
-                out,
-                "DESCRIPTION:"
-                        + escaped("Look for " + look.lookFor() + ".\nKeep it with: monitor/run look " + session));
+        line(out, "DESCRIPTION:" + escaped(LooksText.LOOK_FOR_KEEP_IT_WITH_MONITOR.say(look.lookFor(), session)));
         line(out, "TRANSP:TRANSPARENT");
         line(out, "BEGIN:VALARM");
         line(out, "ACTION:DISPLAY");

@@ -6,6 +6,7 @@ import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.LooksText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -88,11 +89,11 @@ public final class LookFile {
             // A byte that is no UTF-8 costs its line and not the file.
             return read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
         } catch (IOException e) {
-            String why = Files.isDirectory(file) ? "it is a folder" : e.getMessage();
+            String why = Files.isDirectory(file) ? LooksText.IT_IS_A_FOLDER.say() : e.getMessage();
             Problem problem = new Problem(
                     file.toString(),
-                    "The looks at these bars cannot be read (" + why + "), so they count for nothing.",
-                    "Check that this is a file and that you may read it.");
+                    LooksText.THE_LOOKS_AT_THESE_BARS_CANNOT.say(why),
+                    LooksText.CHECK_THAT_THIS_IS_A_FILE.say());
             return new Loaded(List.of(), Set.of(), 0, List.of(problem));
         }
     }
@@ -131,9 +132,9 @@ public final class LookFile {
                 take(JsonObject.parse(lines.get(i)), looks, takenBack);
             } catch (UnreadableJson e) {
                 problems.add(new Problem(
-                        file + ", line " + (i + 1),
-                        "This look cannot be read (" + e.getMessage() + ") and is passed over.",
-                        "The line stays as it is. Mend it in a text editor, or look again."));
+                        LooksText.FILE_AND_LINE.say(file, i + 1),
+                        LooksText.THIS_LOOK_CANNOT_BE_READ_AND.say(e.getMessage()),
+                        LooksText.THE_LINE_STAYS_AS_IT_IS.say()));
             }
         }
         looks.removeIf(look -> takenBack.contains(look.number()));
@@ -143,12 +144,12 @@ public final class LookFile {
     private void take(JsonObject line, List<KeptLook> looks, Set<Integer> takenBack) throws UnreadableJson {
         String kind = line.text(LookText.KIND);
         if (!line.text("session").equals(session)) {
-            throw new UnreadableJson("it is of another session, " + line.text("session"));
+            throw new UnreadableJson(LooksText.IT_IS_OF_ANOTHER_SESSION.say(line.text("session")));
         }
         switch (kind) {
             case LookText.LOOK -> looks.add(LookText.look(line));
             case LookText.UNDO -> takenBack.add(LookText.whole(line, "of"));
-            default -> throw new UnreadableJson("its kind \"" + kind + "\" is of a newer program");
+            default -> throw new UnreadableJson(LooksText.ITS_KIND_IS_OF_A_NEWER.say(kind));
         }
     }
 }

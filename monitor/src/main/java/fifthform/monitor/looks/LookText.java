@@ -11,6 +11,7 @@ import fifthform.curves.learning.Snap;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.LooksText;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -88,7 +89,7 @@ public final class LookText {
 
     static int whole(JsonObject line, String key) throws UnreadableJson {
         long value = line.whole(key);
-        if (value < 1 || value > Integer.MAX_VALUE) throw new UnreadableJson("\"" + key + "\" is out of range");
+        if (value < 1 || value > Integer.MAX_VALUE) throw new UnreadableJson(LooksText.IS_OUT_OF_RANGE.say(key));
         return (int) value;
     }
 
@@ -103,7 +104,7 @@ public final class LookText {
         for (String said : line.texts(key)) {
             int before = found.size();
             for (T choice : choices) if (word.apply(choice).equals(said)) found.add(choice);
-            if (found.size() == before) throw new UnreadableJson("\"" + said + "\" is not known");
+            if (found.size() == before) throw new UnreadableJson(LooksText.IS_NOT_KNOWN.say(said));
         }
         return found;
     }

@@ -1,5 +1,6 @@
 package fifthform.monitor.looks;
 
+import fifthform.monitor.texts.LooksText;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -12,16 +13,16 @@ import java.util.stream.Stream;
  * 91:571-581 (abstract, read). Two days, a week and four weeks: common practice, no source.
  */
 public enum LookTime {
-    DAY(24, 18, "streaks, a veil, the snap, the gloss, the colour of the thick part"),
-    TWO_DAYS(48, 36, "the same again: what is new since the first day?"),
-    WEEK(7 * 24, 6 * 24, "bloom as they are kept, snap, aroma; a wrapped one and one without wrapping"),
-    FOUR_WEEKS(28 * 24, 24 * 24, "bloom, spots of oil over nuts, sugar that feels rough, aroma");
+    DAY(24, 18, LooksText.LOOK_FOR_AFTER_A_DAY),
+    TWO_DAYS(48, 36, LooksText.LOOK_FOR_AFTER_TWO_DAYS),
+    WEEK(7 * 24, 6 * 24, LooksText.LOOK_FOR_AFTER_A_WEEK),
+    FOUR_WEEKS(28 * 24, 24 * 24, LooksText.LOOK_FOR_AFTER_FOUR_WEEKS);
 
     private final int hours;
     private final int hadFromHours;
-    private final String lookFor;
+    private final LooksText lookFor;
 
-    LookTime(int hours, int hadFromHours, String lookFor) {
+    LookTime(int hours, int hadFromHours, LooksText lookFor) {
         this.hours = hours;
         this.hadFromHours = hadFromHours;
         this.lookFor = lookFor;
@@ -39,16 +40,16 @@ public enum LookTime {
 
     /** What to look for. */
     public String lookFor() {
-        return lookFor;
+        return lookFor.say();
     }
 
     /** How old the bars are then, in words. */
     public String age() {
         return switch (this) {
-            case DAY -> "a day";
-            case TWO_DAYS -> "two days";
-            case WEEK -> "a week";
-            case FOUR_WEEKS -> "four weeks";
+            case DAY -> LooksText.A_DAY.say();
+            case TWO_DAYS -> LooksText.TWO_DAYS.say();
+            case WEEK -> LooksText.A_WEEK.say();
+            case FOUR_WEEKS -> LooksText.FOUR_WEEKS.say();
         };
     }
 

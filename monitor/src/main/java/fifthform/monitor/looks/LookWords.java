@@ -10,6 +10,8 @@ import fifthform.curves.learning.Release;
 import fifthform.curves.learning.Sign;
 import fifthform.curves.learning.Snap;
 import fifthform.monitor.json.Decimal;
+import fifthform.monitor.texts.LooksText;
+import fifthform.monitor.texts.UnitText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,72 +26,72 @@ public final class LookWords {
     /** How it is said. */
     public static String of(Bloom bloom) {
         return switch (bloom) {
-            case NONE -> "no bloom";
-            case VEIL -> "a grey or white veil";
-            case STREAKS -> "streaks";
+            case NONE -> LooksText.NO_BLOOM.say();
+            case VEIL -> LooksText.A_GREY_OR_WHITE_VEIL.say();
+            case STREAKS -> LooksText.STREAKS.say();
             case BLOTCHES -> "blotches";
-            case SUGAR -> "a rough, dry coat that does not melt under a finger";
-            case OILY -> "spots or rings of oil";
-            case FUZZY -> "something fuzzy that grows";
+            case SUGAR -> LooksText.A_ROUGH_DRY_COAT_THAT_DOES.say();
+            case OILY -> LooksText.SPOTS_OR_RINGS_OF_OIL.say();
+            case FUZZY -> LooksText.SOMETHING_FUZZY_THAT_GROWS.say();
         };
     }
 
     /** How it is said. */
     public static String of(BarPlace place) {
         return switch (place) {
-            case ALL_OVER -> "all over";
-            case THICK_PART -> "the thick part";
-            case EDGES -> "the edges";
-            case MOULD_SIDE -> "the side from the mould";
-            case OPEN_SIDE -> "the open side";
-            case OVER_PIECES -> "over nuts or pieces";
-            case FEW_BARS -> "on a few bars only";
+            case ALL_OVER -> LooksText.ALL_OVER.say();
+            case THICK_PART -> LooksText.THE_THICK_PART.say();
+            case EDGES -> LooksText.THE_EDGES.say();
+            case MOULD_SIDE -> LooksText.THE_SIDE_FROM_THE_MOULD.say();
+            case OPEN_SIDE -> LooksText.THE_OPEN_SIDE.say();
+            case OVER_PIECES -> LooksText.OVER_NUTS_OR_PIECES.say();
+            case FEW_BARS -> LooksText.ON_A_FEW_BARS_ONLY.say();
         };
     }
 
     /** How it is said. */
     public static String of(Snap snap) {
         return switch (snap) {
-            case CLEAN -> "breaks with a clean snap";
-            case SOFT -> "breaks softly";
-            case BENDS -> "bends before it breaks";
+            case CLEAN -> LooksText.BREAKS_WITH_A_CLEAN_SNAP.say();
+            case SOFT -> LooksText.BREAKS_SOFTLY.say();
+            case BENDS -> LooksText.BENDS_BEFORE_IT_BREAKS.say();
         };
     }
 
     /** How it is said. */
     public static String of(Gloss gloss) {
         return switch (gloss) {
-            case BRIGHT -> "bright";
-            case SATIN -> "satin";
-            case DULL -> "dull";
+            case BRIGHT -> LooksText.BRIGHT.say();
+            case SATIN -> LooksText.SATIN.say();
+            case DULL -> LooksText.DULL.say();
         };
     }
 
     /** How it is said. */
     public static String of(Release release) {
         return switch (release) {
-            case BY_ITSELF -> "came out by itself";
-            case TAPPED -> "came out with a tap";
-            case SOME_STUCK -> "some stuck";
-            case STUCK -> "stuck";
+            case BY_ITSELF -> LooksText.CAME_OUT_BY_ITSELF.say();
+            case TAPPED -> LooksText.CAME_OUT_WITH_A_TAP.say();
+            case SOME_STUCK -> LooksText.SOME_STUCK.say();
+            case STUCK -> LooksText.STUCK.say();
         };
     }
 
     /** How it is said. */
     public static String of(Kept kept) {
         return switch (kept) {
-            case COOL -> "kept cool, 15 to 20 °C";
-            case FRIDGE -> "kept in the fridge";
-            case WARM -> "kept warm, above 24 °C for a while";
-            case SWINGS -> "kept warm and cool by turns";
+            case COOL -> LooksText.KEPT_COOL_15_TO_20_C.say();
+            case FRIDGE -> LooksText.KEPT_IN_THE_FRIDGE.say();
+            case WARM -> LooksText.KEPT_WARM_ABOVE_24_C_FOR.say();
+            case SWINGS -> LooksText.KEPT_WARM_AND_COOL_BY_TURNS.say();
         };
     }
 
     /** An age as people say it: {@code 6 h}, {@code 2.5 days}. */
     public static String age(double hours) {
-        if (hours < 1) return Math.round(60 * hours) + " min";
-        if (hours < 2 * DAY_HOURS) return Decimal.of(hours, hours < 10 ? 1 : 0) + " h";
-        return Decimal.of(hours / DAY_HOURS, hours < 10 * DAY_HOURS ? 1 : 0) + " days";
+        if (hours < 1) return UnitText.MINUTES.say(Math.round(60 * hours));
+        if (hours < 2 * DAY_HOURS) return LooksText.HOURS.say(Decimal.of(hours, hours < 10 ? 1 : 0));
+        return LooksText.DAYS.say(Decimal.of(hours / DAY_HOURS, hours < 10 * DAY_HOURS ? 1 : 0));
     }
 
     /** What was seen, on one line. */
@@ -104,44 +106,41 @@ public final class LookWords {
         look.gloss().map(LookWords::of).ifPresent(parts::add);
         look.release().map(LookWords::of).ifPresent(parts::add);
         look.kept().map(LookWords::of).ifPresent(parts::add);
-        if (look.sureness() == Sureness.UNSURE) parts.add("not sure of it");
+        if (look.sureness() == Sureness.UNSURE) parts.add(LooksText.NOT_SURE_OF_IT.say());
         return String.join("; ", parts);
     }
 
     /** A kept look, on one line. */
     public static String line(KeptLook kept) {
-        String photos = kept.photos().isEmpty() ? "" : "; photos " + String.join(", ", kept.photos());
+        String photos = kept.photos().isEmpty() ? "" : LooksText.PHOTOS.say(String.join(", ", kept.photos()));
         String note = kept.note().map(n -> "; \"" + n + "\"").orElse("");
-        return plain("look " + kept.number() + ", " + age(kept.look().ageHours()) + " after the batch: "
-                + seen(kept.look()) + photos + note);
+        return plain(LooksText.LOOK_AFTER_THE_BATCH.say(
+                kept.number(), age(kept.look().ageHours()), seen(kept.look()), photos, note));
     }
 
     /** What the look counts as. */
     public static String sign(BarLook look) {
         return switch (look.sign()) {
-            case CLEAN -> look.ageHours() < LookTime.DAY.hadFromHours() ? "Fine so far." : "It counts as fine.";
-            case LOST_TEMPER -> "It counts as marks of lost temper.";
-            case OTHER_BLOOM ->
-                "This has another cause than temper (water or oil), so it does not count for the limits.";
-            case THICK_PART_ONLY ->
-                "In the thick part only, it is more likely the heat of setting, so it does not count for the limits.";
-            case FEW_BARS_ONLY -> "On a few bars only, it is not the bowl's heat, so it does not count for the limits.";
-            case STORAGE -> "Bars that were kept warm bloom by that alone, so it does not count for the limits.";
-            case FUZZY -> "This is no bloom.";
-            case UNCLEAR -> "One weak sign, or too little said: it does not count for the limits.";
+            case CLEAN ->
+                look.ageHours() < LookTime.DAY.hadFromHours()
+                        ? LooksText.FINE_SO_FAR.say()
+                        : LooksText.IT_COUNTS_AS_FINE.say();
+            case LOST_TEMPER -> LooksText.IT_COUNTS_AS_MARKS_OF_LOST.say();
+            case OTHER_BLOOM -> LooksText.THIS_HAS_ANOTHER_CAUSE_THAN.say();
+            case THICK_PART_ONLY -> LooksText.IN_THE_THICK_PART_ONLY_IT.say();
+            case FEW_BARS_ONLY -> LooksText.ON_A_FEW_BARS_ONLY_IT.say();
+            case STORAGE -> LooksText.BARS_THAT_WERE_KEPT_WARM_BLOOM.say();
+            case FUZZY -> LooksText.THIS_IS_NO_BLOOM.say();
+            case UNCLEAR -> LooksText.ONE_WEAK_SIGN_OR_TOO_LITTLE.say();
         };
     }
 
     /** What to do with these bars now, where anything. */
     public static Optional<String> toDo(Sign sign) {
         return switch (sign) {
-            case FUZZY ->
-                Optional.of(
-                        "Throw the whole batch away and do not taste it: what grows is no bloom. Wash and dry moulds"
-                                + " and tools, and see SAFETY.md.");
+            case FUZZY -> Optional.of(LooksText.THROW_THE_WHOLE_BATCH_AWAY_AND.say());
             case LOST_TEMPER, THICK_PART_ONLY, FEW_BARS_ONLY, STORAGE ->
-                Optional.of("These bars can be melted and tempered again. What is in them stays in them, allergens too:"
-                        + " label them as before.");
+                Optional.of(LooksText.THESE_BARS_CAN_BE_MELTED_AND.say());
             case CLEAN, OTHER_BLOOM, UNCLEAR -> Optional.empty();
         };
     }
@@ -149,11 +148,10 @@ public final class LookWords {
     /** When the next look is due; empty once four weeks have passed. */
     public static Optional<String> next(double ageHours) {
         return LookTime.next(ageHours).map(time -> switch (time) {
-            case DAY ->
-                "Too early to say much. Look again a day after the batch, and after 2 days, 7 days and 4 weeks.";
-            case TWO_DAYS -> "Look again after 2 days, 7 days and 4 weeks: some marks come late.";
-            case WEEK -> "Look again after 7 days and 4 weeks: some marks come late.";
-            case FOUR_WEEKS -> "Look again after 4 weeks: what the store does to bars comes late.";
+            case DAY -> LooksText.TOO_EARLY_TO_SAY_MUCH_LOOK.say();
+            case TWO_DAYS -> LooksText.LOOK_AGAIN_AFTER_2_DAYS_7.say();
+            case WEEK -> LooksText.LOOK_AGAIN_AFTER_7_DAYS_AND.say();
+            case FOUR_WEEKS -> LooksText.LOOK_AGAIN_AFTER_4_WEEKS_WHAT.say();
         });
     }
 

@@ -1,5 +1,6 @@
 package fifthform.monitor.looks;
 
+import fifthform.monitor.texts.LooksText;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -47,7 +48,7 @@ public record PhotoPath(String kept, boolean isThere) {
 
     /** What is to be said where there is no such file. */
     public String missing() {
-        return "There is no file " + LookWords.plain(kept) + " at the moment. Its path is kept all the same.";
+        return LooksText.THERE_IS_NO_FILE_AT_THE.say(LookWords.plain(kept));
     }
 
     private static Path folder(Path sessionFile) {

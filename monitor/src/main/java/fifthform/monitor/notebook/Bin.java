@@ -4,6 +4,7 @@ import fifthform.monitor.proofs.Companions;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.SessionLock;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.NotebookText;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -83,7 +84,7 @@ public final class Bin {
                 Path own = ownFolder(SessionFiles.name(session));
                 try (SessionLock lock = SessionLock.take(session)) {
                     Objects.requireNonNull(lock, "lock");
-                    if (!Files.exists(session)) throw new IOException("there is no " + session + " any more");
+                    if (!Files.exists(session)) throw new IOException(NotebookText.THERE_IS_NONE_ANY_MORE.say(session));
                     Files.createDirectories(own);
                     Files.move(session, own.resolve(session.getFileName()));
                 }
@@ -107,8 +108,7 @@ public final class Bin {
                 List<Path> files = new ArrayList<>(files(batch.folder()));
                 for (Path file : files) {
                     Path home = sessions.resolve(file.getFileName());
-                    if (Files.exists(home))
-                        throw new IOException(home + " is there already; give that file another name first");
+                    if (Files.exists(home)) throw new IOException(NotebookText.IT_IS_THERE_ALREADY.say(home));
                 }
                 Files.createDirectories(sessions);
                 // The session last: until then the batch is still in the bin.

@@ -2,6 +2,7 @@ package fifthform.monitor.notebook;
 
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.NotebookText;
+import fifthform.monitor.texts.UnitText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -90,6 +91,6 @@ public record Comparison(List<Laid> batches, List<List<String>> figures) {
 
     static String over(BatchRow row) {
         long seconds = row.figures().overRange().toSeconds();
-        return seconds < 120 ? seconds + " s" : Math.round(seconds / 60.0) + " min";
+        return seconds < 120 ? UnitText.SECONDS.say(seconds) : UnitText.MINUTES.say(Math.round(seconds / 60.0));
     }
 }

@@ -136,7 +136,9 @@ public final class RowWords {
 
     /** Whole days from a day on, for a short cell. */
     private static String age(double hours) {
-        return hours < DAY_HOURS - 6 ? LookWords.age(hours) : Math.max(1, Math.round(hours / DAY_HOURS)) + " d";
+        return hours < DAY_HOURS - 6
+                ? LookWords.age(hours)
+                : NotebookText.DAYS_SHORT.say(Math.max(1, Math.round(hours / DAY_HOURS)));
     }
 
     private static String seen(BarLook look) {

@@ -7,6 +7,7 @@ import fifthform.curves.plan.PlanKey;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.PlanText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,32 +31,34 @@ public final class PlanCard {
     public List<String> lines() {
         Recipe recipe = plan.request().recipe();
         List<String> lines = new ArrayList<>();
-        lines.add(Math.round(plan.request().grams()) + " g " + recipe.name() + " – by thermometer");
+        lines.add(PlanText.G_BY_THERMOMETER.say(Math.round(plan.request().grams()), recipe.name()));
         lines.add("");
-        lines.add("[ ] Melt to " + phrases.range(recipe.melt().range()) + ", hold " + value(PlanKey.MELT_HOLD));
-        lines.add("[ ] Cold bath " + value(PlanKey.COLD_WATER)
-                + plan.figure(PlanKey.COLD_ICE)
-                        .map(f -> ", " + words.value(f) + " of it ice")
-                        .orElse("") + ", stir");
-        lines.add("[ ] LIFT at " + value(PlanKey.COLD_LIFT) + " (about " + value(PlanKey.COLD_TIME) + "), dry it");
-        lines.add("[ ] Hold " + phrases.range(recipe.cool().range()) + " for " + value(PlanKey.COOL_HOLD) + ", stir");
-        lines.add("[ ] Pan OFF the hob, " + value(PlanKey.WARM_WATER) + ", a towel round it:");
+        lines.add(PlanText.MELT_TO_HOLD.say(phrases.range(recipe.melt().range()), value(PlanKey.MELT_HOLD)));
+        lines.add(PlanText.COLD_BATH_STIR.say(
+                value(PlanKey.COLD_WATER),
+                plan.figure(PlanKey.COLD_ICE)
+                        .map(f -> PlanText.OF_IT_ICE.say(words.value(f)))
+                        .orElse("")));
+        lines.add(PlanText.LIFT_AT_ABOUT_DRY_IT.say(value(PlanKey.COLD_LIFT), value(PlanKey.COLD_TIME)));
+        lines.add(PlanText.HOLD_FOR_STIR.say(phrases.range(recipe.cool().range()), value(PlanKey.COOL_HOLD)));
+        lines.add(PlanText.PAN_OFF_THE_HOB_A_TOWEL.say(value(PlanKey.WARM_WATER)));
         for (WarmBathFor row : plan.warmBaths()) {
-            lines.add("      bowl " + words.celsius(row.bowlCelsius()) + "  ->  bath at most "
-                    + words.celsius(row.bathCelsius()));
+            lines.add(
+                    PlanText.BOWL_BATH_AT_MOST.say(words.celsius(row.bowlCelsius()), words.celsius(row.bathCelsius())));
         }
-        lines.add("[ ] Stir about " + value(PlanKey.WARM_TIME) + ", until it has not risen for 3 min");
-        lines.add("[ ] Bowl out, boiling water into the bath, stir it, bowl back:");
+        lines.add(PlanText.STIR_ABOUT_UNTIL_IT_HAS_NOT.say(value(PlanKey.WARM_TIME)));
+        lines.add(PlanText.BOWL_OUT_BOILING_WATER_INTO.say());
         for (TopUpFor row : plan.topUps()) {
-            lines.add("      bowl still at " + words.celsius(row.bowlCelsius()) + "  ->  pour "
-                    + PlanWords.millilitres(row.waterGrams()));
+            lines.add(PlanText.BOWL_STILL_AT_POUR.say(
+                    words.celsius(row.bowlCelsius()), PlanWords.millilitres(row.waterGrams())));
         }
-        lines.add("    It comes to " + value(PlanKey.TOP_UP_PEAK) + " by itself. Never pour twice unread.");
-        lines.add("[ ] Smear on a cool knife: set within 5 min, or cool again");
-        lines.add("[ ] Pour at " + phrases.range(recipe.work().range()) + ", moulds " + value(PlanKey.MOULD));
-        lines.add("    Above " + words.celsius(recipe.meltOut().limitCelsius()) + ": crystals gone, cool again");
+        lines.add(PlanText.IT_COMES_TO_BY_ITSELF_NEVER.say(value(PlanKey.TOP_UP_PEAK)));
+        lines.add(PlanText.SMEAR_ON_A_COOL_KNIFE_SET.say());
+        lines.add(PlanText.POUR_AT_MOULDS.say(phrases.range(recipe.work().range()), value(PlanKey.MOULD)));
+        lines.add(PlanText.ABOVE_CRYSTALS_GONE_COOL_AGAIN.say(
+                words.celsius(recipe.meltOut().limitCelsius())));
         lines.add("");
-        lines.add("Hot water and steam scald. Tilt the bowl away, dry it.");
+        lines.add(PlanText.HOT_WATER_AND_STEAM_SCALD_TILT.say());
         return lines;
     }
 
@@ -71,7 +74,8 @@ public final class PlanCard {
         for (String line : lines) {
             y += LINE;
             svg.append(Units.format(
-                    "<text x=\"%d\" y=\"%d\" font-family=\"sans-serif\" font-size=\"%d\" xml:space=\"preserve\">%s</text>%n",
+                    "<text x=\"%d\" y=\"%d\" font-family=\"sans-serif\" font-size=\"%d\""
+                            + " xml:space=\"preserve\">%s</text>%n",
                     MARGIN, y, y == MARGIN + LINE ? 24 : 20, escaped(line)));
         }
         return svg.append("</svg>\n").toString();

@@ -8,6 +8,7 @@ import fifthform.curves.plan.Planned;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.PlanText;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
@@ -46,18 +47,18 @@ public final class PlanPage {
     public List<String> lines(Optional<LocalTime> start, boolean why) {
         List<String> lines = new ArrayList<>();
         lines.add(title());
-        lines.add("In brackets: nine times in ten between these.");
+        lines.add(PlanText.IN_BRACKETS_NINE_TIMES_IN_TEN.say());
         lines.add("");
         for (Row row : rows()) lines.add(String.format("%-11s%s", row.head(), row.words()));
         lines.add("");
         lines.addAll(times(start));
         if (!plan.caveats().isEmpty()) {
             lines.add("");
-            for (String note : notes()) lines.add("Note: " + note);
+            for (String note : notes()) lines.add(PlanText.NOTE_PLAN_PAGE.say(note));
         }
         if (why) {
             lines.add("");
-            lines.add("Why (formulas in °C, kg, J, s):");
+            lines.add(PlanText.WHY_FORMULAS_IN_C_KG_J.say());
             lines.addAll(why());
         }
         return lines;
@@ -65,9 +66,10 @@ public final class PlanPage {
 
     /** What it is the plan of. */
     public String title() {
-        return "Plan for " + Math.round(plan.request().grams()) + " g of "
-                + plan.request().recipe().name() + ", bowl of "
-                + plan.request().bowl().material().word() + ".";
+        return PlanText.PLAN_FOR_G_OF_BOWL_OF.say(
+                Math.round(plan.request().grams()),
+                plan.request().recipe().name(),
+                plan.request().bowl().material().word());
     }
 
     /** The figures, paragraph by paragraph. */
@@ -75,86 +77,87 @@ public final class PlanPage {
         Recipe recipe = plan.request().recipe();
         List<Row> rows = new ArrayList<>();
         rows.add(new Row(
-                "MELT",
-                "to " + phrases.range(recipe.melt().range()) + ", never above "
-                        + words.celsius(recipe.scorchCelsius()) + ". About " + banded(PlanKey.MELT_TIME)
-                        + ", then hold "
-                        + value(PlanKey.MELT_HOLD) + "."));
+                PlanText.MELT_HEAD.say(),
+                PlanText.TO_NEVER_ABOVE_ABOUT_THEN_HOLD.say(
+                        phrases.range(recipe.melt().range()),
+                        words.celsius(recipe.scorchCelsius()),
+                        banded(PlanKey.MELT_TIME),
+                        value(PlanKey.MELT_HOLD))));
         rows.add(new Row(
-                "COLD BATH",
-                value(PlanKey.COLD_WATER) + " of tap water"
-                        + plan.figure(PlanKey.COLD_ICE)
-                                .map(ice -> ", of it " + words.value(ice) + " as ice")
-                                .orElse("")
-                        + ". Stir. Lift at " + value(PlanKey.COLD_LIFT) + ", after about " + banded(PlanKey.COLD_TIME)
-                        + "."));
-        rows.add(new Row(
-                "",
-                "It falls on by " + banded(PlanKey.COLD_FALL) + ". Forgotten it ends at "
-                        + banded(PlanKey.COLD_FORGOTTEN) + "; in " + value(PlanKey.COLD_STOPS_ITSELF)
-                        + " it would stop by itself."));
-        rows.add(new Row(
-                "HOLD", phrases.range(recipe.cool().range()) + " for " + value(PlanKey.COOL_HOLD) + ", stirring."));
-        rows.add(new Row(
-                "WARM BATH",
-                "Slow and safe: " + value(PlanKey.WARM_WATER) + " at " + value(PlanKey.WARM_BATH)
-                        + " at most, pan off the hob, a towel round it. It comes to " + banded(PlanKey.WARM_PEAK)
-                        + " by itself, most of the way in " + banded(PlanKey.WARM_TIME) + "."));
-        rows.add(new Row("", "If the bowl stands at " + table() + "."));
+                PlanText.COLD_BATH_HEAD.say(),
+                PlanText.OF_TAP_WATER_STIR_LIFT_AT.say(
+                        value(PlanKey.COLD_WATER),
+                        plan.figure(PlanKey.COLD_ICE)
+                                .map(ice -> PlanText.OF_IT_AS_ICE.say(words.value(ice)))
+                                .orElse(""),
+                        value(PlanKey.COLD_LIFT),
+                        banded(PlanKey.COLD_TIME))));
         rows.add(new Row(
                 "",
-                "Second step, when it has not risen for 3 min: lift the bowl, pour boiling water into the bath, stir the"
-                        + " bath, bowl back. It comes to " + banded(PlanKey.TOP_UP_PEAK) + " in "
-                        + banded(PlanKey.TOP_UP_TIME) + "."));
+                PlanText.IT_FALLS_ON_BY_FORGOTTEN_IT.say(
+                        banded(PlanKey.COLD_FALL), banded(PlanKey.COLD_FORGOTTEN), value(PlanKey.COLD_STOPS_ITSELF))));
+        rows.add(new Row(
+                PlanText.HOLD_HEAD.say(),
+                PlanText.FOR_STIRRING.say(phrases.range(recipe.cool().range()), value(PlanKey.COOL_HOLD))));
+        rows.add(new Row(
+                PlanText.WARM_BATH_HEAD.say(),
+                PlanText.SLOW_AND_SAFE_AT_AT_MOST.say(
+                        value(PlanKey.WARM_WATER),
+                        value(PlanKey.WARM_BATH),
+                        banded(PlanKey.WARM_PEAK),
+                        banded(PlanKey.WARM_TIME))));
+        rows.add(new Row("", PlanText.IF_THE_BOWL_STANDS_AT.say(table())));
         rows.add(new Row(
                 "",
-                "If the bowl stands still at " + words.topUps(plan) + ". Nothing above, and the same again"
-                        + " where it stops short."));
+                PlanText.SECOND_STEP_WHEN_IT_HAS_NOT.say(banded(PlanKey.TOP_UP_PEAK), banded(PlanKey.TOP_UP_TIME))));
+        rows.add(new Row("", PlanText.IF_THE_BOWL_STANDS_STILL_AT.say(words.topUps(plan))));
         rows.add(new Row(
-                "or",
-                "Quick, watched: " + value(PlanKey.QUICK_BATH) + ". Lift at " + value(PlanKey.QUICK_LIFT)
-                        + ", after about " + banded(PlanKey.QUICK_TIME) + "; it coasts on by "
-                        + banded(PlanKey.QUICK_COAST) + ". By the clock alone: " + value(PlanKey.QUICK_LATEST)
-                        + " at the latest."));
+                PlanText.OR_HEAD.say(),
+                PlanText.QUICK_WATCHED_LIFT_AT_AFTER.say(
+                        value(PlanKey.QUICK_BATH),
+                        value(PlanKey.QUICK_LIFT),
+                        banded(PlanKey.QUICK_TIME),
+                        banded(PlanKey.QUICK_COAST),
+                        value(PlanKey.QUICK_LATEST))));
         double most = plan.value(PlanKey.QUICK_MOST_WATER);
         rows.add(new Row(
                 "",
                 (most < 50
-                        ? "Its pan alone holds too much heat to be forgotten."
-                        : "At most " + value(PlanKey.QUICK_MOST_WATER) + " of it could be forgotten.")));
+                        ? PlanText.ITS_PAN_ALONE_HOLDS_TOO_MUCH.say()
+                        : PlanText.AT_MOST_OF_IT_COULD_BE.say(value(PlanKey.QUICK_MOST_WATER)))));
         rows.add(new Row(
-                "SEED",
-                "Instead of the cold bath's crystals: " + banded(PlanKey.SEED) + " at "
-                        + value(PlanKey.SEED_AT) + "; " + banded(PlanKey.SEED_STILL_SOLID)
-                        + " stays solid. Take out what is left at " + value(PlanKey.SEED_OUT) + "."));
+                PlanText.SEED_HEAD.say(),
+                PlanText.INSTEAD_OF_THE_COLD_BATHS.say(
+                        banded(PlanKey.SEED),
+                        value(PlanKey.SEED_AT),
+                        banded(PlanKey.SEED_STILL_SOLID),
+                        value(PlanKey.SEED_OUT))));
         rows.add(new Row(
                 "",
-                "A quarter keeps enough only below " + banded(PlanKey.QUARTER_AT) + "; at melting heat "
-                        + value(PlanKey.QUARTER_STILL_SOLID)
-                        + " of it stays solid, and at 0 % it did no more than ice."));
+                PlanText.A_QUARTER_KEEPS_ENOUGH_ONLY.say(
+                        banded(PlanKey.QUARTER_AT), value(PlanKey.QUARTER_STILL_SOLID))));
         rows.add(new Row(
-                "SLAB",
-                value(PlanKey.SLAB) + " to " + value(PlanKey.SLAB_AT) + ", back when the rest stands at "
-                        + banded(PlanKey.SLAB_REST) + "."));
+                PlanText.SLAB_HEAD.say(),
+                PlanText.TO_BACK_WHEN_THE_REST_STANDS.say(
+                        value(PlanKey.SLAB), value(PlanKey.SLAB_AT), banded(PlanKey.SLAB_REST))));
         rows.add(new Row(
-                "POUR",
-                phrases.range(recipe.work().range())
-                        + plan.figure(PlanKey.HOLD_TIME)
-                                .map(f -> ". Needs a touch of warmth after " + words.banded(f))
-                                .orElse("")
-                        + ". Thickens after " + banded(PlanKey.WORKING_TIME) + ". At its lower end it takes "
-                        + banded(PlanKey.HOLD_ADD) + " of warm chocolate; count on the least."));
+                PlanText.POUR_HEAD.say(),
+                PlanText.THICKENS_AFTER_AT_ITS_LOWER.say(
+                        phrases.range(recipe.work().range())
+                                + plan.figure(PlanKey.HOLD_TIME)
+                                        .map(f -> PlanText.NEEDS_A_TOUCH_OF_WARMTH_AFTER.say(words.banded(f)))
+                                        .orElse(""),
+                        banded(PlanKey.WORKING_TIME),
+                        banded(PlanKey.HOLD_ADD))));
         rows.add(new Row(
-                "MOULDS",
+                PlanText.MOULDS_HEAD.say(),
                 banded(PlanKey.MOULD)
                         + plan.figure(PlanKey.BARS)
-                                .map(f -> ". Bars: " + words.banded(f))
+                                .map(f -> PlanText.BARS.say(words.banded(f)))
                                 .orElse("") + "."));
         plan.figure(PlanKey.DEW_POINT)
                 .ifPresent(f -> rows.add(new Row(
-                        "COOL",
-                        "Bars colder than " + words.banded(f)
-                                + " get wet when opened: keep them closed until they are a degree above it.")));
+                        PlanText.COOL_HEAD.say(), PlanText.BARS_COLDER_THAN_GET_WET_WHEN.say(words.banded(f)))));
         return rows;
     }
 
@@ -169,7 +172,7 @@ public final class PlanPage {
         for (Planned f : plan.figures()) {
             lines.add("  " + f.key().word() + " = " + words.banded(f));
             lines.add("    " + f.formula());
-            lines.add("    source: " + f.source());
+            lines.add(PlanText.SOURCE.say(f.source()));
         }
         return lines;
     }
@@ -178,7 +181,7 @@ public final class PlanPage {
     private String table() {
         List<String> rows = new ArrayList<>();
         for (WarmBathFor row : plan.warmBaths()) {
-            rows.add(words.celsius(row.bowlCelsius()) + ": bath " + words.celsius(row.bathCelsius()));
+            rows.add(PlanText.BOWL_AND_BATH.say(words.celsius(row.bowlCelsius()), words.celsius(row.bathCelsius())));
         }
         return String.join(", ", rows);
     }
@@ -188,21 +191,25 @@ public final class PlanPage {
         List<String> lines = new ArrayList<>();
         LocalTime from = start.orElse(LocalTime.MIDNIGHT);
         lines.add(
-                start.isPresent() ? "TIMES      (earliest and latest in brackets)" : "TIMES      h:min from the start");
+                start.isPresent()
+                        ? PlanText.TIMES_EARLIEST_AND_LATEST_IN.say()
+                        : PlanText.TIMES_H_MIN_FROM_THE_START.say());
         Duration least = Duration.ZERO;
         Duration usual = Duration.ZERO;
         Duration most = Duration.ZERO;
         for (Step step : plan.steps()) {
             String early = from.plus(least).format(CLOCK);
             String late = from.plus(most).format(CLOCK);
-            String span = early.equals(late) ? "" : " (" + early + " to " + late + ")";
+            String span = early.equals(late) ? "" : PlanText.EARLIEST_TO_LATEST.say(early, late);
             lines.add("  " + from.plus(usual).format(CLOCK) + span + "  " + PlanWords.step(step.kind()));
             least = least.plus(step.least());
             usual = usual.plus(step.usual());
             most = most.plus(step.most());
         }
-        lines.add("  " + from.plus(usual).format(CLOCK) + " ("
-                + from.plus(least).format(CLOCK) + " to " + from.plus(most).format(CLOCK) + ")  done");
+        lines.add(PlanText.DONE_AT.say(
+                from.plus(usual).format(CLOCK),
+                from.plus(least).format(CLOCK),
+                from.plus(most).format(CLOCK)));
         return lines;
     }
 

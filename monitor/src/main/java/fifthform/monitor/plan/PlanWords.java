@@ -6,6 +6,8 @@ import fifthform.curves.plan.Caveat;
 import fifthform.curves.plan.PlanKey;
 import fifthform.curves.plan.Planned;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.PlanText;
+import fifthform.monitor.texts.UnitText;
 import java.util.stream.Collectors;
 
 /** How the figures of a plan are written. */
@@ -24,8 +26,8 @@ final class PlanWords {
     /** The same with its band, nine times in ten; without it where the figure is a choice. */
     String banded(Planned figure) {
         if (figure.low() == figure.high()) return value(figure);
-        return value(figure) + " (" + bare(figure.key(), figure.low()) + " to " + bare(figure.key(), figure.high())
-                + ")";
+        return PlanText.VALUE_WITH_BAND.say(
+                value(figure), bare(figure.key(), figure.low()), bare(figure.key(), figure.high()));
     }
 
     /** {@code 29.3 °C: 90 ml, 29.8 °C: 60 ml, …}: what to pour for a bowl that stands still there. */
@@ -37,7 +39,7 @@ final class PlanWords {
 
     /** Poured water to five, the way a scale or a jug can follow; never more than is meant. */
     static String millilitres(double grams) {
-        return (long) (5 * Math.floor(grams / 5)) + " ml";
+        return UnitText.MILLILITRES.say((long) (5 * Math.floor(grams / 5)));
     }
 
     String celsius(double celsius) {
@@ -72,46 +74,48 @@ final class PlanWords {
 
     /** A litre of water is a kilogram here: at 40 °C it is 0.992. */
     private static String litres(double grams) {
-        return grams < 1000 ? Math.round(grams / 10) * 10 + " ml" : Units.format("%.1f l", grams / 1000);
+        return grams < 1000
+                ? UnitText.MILLILITRES.say(Math.round(grams / 10) * 10)
+                : UnitText.LITRES.say(Units.format("%.1f", grams / 1000));
     }
 
     private static String grams(double grams) {
-        return Math.round(grams) + " g";
+        return UnitText.GRAMS.say(Math.round(grams));
     }
 
     /** Seconds below two minutes, then minutes. */
     static String time(double seconds) {
-        return seconds < 120 ? Math.round(seconds) + " s" : Math.round(seconds / 60) + " min";
+        return seconds < 120
+                ? UnitText.SECONDS.say(Math.round(seconds))
+                : UnitText.MINUTES.say(Math.round(seconds / 60));
     }
 
     static String step(StepKind kind) {
         return switch (kind) {
-            case MELT -> "melt";
-            case MELT_HOLD -> "hold it melted";
-            case COLD_BATH -> "cold bath";
-            case COOL_HOLD -> "hold it cool, stirring";
-            case WARM_BATH -> "warm bath, slow and safe";
-            case TOP_UP -> "warm bath, second step";
-            case PROVE -> "smear and wait";
-            case POUR -> "fill the moulds";
-            case SET -> "in the cool";
+            case MELT -> PlanText.STEP_MELT.say();
+            case MELT_HOLD -> PlanText.STEP_MELT_HOLD.say();
+            case COLD_BATH -> PlanText.STEP_COLD_BATH.say();
+            case COOL_HOLD -> PlanText.STEP_COOL_HOLD.say();
+            case WARM_BATH -> PlanText.STEP_WARM_BATH.say();
+            case TOP_UP -> PlanText.STEP_TOP_UP.say();
+            case PROVE -> PlanText.STEP_PROVE.say();
+            case POUR -> PlanText.STEP_POUR.say();
+            case SET -> PlanText.STEP_SET.say();
         };
     }
 
     static String caveat(Caveat caveat) {
         return switch (caveat) {
-            case PROBE_UNCHECKED ->
-                "The thermometer was not checked, so the bath is kept far below. Check it in ice (check-probe), then say --thermometer checked.";
-            case ENDS_SHORT -> "Even with the second step the slow bath stays below the range. Finish with short dips.";
-            case TAP_TOO_WARM -> "The tap is too warm for a cold bath without ice.";
-            case QUICK_TOO_HOT ->
-                "The hotter bath leaves hardly time to lift. Take a cooler one (--quick-bath), or short dips.";
-            case BOWL_GUESSED -> "The bowl was not weighed: a usual one stands in (--bowl-weight).";
-            case PAN_GUESSED -> "The pan was not weighed: 0.8 kg stands in (--pan-weight).";
-            case TAP_GUESSED -> "Nobody said how warm the tap is: 16 °C stands in (--tap).";
-            case ROOM_GUESSED -> "Nobody said how warm the room is: 21 °C stands in (--room).";
-            case COAST_GUESSED -> "How far this bowl coasts is a guess from its material until batches have shown it.";
-            case ROOM_WARM -> "The room is so warm that the bowl hardly cools on the table.";
+            case PROBE_UNCHECKED -> PlanText.THE_THERMOMETER_WAS_NOT.say();
+            case ENDS_SHORT -> PlanText.EVEN_WITH_THE_SECOND_STEP_THE.say();
+            case TAP_TOO_WARM -> PlanText.THE_TAP_IS_TOO_WARM_FOR.say();
+            case QUICK_TOO_HOT -> PlanText.THE_HOTTER_BATH_LEAVES_HARDLY.say();
+            case BOWL_GUESSED -> PlanText.THE_BOWL_WAS_NOT_WEIGHED_A.say();
+            case PAN_GUESSED -> PlanText.THE_PAN_WAS_NOT_WEIGHED_0.say();
+            case TAP_GUESSED -> PlanText.NOBODY_SAID_HOW_WARM_THE_TAP.say();
+            case ROOM_GUESSED -> PlanText.NOBODY_SAID_HOW_WARM_THE_ROOM.say();
+            case COAST_GUESSED -> PlanText.HOW_FAR_THIS_BOWL_COASTS_IS.say();
+            case ROOM_WARM -> PlanText.THE_ROOM_IS_SO_WARM_THAT.say();
         };
     }
 }

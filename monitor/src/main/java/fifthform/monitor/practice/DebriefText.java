@@ -8,6 +8,7 @@ import fifthform.monitor.model.Spans;
 import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.PracticeText;
+import fifthform.monitor.texts.UnitText;
 import fifthform.simulator.bench.Answer;
 import fifthform.simulator.bench.Lift;
 import fifthform.simulator.scenario.Landed;
@@ -42,10 +43,10 @@ public final class DebriefText {
     /** Everything, a fact a line. */
     public List<String> lines() {
         List<String> lines = new ArrayList<>();
-        lines.add("Debrief. These are the true temperatures of the simulated chocolate; only training can tell them.");
+        lines.add(PracticeText.DEBRIEF_THESE_ARE_THE_TRUE.say());
         lines.add(ended() + ".");
         lines.addAll(facts());
-        lines.add("Next time: " + advice());
+        lines.add(PracticeText.NEXT_TIME.say(advice()));
         return lines;
     }
 
@@ -54,15 +55,17 @@ public final class DebriefText {
         OptionalDouble peak = debrief.ending().outcome().highestAfterCoolCelsius();
         CelsiusRange work = recipe.work().range();
         String hottest = peak.isPresent()
-                ? ": hottest after the cool " + units.withUnit(peak.getAsDouble()) + ", wanted "
-                        + units.plain(work.lowCelsius()) + " to " + units.plain(work.highCelsius())
+                ? PracticeText.HOTTEST_AFTER_THE_COOL_WANTED.say(
+                        units.withUnit(peak.getAsDouble()),
+                        units.plain(work.lowCelsius()),
+                        units.plain(work.highCelsius()))
                 : "";
         return switch (debrief.ending().landed()) {
-            case NEVER_REWARMED -> "It ended before it was warmed again";
-            case UNDER -> "It stayed under the working range" + hottest;
-            case IN_RANGE -> "It landed in the working range" + hottest;
-            case OVER -> "It went over the working range" + hottest;
-            case MELTED_OUT -> "It melted out" + hottest;
+            case NEVER_REWARMED -> PracticeText.IT_ENDED_BEFORE_IT_WAS_WARMED.say();
+            case UNDER -> PracticeText.IT_STAYED_UNDER_THE_WORKING.say(hottest);
+            case IN_RANGE -> PracticeText.IT_LANDED_IN_THE_WORKING_RANGE.say(hottest);
+            case OVER -> PracticeText.IT_WENT_OVER_THE_WORKING_RANGE.say(hottest);
+            case MELTED_OUT -> PracticeText.IT_MELTED_OUT.say(hottest);
         };
     }
 
@@ -75,20 +78,24 @@ public final class DebriefText {
         else
             facts.add(
                     lowest.isPresent()
-                            ? "Coolest before the rewarm " + units.withUnit(lowest.getAsDouble()) + ", wanted "
-                                    + units.plain(recipe.cool().range().lowCelsius()) + " to "
-                                    + units.plain(recipe.cool().range().highCelsius()) + "."
-                            : "It never was in cold water.");
+                            ? PracticeText.COOLEST_BEFORE_THE_REWARM.say(
+                                    units.withUnit(lowest.getAsDouble()),
+                                    units.plain(recipe.cool().range().lowCelsius()),
+                                    units.plain(recipe.cool().range().highCelsius()))
+                            : PracticeText.IT_NEVER_WAS_IN_COLD_WATER.say());
         List<Lift> lifts = debrief.ending().outcome().lifts();
         for (int i = 0; i < lifts.size(); i++) facts.add(lift(i + 1, lifts.get(i), shown(i)));
-        facts.add("Over the range for " + seconds(debrief.ending().overFor()) + ", under it for "
-                + seconds(debrief.underFor()) + "; melt-out "
-                + (debrief.meltOuts() == 0 ? "not reached" : "reached " + times(debrief.meltOuts())) + ".");
+        facts.add(PracticeText.OVER_THE_RANGE_FOR_UNDER_IT.say(
+                seconds(debrief.ending().overFor()),
+                seconds(debrief.underFor()),
+                debrief.meltOuts() == 0
+                        ? PracticeText.NOT_REACHED.say()
+                        : PracticeText.REACHED.say(times(debrief.meltOuts()))));
         if (!debrief.answers().isEmpty())
-            facts.add("Cues answered, in the kitchen's time: "
-                    + debrief.answers().stream().map(DebriefText::answer).collect(Collectors.joining(" · ")) + ".");
-        facts.add("Stirred for " + Math.round(100 * debrief.stirredFraction()) + " % of the time, dried "
-                + times(debrief.timesDried()) + ".");
+            facts.add(PracticeText.CUES_ANSWERED_IN_THE_KITCHENS.say(
+                    debrief.answers().stream().map(DebriefText::answer).collect(Collectors.joining(" · "))));
+        facts.add(PracticeText.STIRRED_FOR_OF_THE_TIME_DRIED.say(
+                Math.round(100 * debrief.stirredFraction()), times(debrief.timesDried())));
         debrief.stay().map(DebriefText::stay).ifPresent(facts::add);
         crystals().ifPresent(facts::add);
         return facts;
@@ -109,18 +116,16 @@ public final class DebriefText {
     private Optional<String> crystals() {
         String lost = debrief.crystals()
                 .lostAfter()
-                .map(span -> "; it had said that heat cost the seed after " + Spans.words(span))
+                .map(span -> PracticeText.IT_HAD_SAID_THAT_HEAT_COST.say(Spans.words(span)))
                 .orElse("");
         OptionalDouble seed = debrief.crystals().seedFraction();
         String really = seed.isPresent()
-                ? ". Really there were " + SurvivedWords.percentOfFat(seed.getAsDouble())
-                        + " % of the fat in good ones; a temper needs "
-                        + SurvivedWords.percentOfFat(Copies.LEAST_SEED) + " %"
+                ? PracticeText.REALLY_THERE_WERE_OF_THE_FAT.say(
+                        SurvivedWords.percentOfFat(seed.getAsDouble()), SurvivedWords.percentOfFat(Copies.LEAST_SEED))
                 : "";
         return debrief.crystals()
                 .said()
-                .map(word ->
-                        "Crystals: the screen's last word was " + SurvivedWords.spaced(word) + lost + really + ".");
+                .map(word -> PracticeText.CRYSTALS_THE_SCREENS_LAST_WORD.say(SurvivedWords.spaced(word), lost, really));
     }
 
     private OptionalDouble shown(int lift) {
@@ -130,23 +135,26 @@ public final class DebriefText {
 
     private String lift(int number, Lift lift, OptionalDouble shown) {
         String said = shown.isPresent()
-                ? "the screen had said " + units.oneDecimal(shown.getAsDouble())
-                : "the screen had said nothing yet";
-        return "Lift " + number + " at " + units.withUnit(lift.celsius()) + ": coasted "
-                + units.difference(lift.coastKelvin()) + " to " + units.oneDecimal(lift.turnedCelsius()) + "; " + said
-                + ".";
+                ? PracticeText.THE_SCREEN_HAD_SAID.say(units.oneDecimal(shown.getAsDouble()))
+                : PracticeText.THE_SCREEN_HAD_SAID_NOTHING.say();
+        return PracticeText.LIFT_AT_COASTED_TO.say(
+                number,
+                units.withUnit(lift.celsius()),
+                units.difference(lift.coastKelvin()),
+                units.oneDecimal(lift.turnedCelsius()),
+                said);
     }
 
     private static String answer(CueAnswer answer) {
         String what = switch (answer.cue()) {
-            case MELTED -> "off the hot water";
-            case STOP_COOLING -> "out of the cold";
-            case MELT_FIRST -> "back to hot water";
-            case CRYSTALS_ENOUGH, WARM_UP -> "back to warm water";
-            case LIFT_NOW -> "lift";
-            case OFF_NOW -> "off after a touch";
-            case PUT_BACK -> "put back";
-            case TOUCH_OF_WARMTH -> "touch of warmth";
+            case MELTED -> PracticeText.OFF_THE_HOT_WATER.say();
+            case STOP_COOLING -> PracticeText.OUT_OF_THE_COLD.say();
+            case MELT_FIRST -> PracticeText.BACK_TO_HOT_WATER.say();
+            case CRYSTALS_ENOUGH, WARM_UP -> PracticeText.BACK_TO_WARM_WATER.say();
+            case LIFT_NOW -> PracticeText.LIFT_ALONE.say();
+            case OFF_NOW -> PracticeText.OFF_AFTER_A_TOUCH.say();
+            case PUT_BACK -> PracticeText.PUT_BACK.say();
+            case TOUCH_OF_WARMTH -> PracticeText.TOUCH_OF_WARMTH.say();
             case STIR_ON,
                     GET_READY,
                     IN_RANGE,
@@ -161,37 +169,35 @@ public final class DebriefText {
                     HOLD_OVER,
                     THICKENS_SOON -> answer.cue().word();
         };
-        return what + " " + answer.took().map(DebriefText::late).orElse("not answered");
+        return what + " " + answer.took().map(DebriefText::late).orElse(PracticeText.NOT_ANSWERED.say());
     }
 
     private static String late(Duration took) {
-        return Units.format("%.1f s", took.toMillis() / 1000.0);
+        return UnitText.SECONDS.say(Units.format("%.1f", took.toMillis() / 1000.0));
     }
 
     private static String seconds(Duration span) {
         long s = span.toSeconds();
-        return s < 120 ? s + " s" : s / 60 + " min";
+        return s < 120 ? UnitText.SECONDS.say(s) : UnitText.MINUTES.say(s / 60);
     }
 
     private static String times(int count) {
-        return count == 1 ? "once" : count + " times";
+        return count == 1 ? PracticeText.ONCE.say() : PracticeText.TIMES.say(count);
     }
 
     /** It sinks on by the cold in wall and film; only where the cue stood open was it the hands. */
     private String tooCold(double celsius) {
-        String sank = "it sank to " + units.withUnit(celsius) + ", below the cool range. ";
-        String water = "warmer tap water makes it sink slower and less far on, and gives time.";
+        String sank = PracticeText.IT_SANK_TO_BELOW_THE_COOL.say(units.withUnit(celsius));
+        String water = PracticeText.WARMER_TAP_WATER_MAKES_IT_SINK.say();
         List<CueAnswer> told = debrief.answers().stream()
                 .filter(a -> a.cue() == CueId.STOP_COOLING)
                 .toList();
-        if (told.isEmpty()) return sank + "Have it out a little before the range; " + water;
+        if (told.isEmpty()) return PracticeText.HAVE_IT_OUT_A_LITTLE_BEFORE.say(sank, water);
         Optional<Duration> took = told.get(told.size() - 1).took();
-        if (took.isEmpty()) return sank + "\"Out of the water\" was said and it stayed in; " + water;
+        if (took.isEmpty()) return PracticeText.OUT_OF_THE_WATER_WAS_SAID.say(sank, water);
         return took.get().compareTo(Answer.IN_TIME) <= 0
-                ? sank
-                        + "You had it out in time: the cold was in wall and clinging water already. Dry the bowl at once, and "
-                        + water
-                : sank + "It was out " + late(took.get()) + " after the cue: a hand at the bowl helps, and " + water;
+                ? PracticeText.YOU_HAD_IT_OUT_IN_TIME.say(sank, water)
+                : PracticeText.IT_WAS_OUT_AFTER_THE_CUE.say(sank, late(took.get()), water);
     }
 
     /** The one thing that would have helped most. */
@@ -205,29 +211,25 @@ public final class DebriefText {
         boolean missed = debrief.answers().stream()
                 .anyMatch(a -> a.cue() == CueId.LIFT_NOW && a.took().isEmpty());
         boolean tooHot = landed == Landed.OVER || landed == Landed.MELTED_OUT;
-        if (landed == Landed.NEVER_REWARMED)
-            return "go through to the end; the key “step done” does what stands on the screen.";
+        if (landed == Landed.NEVER_REWARMED) return PracticeText.GO_THROUGH_TO_THE_END_THE.say();
         if (debrief.beginning().isInTemper() && landed == Landed.MELTED_OUT)
             return PracticeText.ADVICE_KEPT_MELTED.say();
         if (!debrief.beginning().isInTemper()
                 && coolest.isPresent()
                 && coolest.getAsDouble() > recipe.cool().range().highCelsius())
-            return "cool further before you warm it again, until the screen says that it is enough.";
-        if (tooHot && missed) return "lift when the band says so; the number on the thermometer comes too late.";
+            return PracticeText.COOL_FURTHER_BEFORE_YOU_WARM.say();
+        if (tooHot && missed) return PracticeText.LIFT_WHEN_THE_BAND_SAYS_SO.say();
         if (tooHot && slowest.filter(s -> s.compareTo(Answer.IN_TIME) > 0).isPresent())
-            return "have a hand at the bowl from \"get ready\" on; the lift came " + late(slowest.get())
-                    + " after the cue.";
-        if (tooHot && debrief.timesDried() == 0)
-            return "dry the bowl after the lift: the water that clings to it goes on warming it.";
-        if (debrief.stirredFraction() < LITTLE_STIRRING)
-            return "stir more: what is not stirred is warmer at the wall than at the probe.";
-        if (tooHot) return "lift a little sooner, and put it into cold water for a moment if it still heads over.";
+            return PracticeText.HAVE_A_HAND_AT_THE_BOWL.say(late(slowest.get()));
+        if (tooHot && debrief.timesDried() == 0) return PracticeText.DRY_THE_BOWL_AFTER_THE_LIFT.say();
+        if (debrief.stirredFraction() < LITTLE_STIRRING) return PracticeText.STIR_MORE_WHAT_IS_NOT_STIRRED.say();
+        if (tooHot) return PracticeText.LIFT_A_LITTLE_SOONER_AND_PUT.say();
         if (!debrief.beginning().isInTemper()
                 && coolest.isPresent()
                 && coolest.getAsDouble() < recipe.cool().range().lowCelsius() - FAR_BELOW_KELVIN)
             return tooCold(coolest.getAsDouble());
         if (landed == Landed.UNDER || debrief.underFor().compareTo(LONG_UNDER) > 0)
-            return "put it back for a few seconds at a time, before it has become too cool.";
-        return "the same in a harder kitchen, or faster; monitor/run practice lists them.";
+            return PracticeText.PUT_IT_BACK_FOR_A_FEW.say();
+        return PracticeText.THE_SAME_IN_A_HARDER_KITCHEN.say();
     }
 }

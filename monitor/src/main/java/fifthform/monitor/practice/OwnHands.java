@@ -16,6 +16,7 @@ import fifthform.curves.input.MakerAction.Undone;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Holding.Warmth;
+import fifthform.monitor.texts.PracticeText;
 import fifthform.simulator.bowl.Blower;
 import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.Hands.Towel;
@@ -193,13 +194,14 @@ public final class OwnHands implements Maker {
     /** What the hands are at, in a few words for the screen. */
     public synchronized String words() {
         String where = switch (held.spot()) {
-            case HOT_BATH -> "hot water";
-            case WARM_BATH -> "warm water";
-            case COLD_WATER -> "cold water";
-            case WARM_BOX -> "in the warm box";
-            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE -> "off the water";
+            case HOT_BATH -> PracticeText.HOT_WATER.say();
+            case WARM_BATH -> PracticeText.WARM_WATER.say();
+            case COLD_WATER -> PracticeText.COLD_WATER.say();
+            case WARM_BOX -> PracticeText.IN_THE_WARM_BOX.say();
+            case TABLE, COOL_CLOTH, WARM_CLOTH, FRIDGE -> PracticeText.OFF_THE_WATER.say();
         };
-        return where + (held.stirring() == Stirring.STIRRED ? ", stirred" : ", not stirred");
+        return where
+                + (held.stirring() == Stirring.STIRRED ? PracticeText.STIRRED.say() : PracticeText.NOT_STIRRED.say());
     }
 
     /** Where the bowl was put, oldest first. */

@@ -7,6 +7,7 @@ import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Kitchen;
 import fifthform.monitor.model.WatchPicture.Notice;
 import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.texts.PracticeText;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,13 +23,18 @@ public final class TrainingPicture {
 
     /** Once it is over: where it ended in the band, the facts in the place of the notice. */
     public static WatchPicture after(WatchPicture picture, DebriefText debrief, KeyMap keys) {
-        Band band = new Band(Tone.CUE, Direction.NONE, debrief.ended(), "Next time: " + debrief.advice(), false);
+        Band band = new Band(
+                Tone.CUE,
+                Direction.NONE,
+                debrief.ended(),
+                PracticeText.NEXT_TIME_IN_TRAINING.say(debrief.advice()),
+                false);
         String facts = String.join(" ", debrief.facts());
         return picture.with(
                 Kitchen.TRAINING,
                 band,
                 List.of(),
-                Optional.of(keys.fill("<quit> closes")),
+                Optional.of(keys.fill(PracticeText.QUIT_CLOSES.say())),
                 Optional.of(facts),
                 Notice.STANDING);
     }

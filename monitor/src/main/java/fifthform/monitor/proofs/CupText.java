@@ -5,6 +5,7 @@ import fifthform.curves.proof.TemperClass;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.ProofText;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -75,10 +76,10 @@ public final class CupText {
     /** @throws UnreadableJson its first line cannot be understood, or it is of a newer program */
     static Read read(String text) throws UnreadableJson {
         List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
-        if (lines.isEmpty()) throw new UnreadableJson("it is empty");
+        if (lines.isEmpty()) throw new UnreadableJson(ProofText.IT_IS_EMPTY.say());
         try {
             JsonObject first = JsonObject.parse(lines.get(0));
-            if (first.whole("format") != FORMAT) throw new UnreadableJson("it is of a newer program");
+            if (first.whole("format") != FORMAT) throw new UnreadableJson(ProofText.IT_IS_OF_A_NEWER_PROGRAM.say());
             List<CupRun> runs = new ArrayList<>();
             List<KeptCurve> curves = new ArrayList<>();
             List<String> complaints = new ArrayList<>();
@@ -88,10 +89,10 @@ public final class CupText {
                     switch (line.text("k")) {
                         case "run" -> runs.add(run(line));
                         case "curve" -> curves.add(curve(line));
-                        default -> throw new UnreadableJson("\"k\" is \"" + line.text("k") + "\", which is not known");
+                        default -> throw new UnreadableJson(ProofText.K_IS_WHICH_IS_NOT_KNOWN.say(line.text("k")));
                     }
                 } catch (UnreadableJson | IllegalArgumentException | DateTimeException e) {
-                    complaints.add("line " + (i + 1) + ": " + e.getMessage());
+                    complaints.add(ProofText.LINE_WITH_CAUSE.say(i + 1, e.getMessage()));
                 }
             }
             KeptCup cup = new KeptCup(

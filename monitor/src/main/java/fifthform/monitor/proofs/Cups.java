@@ -3,6 +3,7 @@ package fifthform.monitor.proofs;
 import fifthform.curves.check.Problem;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.KeptFiles;
+import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -83,9 +84,8 @@ public final class Cups {
         return KeptFiles.in(
                 folder,
                 ENDING,
-                "This is a file, and the folder of the cups should be here; so every cup counts as new, and none can be"
-                        + " kept.",
-                why -> "What is known of cups cannot be listed (" + why + "), so every cup counts as new.",
+                ProofText.THIS_IS_A_FILE_AND_THE.say(),
+                why -> ProofText.WHAT_IS_KNOWN_OF_CUPS_CANNOT.say(why),
                 problems);
     }
 
@@ -95,7 +95,7 @@ public final class Cups {
             CupText.Read read = CupText.read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
             KeptCup cup = read.cup();
             if (!file(cup).equals(file))
-                throw new UnreadableJson("it says to be " + cup.chocolate() + " in " + cup.cup());
+                throw new UnreadableJson(ProofText.IT_SAYS_TO_BE_IN.say(cup.chocolate(), cup.cup()));
             if (!read.complaints().isEmpty()) problems.add(partly(file, read));
             return Optional.of(cup);
         } catch (UnreadableJson | IOException e) {
@@ -106,13 +106,12 @@ public final class Cups {
 
     /** The lines that can be read stay known; the file as it was is kept beside them. */
     private static Problem partly(Path file, CupText.Read read) {
-        String what = "Some of what is known of this cup cannot be read (" + String.join("; ", read.complaints())
-                + "), so those runs and curves do not count.";
+        String what = ProofText.SOME_OF_WHAT_IS_KNOWN_OF.say(String.join("; ", read.complaints()));
         return KeptFiles.mended(file, what, CupText.write(read.cup()), "delete");
     }
 
     private static Problem aside(Path file, Exception why) {
-        String what = "What is known of this cup cannot be read (" + why.getMessage() + "), so it counts as new.";
+        String what = ProofText.WHAT_IS_KNOWN_OF_THIS_CUP.say(why.getMessage());
         return KeptFiles.aside(file, what, "file");
     }
 }

@@ -5,6 +5,7 @@ import fifthform.curves.proof.CurvePoint;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.ProofText;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -35,9 +36,6 @@ public final class ProofFile implements AutoCloseable {
 
     private static final long FORMAT = 1;
     private static final DateTimeFormatter NAME = DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT);
-
-    private static final String WHAT_IS_READ =
-            "Give a recording that ends in " + ENDING + ", or a table with time_s and temperature_c.";
 
     private final Path file;
     private final BufferedWriter out;
@@ -177,7 +175,10 @@ public final class ProofFile implements AutoCloseable {
                 .filter(line -> !line.isBlank())
                 .toList();
         if (lines.isEmpty())
-            return Parsed.refused(file.toString(), "It is empty, so nothing is known of it.", WHAT_IS_READ);
+            return Parsed.refused(
+                    file.toString(),
+                    ProofText.IT_IS_EMPTY_SO_NOTHING_IS.say(),
+                    ProofText.GIVE_A_RECORDING_OR_A_TABLE.say(ENDING));
         List<CurvePoint> readings = new ArrayList<>();
         OptionalDouble bath = OptionalDouble.empty();
         Optional<Boolean> ice = Optional.empty();
@@ -203,13 +204,14 @@ public final class ProofFile implements AutoCloseable {
         } catch (UnreadableJson | IllegalArgumentException | DateTimeException e) {
             return Parsed.refused(
                     file.toString(),
-                    "Its first line cannot be understood (" + e.getMessage() + "), so nothing is known of it.",
-                    WHAT_IS_READ);
+                    ProofText.ITS_FIRST_LINE_CANNOT_BE.say(e.getMessage()),
+                    ProofText.GIVE_A_RECORDING_OR_A_TABLE.say(ENDING));
         }
     }
 
     private static ProofHead head(JsonObject line) throws UnreadableJson {
-        if (line.whole("format") != FORMAT) throw new UnreadableJson("it is of a newer program");
+        if (line.whole("format") != FORMAT)
+            throw new UnreadableJson(ProofText.IT_IS_OF_A_NEWER_PROGRAM_PROOF_FILE.say());
         return new ProofHead(
                 line.text("proof"),
                 Instant.parse(line.text("start")),

@@ -1,5 +1,6 @@
 package fifthform.monitor.replay;
 
+import fifthform.monitor.texts.Dates;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -9,7 +10,6 @@ import java.util.Locale;
 /** How moments of a batch are written: as time of day in the kitchen, and as time since the start. */
 public final class Clock {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
     private final Instant start;
     private final ZoneId zone;
@@ -26,7 +26,7 @@ public final class Clock {
 
     /** The day the batch began. */
     String day() {
-        return DAY.format(start.atZone(zone));
+        return Dates.day(start.atZone(zone));
     }
 
     /** Since the start, for example {@code 41:30} or {@code 1:02:03}. */

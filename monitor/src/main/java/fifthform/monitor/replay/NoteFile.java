@@ -7,6 +7,7 @@ import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.ReplayText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -74,11 +75,11 @@ public final class NoteFile {
             // A byte that is no UTF-8 costs its line and not the file.
             return read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
         } catch (IOException e) {
-            String why = Files.isDirectory(file) ? "it is a folder" : e.getMessage();
+            String why = Files.isDirectory(file) ? ReplayText.IT_IS_A_FOLDER.say() : e.getMessage();
             Problem problem = new Problem(
                     file.toString(),
-                    "The notes of this session cannot be read (" + why + "), so none are shown.",
-                    "Check that this is a file and that you may read it.");
+                    ReplayText.THE_NOTES_OF_THIS_SESSION.say(why),
+                    ReplayText.CHECK_THAT_THIS_IS_A_FILE.say());
             return new Loaded(List.of(), 0, List.of(problem));
         }
     }
@@ -144,9 +145,9 @@ public final class NoteFile {
                 take(JsonObject.parse(lines.get(i)), notes);
             } catch (UnreadableJson | DateTimeException | ArithmeticException e) {
                 problems.add(new Problem(
-                        file + ", line " + (i + 1),
-                        "This note cannot be read (" + e.getMessage() + ") and is passed over.",
-                        "The line stays as it is. Mend it in a text editor, or write the note again."));
+                        ReplayText.FILE_AND_LINE.say(file, i + 1),
+                        ReplayText.THIS_NOTE_CANNOT_BE_READ_AND.say(e.getMessage()),
+                        ReplayText.THE_LINE_STAYS_AS_IT_IS.say()));
             }
         }
         List<Note> inOrder = new ArrayList<>(notes.values());
@@ -157,7 +158,7 @@ public final class NoteFile {
     private void take(JsonObject line, Map<Integer, Note> notes) throws UnreadableJson {
         String kind = line.text(KIND);
         if (!line.text("session").equals(session))
-            throw new UnreadableJson("it is of another session, " + line.text("session"));
+            throw new UnreadableJson(ReplayText.IT_IS_OF_ANOTHER_SESSION.say(line.text("session")));
         Instant at = Instant.parse(line.text("at"));
         switch (kind) {
             case NOTE -> {
@@ -170,7 +171,7 @@ public final class NoteFile {
                 notes.computeIfPresent(number(line, "of"), (n, old) -> new Note(n, old.nanos(), text, at));
             }
             case UNDO -> notes.remove(number(line, "of"));
-            default -> throw new UnreadableJson("its kind \"" + kind + "\" is of a newer program");
+            default -> throw new UnreadableJson(ReplayText.ITS_KIND_IS_OF_A_NEWER.say(kind));
         }
     }
 

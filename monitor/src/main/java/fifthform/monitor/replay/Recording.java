@@ -13,6 +13,7 @@ import fifthform.monitor.store.EventCodec;
 import fifthform.monitor.store.JournalPass;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.SessionHeader;
+import fifthform.monitor.texts.ReplayText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -62,8 +63,8 @@ public final class Recording {
         } catch (IOException e) {
             return Parsed.refused(
                     file.toString(),
-                    "The file cannot be read (" + e.getMessage() + "). No session is shown.",
-                    "Check the path and that you may read it.");
+                    ReplayText.THE_FILE_CANNOT_BE_READ_NO.say(e.getMessage()),
+                    ReplayText.CHECK_THE_PATH_AND_THAT_YOU.say());
         }
         return Parsed.accepted(recording);
     }

@@ -13,6 +13,7 @@ import fifthform.monitor.replay.ReplayChart.Mark;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.texts.ReplayText;
+import fifthform.monitor.texts.UnitText;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;
@@ -545,7 +546,8 @@ public final class ReplayDesk implements AutoCloseable {
 
     private String subject() {
         String amount = recording.setup().bowl().amountGrams().isPresent()
-                ? Math.round(recording.setup().bowl().amountGrams().getAsDouble()) + " g"
+                ? UnitText.GRAMS.say(
+                        Math.round(recording.setup().bowl().amountGrams().getAsDouble()))
                 : ReplayText.AMOUNT_UNKNOWN.say();
         String kind = AgainWords.kind(recording.setup().beginning());
         return ReplayText.SUBJECT.say(

@@ -9,6 +9,7 @@ import fifthform.monitor.session.SessionRecord;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.store.EventCodec;
 import fifthform.monitor.store.JournalPass;
+import fifthform.monitor.texts.ReplayText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
@@ -74,7 +75,7 @@ public final class SecondPass implements Runnable {
         try (JournalPass pass = JournalPass.from(recording.file(), recording.header(), 0)) {
             through(pass);
         } catch (IOException | UncheckedIOException e) {
-            fault("The file could not be read to its end: " + e.getMessage());
+            fault(ReplayText.THE_FILE_COULD_NOT_BE_READ.say(e.getMessage()));
         }
     }
 

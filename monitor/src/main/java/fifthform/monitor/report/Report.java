@@ -17,20 +17,17 @@ import fifthform.monitor.replay.ReplayDesk;
 import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.report.ReportSheet.Block;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.Dates;
 import fifthform.monitor.texts.ReportText;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /** Makes the report of a batch from what the Replay screen knows of it and from what lies beside the session. */
 public final class Report {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
     private static final double NANOS = 1e9;
 
     /** As fine as a printer draws the curve. */
@@ -69,7 +66,7 @@ public final class Report {
         add(blocks, ReportText.NOTES, rows(picture.notes()));
         return new ReportSheet(
                 ReportText.TITLE.say(
-                        DAY.format(recording.start().atZone(zone)),
+                        Dates.day(recording.start().atZone(zone)),
                         recording.header().session()),
                 picture.subject(),
                 picture.marks(),
@@ -77,7 +74,7 @@ public final class Report {
                 picture.headlineAside(),
                 picture.chart().still(),
                 blocks,
-                ReportText.FOOT.say(MINUTE.format(now.atZone(zone))),
+                ReportText.FOOT.say(Dates.dayAndTime(now.atZone(zone))),
                 now);
     }
 
@@ -145,7 +142,7 @@ public final class Report {
         if (!correction.isChecked()) return ReportText.PROBE_UNCHECKED.say();
         double middle = recording.setup().recipe().work().range().midCelsius();
         return ReportText.PROBE_CHECKED.say(
-                correction.checkedAt().map(at -> DAY.format(at.atZone(zone))).orElseGet(ReportText.DAY_UNKNOWN::say),
+                correction.checkedAt().map(at -> Dates.day(at.atZone(zone))).orElseGet(ReportText.DAY_UNKNOWN::say),
                 units.withUnit(middle),
                 signed(correction.apply(middle) - middle),
                 units.difference(2 * correction.sigmaKelvin()));

@@ -49,7 +49,7 @@ public final class Chocolates {
                 .lines()
                 .filter(line -> !line.startsWith("#"))
                 .map(line -> line.matches("id *=.*") ? "id = " + id : line)
-                .map(line -> line.matches("name *=.*") ? line + ", my own" : line)
+                .map(line -> line.matches("name *=.*") ? SetupText.MY_OWN.say(line) : line)
                 .collect(Collectors.joining("\n", "", "\n"));
     }
 
@@ -77,9 +77,8 @@ public final class Chocolates {
                             return builtIn
                                     ? Parsed.refused(
                                             SetupText.THIS_RECIPE.say(),
-                                            "The id \"" + recipe.id()
-                                                    + "\" is that of a chocolate that comes with the program.",
-                                            "Give your own another id, for example: my-" + recipe.id())
+                                            SetupText.THE_ID_IS_THAT_OF_A.say(recipe.id()),
+                                            SetupText.GIVE_YOUR_OWN_ANOTHER_ID_FOR.say(recipe.id()))
                                     : Parsed.accepted(recipe);
                         },
                         Parsed::refused);
@@ -110,8 +109,8 @@ public final class Chocolates {
         } catch (IOException e) {
             return Parsed.refused(
                     file.toString(),
-                    "It cannot be kept (" + e.getMessage() + ").",
-                    "Check that you may write in this folder.");
+                    SetupText.IT_CANNOT_BE_KEPT.say(e.getMessage()),
+                    SetupText.CHECK_THAT_YOU_MAY_WRITE_IN.say());
         }
     }
 

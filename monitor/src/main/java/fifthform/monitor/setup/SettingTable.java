@@ -89,10 +89,12 @@ public final class SettingTable {
         if (name.matches(SCREEN + SIZE)) return Parsed.accepted(screen(name.substring(SCREEN.length())));
         List<String> names = all(now).stream().map(Setting::name).toList();
         String meant = Nearest.to(name, names)
-                .map(near -> "Did you mean \"" + near + "\"? ")
+                .map(near -> SetupText.DID_YOU_MEAN.say(near))
                 .orElse("");
         return Parsed.refused(
-                name, "Nothing of this name can be set.", meant + "Possible: " + String.join(", ", names) + ".");
+                name,
+                SetupText.NOTHING_OF_THIS_NAME_CAN_BE.say(),
+                SetupText.POSSIBLE.say(meant, String.join(", ", names)));
     }
 
     private static <T> Setting choice(
@@ -112,8 +114,8 @@ public final class SettingTable {
                     ? Parsed.accepted(sets.apply(settings, meant.get(0)))
                     : Parsed.refused(
                             name,
-                            "\"" + said + "\" is none of its values.",
-                            "Say one of: " + String.join(", ", words) + ".");
+                            SetupText.IS_NONE_OF_ITS_VALUES.say(said),
+                            SetupText.SAY_ONE_OF.say(String.join(", ", words)));
         });
     }
 
@@ -132,7 +134,7 @@ public final class SettingTable {
                                         ? Optional.empty()
                                         : Optional.of(
                                                 new Hearing(clock.instant(), said.equals("yes"), settings.volume()))))
-                        : Parsed.refused(HEARD, "\"" + said + "\" is no answer.", "Say yes, no or none."));
+                        : Parsed.refused(HEARD, SetupText.IS_NO_ANSWER.say(said), SetupText.SAY_YES_NO_OR_NONE.say()));
     }
 
     private static Setting distance() {
@@ -148,9 +150,9 @@ public final class SettingTable {
                                     settings.withSizes(settings.sizes().withMetres(metres.getAsDouble())))
                             : Parsed.refused(
                                     DISTANCE,
-                                    "\"" + said + "\" is no distance for reading.",
-                                    "Give metres, from " + number(ScreenSizes.LEAST_METRES) + " to "
-                                            + number(ScreenSizes.MOST_METRES) + ".");
+                                    SetupText.IS_NO_DISTANCE_FOR_READING.say(said),
+                                    SetupText.GIVE_METRES_FROM_TO.say(
+                                            number(ScreenSizes.LEAST_METRES), number(ScreenSizes.MOST_METRES)));
                 });
     }
 
@@ -172,10 +174,11 @@ public final class SettingTable {
                                     settings.sizes().with(size, new ScreenScale(scale.getAsDouble()))))
                             : Parsed.refused(
                                     SCREEN + size,
-                                    "\"" + said + "\" is no number of pixels per millimetre.",
-                                    "Give " + number(ScreenScale.LEAST) + " to " + number(ScreenScale.MOST)
-                                            + ", or none: how many pixels wide a bank card is, divided by "
-                                            + number(ScreenScale.CARD_MILLIMETRES) + ".");
+                                    SetupText.IS_NO_NUMBER_OF_PIXELS_PER.say(said),
+                                    SetupText.GIVE_TO_OR_NONE_HOW_MANY.say(
+                                            number(ScreenScale.LEAST),
+                                            number(ScreenScale.MOST),
+                                            number(ScreenScale.CARD_MILLIMETRES)));
                 });
     }
 
@@ -191,15 +194,15 @@ public final class SettingTable {
                     if (stroke.isEmpty())
                         return Parsed.refused(
                                 name,
-                                "\"" + said + "\" is no single key.",
-                                "Give one character, or one of: " + Stroke.names() + ".");
+                                SetupText.IS_NO_SINGLE_KEY.say(said),
+                                SetupText.GIVE_ONE_CHARACTER_OR_ONE_OF.say(Stroke.names()));
                     KeyMap.Given given = KeyMap.read(settings.keys()).keys().with(key, stroke.get());
                     if (given instanceof KeyMap.Taken taken)
                         return Parsed.refused(
                                 name,
-                                stroke.get().cap() + " already means “"
-                                        + taken.by().word() + "”.",
-                                "Give that another key first, or choose another one here.");
+                                SetupText.ALREADY_MEANS.say(
+                                        stroke.get().cap(), taken.by().word()),
+                                SetupText.GIVE_THAT_ANOTHER_KEY_FIRST_OR.say());
                     Map<String, String> keys = new TreeMap<>(settings.keys());
                     keys.keySet().removeIf(act -> Key.named(act).isPresent());
                     keys.putAll(((KeyMap.Changed) given).keys().kept());
@@ -226,8 +229,8 @@ public final class SettingTable {
                     }
                     return Parsed.refused(
                             SESSIONS,
-                            "\"" + said + "\" is no whole path of a folder.",
-                            "Give one from the top, as the terminal prints it for the folder, or none.");
+                            SetupText.IS_NO_WHOLE_PATH_OF_A.say(said),
+                            SetupText.GIVE_ONE_FROM_THE_TOP_AS.say());
                 });
     }
 

@@ -130,8 +130,8 @@ public final class SetupDesk {
         } catch (IOException e) {
             return tell(List.of(new Problem(
                     folders.settingsFile().toString(),
-                    "The settings cannot be kept (" + e.getMessage() + "). Nothing was changed.",
-                    "Check that you may write there.")));
+                    SetupText.THE_SETTINGS_CANNOT_BE_KEPT.say(e.getMessage()),
+                    SetupText.CHECK_THAT_YOU_MAY_WRITE_THERE.say())));
         }
     }
 

@@ -3,6 +3,7 @@ package fifthform.monitor.sound;
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.alarm.Side;
 import fifthform.monitor.settings.Volume;
+import fifthform.monitor.texts.SoundText;
 import java.util.Optional;
 
 /** The urgent sound, once, to be listened for at the stove. */
@@ -15,7 +16,7 @@ public final class SoundTrial {
      * @return why nothing can be heard; empty where it was played
      */
     public static Optional<String> play(Volume volume) {
-        if (!volume.isHeard()) return Optional.of("The volume is “screen only”, so nothing is played.");
+        if (!volume.isHeard()) return Optional.of(SoundText.THE_VOLUME_IS_SCREEN_ONLY_SO.say());
         Speaker speaker = Speaker.open(volume);
         try (speaker) {
             speaker.play(Call.of(Priority.URGENT, Side.TOO_HOT));
@@ -25,7 +26,7 @@ public final class SoundTrial {
             Thread.currentThread().interrupt();
         }
         return speaker.state() == Speaker.State.NONE
-                ? Optional.of("There is " + Speaker.State.NONE.words() + ".")
+                ? Optional.of(SoundText.THERE_IS.say(Speaker.State.NONE.words()))
                 : Optional.empty();
     }
 }

@@ -1,6 +1,7 @@
 package fifthform.monitor.sound;
 
 import fifthform.monitor.settings.Volume;
+import fifthform.monitor.texts.SoundText;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -26,19 +27,19 @@ public final class Speaker implements AutoCloseable {
 
     /** Whether anything can be heard. */
     public enum State {
-        SOUND("sound"),
-        SCREEN_ONLY("screen only: no sound"),
-        NONE("no sound on this computer");
+        SOUND(SoundText.SOUND),
+        SCREEN_ONLY(SoundText.SCREEN_ONLY_NO_SOUND),
+        NONE(SoundText.NO_SOUND_ON_THIS_COMPUTER);
 
-        private final String words;
+        private final SoundText words;
 
-        State(String words) {
+        State(SoundText words) {
             this.words = words;
         }
 
         /** For the mark on the screen. */
         public String words() {
-            return words;
+            return words.say();
         }
     }
 

@@ -10,6 +10,8 @@ import fifthform.monitor.model.WatchPicture.Mark;
 import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Outlook;
 import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.texts.TerminalText;
+import fifthform.monitor.texts.UnitText;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,10 +58,10 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
     }
 
     private static void introduction(WatchPicture picture, List<String> said) {
-        if (picture.simulated()) said.add("Practice: this bowl is simulated, nothing here was measured.");
+        if (picture.simulated()) said.add(TerminalText.PRACTICE_THIS_BOWL_IS.say());
         picture.banner().ifPresent(said::add);
-        said.add("Watching " + picture.subject() + ".");
-        said.add("A line with “do now” is the step to do at once; other lines tell where the batch stands.");
+        said.add(TerminalText.WATCHING.say(picture.subject()));
+        said.add(TerminalText.A_LINE_WITH_DO_NOW_IS.say());
         headline(picture.band(), said);
         picture.alarms().forEach(alarm -> said.add(alarm(alarm)));
         crystals(Crystals.NONE, picture.crystals(), said);
@@ -67,22 +69,22 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
     }
 
     private static void changes(WatchPicture was, WatchPicture is, List<String> said) {
-        if (!phase(was).equals(phase(is))) said.add("phase: " + phase(is));
+        if (!phase(was).equals(phase(is))) said.add(TerminalText.PHASE.say(phase(is)));
         boolean sameTone = was.band().tone() == is.band().tone();
         if (!sameTone || !steady(was.band().headline()).equals(steady(is.band().headline()))) {
             headline(is.band(), said);
             // Nobody can ask a pipe, so it tells the reason unasked.
             if (is.band().tone() != Tone.CALM && !is.why().isEmpty())
-                said.add("because: " + String.join(" ", is.why()));
+                said.add(TerminalText.BECAUSE.say(String.join(" ", is.why())));
         }
         List<String> known = was.alarms().stream().map(LineScreen::steady).toList();
         for (AlarmRow alarm : is.alarms()) if (!known.contains(steady(alarm))) said.add(alarm(alarm));
         List<String> left =
                 is.alarms().stream().map(alarm -> steady(alarm.words())).toList();
         for (AlarmRow alarm : was.alarms())
-            if (!left.contains(steady(alarm.words()))) said.add("over: " + alarm.words());
+            if (!left.contains(steady(alarm.words()))) said.add(TerminalText.OVER.say(alarm.words()));
         for (Mark mark : is.marks())
-            if (!mark.good() && !was.marks().contains(mark)) said.add("attention: " + mark.word());
+            if (!mark.good() && !was.marks().contains(mark)) said.add(TerminalText.ATTENTION.say(mark.word()));
         if (!was.foot().equals(is.foot()) && is.foot().startsWith(OtherWords.BEGINNING.say())) said.add(is.foot());
         losses(was, is, said);
         crystals(was.crystals(), is.crystals(), said);
@@ -97,7 +99,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
     private static void crystals(Crystals was, Crystals is, List<String> said) {
         if (is.isSaid() && !was.word().equals(is.word())) {
             said.add(is.line());
-            said.add("because: " + String.join(" ", is.why()));
+            said.add(TerminalText.BECAUSE.say(String.join(" ", is.why())));
         }
         if (!is.survived().isEmpty() && !steady(is.survived()).equals(steady(was.survived()))) said.add(is.survived());
         if (!is.question().isEmpty() && !is.question().equals(was.question())) said.add(is.question());
@@ -114,19 +116,22 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         said.add(
                 switch (band.tone()) {
                     case CALM -> words;
-                    case CUE -> "DO NOW: " + words;
-                    case ADVISE -> "advise: " + words;
-                    case PROMPT -> "PROMPT: " + words;
-                    case URGENT -> "URGENT: " + words;
+                    case CUE -> TerminalText.DO_NOW.say(words);
+                    case ADVISE -> TerminalText.ADVISE.say(words);
+                    case PROMPT -> TerminalText.PROMPT.say(words);
+                    case URGENT -> TerminalText.URGENT.say(words);
                 });
     }
 
     private static String alarm(AlarmRow alarm) {
-        if (alarm.isNotice()) return "advise: " + alarm.words() + "; " + alarm.state();
-        String loudness = alarm.tone() == Tone.CALM || alarm.tone() == Tone.CUE
-                ? ""
-                : alarm.tone().name().toLowerCase(Locale.ROOT) + " ";
-        return loudness + "alarm, " + alarm.state() + ": " + alarm.words();
+        if (alarm.isNotice()) return TerminalText.ADVISE_NOTICE.say(alarm.words(), alarm.state());
+        TerminalText loudness = switch (alarm.tone()) {
+            case CALM, CUE -> TerminalText.ALARM;
+            case ADVISE -> TerminalText.ALARM_ADVISE;
+            case PROMPT -> TerminalText.ALARM_PROMPT;
+            case URGENT -> TerminalText.ALARM_URGENT;
+        };
+        return loudness.say(alarm.state(), alarm.words());
     }
 
     private static String status(WatchPicture picture) {
@@ -134,7 +139,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
         String value = numeral.whole() + numeral.hundredths() + " " + numeral.unit();
         StringBuilder words = new StringBuilder(phase(picture)).append("  ");
         words.append(numeral.stale()
-                .map(age -> "no true temperature; the last was " + value + ", " + age)
+                .map(age -> TerminalText.NO_TRUE_TEMPERATURE_THE_LAST.say(value, age))
                 .orElse(value));
         if (numeral.stale().isEmpty() && !numeral.doubt().isEmpty())
             words.append(" ").append(numeral.doubt());
@@ -147,7 +152,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
                     .append(" (")
                     .append(outlook.detail())
                     .append(')');
-        if (picture.simulated()) words.append("  [practice]");
+        if (picture.simulated()) words.append(TerminalText.PRACTICE_AFTER_A_LINE.say());
         return words.toString();
     }
 
@@ -162,7 +167,11 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
 
     /** Words without their figures, so that a countdown is not news each second. */
     private static String steady(String words) {
-        return words.replaceAll("[0-9]+([.,][0-9]+)?", "#").replaceAll("# min # s|# min|# s|# h", "#");
+        return words.replaceAll("[0-9]+([.,][0-9]+)?", "#")
+                .replace(UnitText.HOURS_AND_MINUTES.say("#", "#"), "#")
+                .replace(UnitText.MINUTES_AND.say("#", UnitText.AND_SECONDS.say("#")), "#")
+                .replace(UnitText.MINUTES.say("#"), "#")
+                .replace(UnitText.SECONDS.say("#"), "#");
     }
 
     private static String time(Duration elapsed) {

@@ -10,6 +10,7 @@ import fifthform.monitor.model.WatchPicture.Numeral;
 import fifthform.monitor.model.WatchPicture.Outlook;
 import fifthform.monitor.model.WatchPicture.Tile;
 import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.texts.TerminalText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -51,7 +52,7 @@ public record TerminalLayout(Ink ink, Letters letters) {
 
     private int top(Sheet sheet, WatchPicture picture) {
         int at = 0;
-        if (picture.simulated()) at = sheet.put(0, 0, "[practice · simulated bowl]", ink.bold()) + 2;
+        if (picture.simulated()) at = sheet.put(0, 0, TerminalText.PRACTICE_SIMULATED_BOWL.say(), ink.bold()) + 2;
         sheet.put(0, at, picture.heading(), ink.plain());
         sheet.putBefore(0, sheet.columns(), " " + picture.clock(), ink.plain());
         if (sheet.rows() < 14) return 1;
@@ -59,7 +60,7 @@ public record TerminalLayout(Ink ink, Letters letters) {
         List<Mark> marks = picture.marks();
         for (int i = marks.size() - 1; i >= 0; i--) {
             Mark mark = marks.get(i);
-            String words = mark.good() ? mark.word() + " ok" : "x " + mark.word();
+            String words = mark.good() ? TerminalText.OK.say(mark.word()) : TerminalText.NOT_OK.say(mark.word());
             end = sheet.putBefore(1, end, words, mark.good() ? ink.quiet() : ink.warning()) - 2;
         }
         // What does not fit beside the marks goes, rather than run into them.
@@ -97,14 +98,14 @@ public record TerminalLayout(Ink ink, Letters letters) {
         return switch (tone) {
             case CALM -> "";
             case CUE -> ">>> ";
-            case ADVISE -> "(-) advise: ";
+            case ADVISE -> TerminalText.ADVISE_TERMINAL_LAYOUT.say();
             case PROMPT ->
                 switch (direction) {
-                    case UP -> "/^\\ prompt: ";
-                    case DOWN -> "\\v/ prompt: ";
-                    case NONE -> "|>  prompt: ";
+                    case UP -> TerminalText.PROMPT_RAISE.say();
+                    case DOWN -> TerminalText.PROMPT_LOWER.say();
+                    case NONE -> TerminalText.PROMPT_PLAIN.say();
                 };
-            case URGENT -> "[#] URGENT: ";
+            case URGENT -> TerminalText.URGENT_TERMINAL_LAYOUT.say();
         };
     }
 
@@ -183,7 +184,7 @@ public record TerminalLayout(Ink ink, Letters letters) {
     private static String spoken(Numeral numeral) {
         String value = numeral.whole() + numeral.hundredths() + " " + numeral.unit();
         return numeral.stale()
-                .map(age -> "OLD, do not trust: " + value + ", " + age)
+                .map(age -> TerminalText.OLD_DO_NOT_TRUST.say(value, age))
                 .orElse(value);
     }
 
@@ -194,7 +195,7 @@ public record TerminalLayout(Ink ink, Letters letters) {
         if (numeral.stale().isPresent()) {
             sheet.put(row + 2, 0, "=".repeat(after - 1), ink.warning());
             sheet.put(row + 1, after, numeral.stale().get(), ink.warning());
-            sheet.put(row + 2, after, "struck out", ink.warning());
+            sheet.put(row + 2, after, TerminalText.STRUCK_OUT.say(), ink.warning());
         }
         return Math.max(foot, Math.min(foot, end)) + 1;
     }
@@ -228,7 +229,9 @@ public record TerminalLayout(Ink ink, Letters letters) {
             boolean outside = tile.value() < tile.low() || tile.value() > tile.high();
             String words = String.format(
                     Locale.ROOT, "%s %." + tile.decimals() + "f %s", tile.title(), tile.value(), tile.unit());
-            String said = tile.value() > tile.high() ? " (too high)" : outside ? " (too low)" : "";
+            String said = tile.value() > tile.high()
+                    ? TerminalText.TOO_HIGH.say()
+                    : outside ? TerminalText.TOO_LOW.say() : "";
             at = sheet.put(row, at, words + said, outside ? ink.warning() : ink.plain()) + 3;
         }
     }

@@ -5,6 +5,7 @@ import fifthform.monitor.model.Key;
 import fifthform.monitor.model.NumberEntry;
 import fifthform.monitor.model.ScreenFeed;
 import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.texts.TerminalText;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -53,7 +54,7 @@ public final class TerminalScreen {
                 .nativeSignals(true)
                 .build()) {
             if (terminal.getType().startsWith(Terminal.TYPE_DUMB))
-                return Optional.of("this terminal cannot move its cursor");
+                return Optional.of(TerminalText.THIS_TERMINAL_CANNOT_MOVE_ITS.say());
             Charset charset = terminal.encoding();
             Letters letters = charset.equals(StandardCharsets.UTF_8) ? Letters.UNICODE : Letters.ASCII;
             run(terminal, feed, new TerminalLayout(ink, letters));

@@ -6,6 +6,7 @@ import fifthform.monitor.model.WatchPicture.Flag;
 import fifthform.monitor.model.WatchPicture.Point;
 import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
+import fifthform.monitor.texts.TerminalText;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -69,7 +70,7 @@ final class TraceText {
 
     /** What was said of the crystals, under the curve on the same time; a letter for each word, the word where it fits. */
     private void crystals(int row) {
-        sheet.putBefore(row, LABELS - 1, "cryst.", ink.quiet());
+        sheet.putBefore(row, LABELS - 1, TerminalText.CRYST.say(), ink.quiet());
         for (Stretch stretch : trace.crystals()) {
             int from = column(stretch.from());
             int wide = Math.max(1, column(stretch.to()) - from);
@@ -140,7 +141,7 @@ final class TraceText {
         trace.flags().stream()
                 .filter(flag -> flag.weight() == Flag.Weight.THROUGH && isShown(flag))
                 .forEach(flag -> flag("'" + flag.word(), column(flag.at()), taken));
-        flag(trace.past().map(words -> "<<< " + words).orElse("now"), now, taken);
+        flag(trace.past().map(words -> "<<< " + words).orElse(TerminalText.NOW.say()), now, taken);
         List<Flag> newestFirst = new ArrayList<>(trace.flags());
         newestFirst.sort(Comparator.comparing(Flag::at).reversed());
         for (Flag flag : newestFirst)

@@ -9,12 +9,12 @@ import java.util.concurrent.ConcurrentMap;
 final class Book {
     private static final ConcurrentMap<Class<?>, Book> OPEN = new ConcurrentHashMap<>();
 
-    private final Locale language;
+    private final Locale wanted;
     private final ResourceBundle words;
     private final ConcurrentMap<Text, Sentence> sentences = new ConcurrentHashMap<>();
 
     private Book(Class<?> keys, Locale language) {
-        this.language = language;
+        this.wanted = language;
         this.words = ResourceBundle.getBundle(keys.getName(), language);
     }
 
@@ -22,9 +22,14 @@ final class Book {
     static Book of(Class<?> keys) {
         Locale language = Locale.getDefault(Locale.Category.DISPLAY);
         Book book = OPEN.get(keys);
-        if (book != null && book.language.equals(language)) return book;
+        if (book != null && book.wanted.equals(language)) return book;
         return OPEN.compute(
-                keys, (k, old) -> old != null && old.language.equals(language) ? old : new Book(keys, language));
+                keys, (k, old) -> old != null && old.wanted.equals(language) ? old : new Book(keys, language));
+    }
+
+    /** The language that the words are in: English where there is no translation. */
+    Locale language() {
+        return words.getLocale().equals(Locale.ROOT) ? Locale.ENGLISH : words.getLocale();
     }
 
     Sentence sentence(Text text) {

@@ -65,5 +65,26 @@ public enum LearnedText implements Text {
     MINUTES,
     /** {0} in a hundred. */
     PERCENT,
-    LESS_THAN_A_TENTH_OF_A_PERCENT
+    LESS_THAN_A_TENTH_OF_A_PERCENT,
+
+    // BowlFigures.
+    /** {0} shown figure f, {1} shown figure f, {2} unit. */
+    AT_9_TIMES_IN_10_TO,
+    FROM_TOO_FEW_BATCHES_TO_SAY,
+    /** {0} taught coast, {1} coast. */
+    A_COAST_TIME_OF,
+    COAST_NOT_SEEN_YET,
+    /** {0} turn. */
+    OUT_OF_THE_MELTING_BATH_IT,
+    /** {0} pull. */
+    COOLS_WITH_A_TIME_CONSTANT_OF,
+    /** {0} coast seconds, {1} coast seconds factor, {2} coast seconds factor. */
+    S_TO_S,
+    /** {0} how many. */
+    BATCHES,
+
+    // LookedSessions.
+    /** {0} before file name. */
+    THIS_IS_THE_SAME_BATCH_AS,
+    A_BATCH_COUNTS_ONCE_IF_LOOKS
 }

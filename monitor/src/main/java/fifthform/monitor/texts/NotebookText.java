@@ -229,5 +229,58 @@ public enum NotebookText implements Text {
     /** {0} letters in percent. */
     SAID_SIZE,
     /** {0} why. */
-    SAID_FAULT
+    SAID_FAULT,
+
+    // Bin.
+    /** {0} session. */
+    THERE_IS_NONE_ANY_MORE,
+    /** {0} home. */
+    IT_IS_THERE_ALREADY,
+
+    // RowWords.
+    /** {0} max hours day. */
+    DAYS_SHORT,
+
+    // NotebookBinCommand.
+    /** {0} e message. */
+    THE_BIN_COULD_NOT_BE_USED,
+    /** {0} batch name, {1} files batch, {2} batch name. */
+    IS_IN_THE_BIN_BRING_IT,
+    THE_BIN_IS_EMPTY,
+    /** {0} batch files. */
+    FILES,
+
+    // NotebookCommand.
+    /** {0} refused. */
+    NO_WINDOW_GOING_ON_WITHOUT_IT,
+    /** {0} unread. */
+    READING_BATCHES_THE_NEXT_TIME,
+    /** {0} e message. */
+    THE_BATCHES_CANNOT_BE_LISTED,
+    /** {0} notebook practice left. */
+    SHOW_THEM_WITH_PRACTICE,
+    /** {0} option, {1} said, {2} join. */
+    WAS_NOTHING_WAS_DONE_SAY_ONE,
+
+    // NotebookEmptyBinCommand.
+    THE_BIN_IS_EMPTY_NOTHING_WAS,
+    NOTHING_WAS_DELETED,
+    /** {0} gone. */
+    DELETED,
+    /** {0} e message. */
+    THE_BIN_COULD_NOT_BE_EMPTIED,
+    THERE_IS_NO_TERMINAL_TO_ASK,
+    /** {0} asked size. */
+    DELETE_FOR_GOOD_THIS_CANNOT_BE,
+
+    // NotebookRestoreCommand.
+    /** {0} name, {1} file. */
+    IS_BACK,
+    /** {0} name, {1} e message. */
+    COULD_NOT_BE_BROUGHT_BACK,
+    THE_BIN_IS_EMPTY_NOTEBOOK_RESTORE_COMMAND,
+    /** {0} join all stream. */
+    IN_THE_BIN,
+    /** {0} name, {1} there. */
+    THERE_IS_NO_IN_THE_BIN
 }

@@ -114,5 +114,85 @@ public enum SetupText implements Text {
     FOLDER_SESSIONS,
     FOLDER_DATA,
     FOLDER_SETTINGS,
-    FOLDER_SESSIONS_WORDS
+    FOLDER_SESSIONS_WORDS,
+
+    // Chocolates.
+    /** {0} line. */
+    MY_OWN,
+    /** {0} recipe id. */
+    THE_ID_IS_THAT_OF_A,
+    /** {0} recipe id. */
+    GIVE_YOUR_OWN_ANOTHER_ID_FOR,
+    /** {0} e message. */
+    IT_CANNOT_BE_KEPT,
+    CHECK_THAT_YOU_MAY_WRITE_IN,
+
+    // SettingTable.
+    /** {0} near. */
+    DID_YOU_MEAN,
+    NOTHING_OF_THIS_NAME_CAN_BE,
+    /** {0} meant, {1} join names. */
+    POSSIBLE,
+    /** {0} said. */
+    IS_NONE_OF_ITS_VALUES,
+    /** {0} join. */
+    SAY_ONE_OF,
+    /** {0} said. */
+    IS_NO_ANSWER,
+    SAY_YES_NO_OR_NONE,
+    /** {0} said. */
+    IS_NO_DISTANCE_FOR_READING,
+    /** {0} number screen sizes, {1} number screen sizes. */
+    GIVE_METRES_FROM_TO,
+    /** {0} said. */
+    IS_NO_NUMBER_OF_PIXELS_PER,
+    /** {0} number screen scale, {1} number screen scale, {2} number screen scale. */
+    GIVE_TO_OR_NONE_HOW_MANY,
+    /** {0} said. */
+    IS_NO_SINGLE_KEY,
+    /** {0} stroke names. */
+    GIVE_ONE_CHARACTER_OR_ONE_OF,
+    /** {0} stroke cap, {1} taken by word. */
+    ALREADY_MEANS,
+    GIVE_THAT_ANOTHER_KEY_FIRST_OR,
+    /** {0} said. */
+    IS_NO_WHOLE_PATH_OF_A,
+    GIVE_ONE_FROM_THE_TOP_AS,
+
+    // SetupDesk.
+    /** {0} e message. */
+    THE_SETTINGS_CANNOT_BE_KEPT,
+    CHECK_THAT_YOU_MAY_WRITE_THERE,
+
+    // SetupCommand.
+    /** {0} refused. */
+    NO_WINDOW_GOING_ON_WITHOUT_IT,
+    THAT_WAS_THE_URGENT_SOUND_CAN,
+    /** {0} problems where, {1} problems what, {2} problems what do. */
+    NOTHING_WAS_DONE,
+    /** {0} setting usual. */
+    USUALLY,
+    /** {0} named recipes load. */
+    CHOCOLATES_SEE_THEM_MONITOR,
+    /** {0} named new bowls. */
+    BOWLS_SEE_AND_CHANGE_THEM,
+    /** {0} named new adapters. */
+    PROBES_CHECK_OR_FORGET_ONE,
+    NONE_YET,
+
+    // SetupRemarks.
+    /** {0} plain recipe rewarm. */
+    USUALLY_ABOUT_C,
+    /** {0} plain, {1} plain work low, {2} plain work high, {3} usual. */
+    BATH_WAS_C_WATER_SO_COOL,
+    /** {0} plain, {1} usual. */
+    BATH_WAS_C_OVER_WATER_SO,
+    /** {0} plain grams. */
+    AMOUNT_WAS_G_SO_LITTLE_HARDLY,
+    /** {0} plain grams. */
+    AMOUNT_WAS_G_SO_MUCH_WAS,
+    /** {0} plain amount grams. */
+    FOR_G_OF_CHOCOLATE,
+    /** {0} plain grams, {1} of. */
+    SEED_WAS_G_SO_MUCH_SEED
 }

@@ -18,5 +18,15 @@ public enum UnitText implements Text {
     /** {0} grams. */
     GRAMS,
     /** {0} grams replace. */
-    KILOGRAMS
+    KILOGRAMS,
+
+    // PlanWords.
+    /** {0} millilitres. */
+    MILLILITRES,
+    /** {0} litres. */
+    LITRES,
+
+    // Dates, in the letters of DateTimeFormatter.
+    DAY,
+    DAY_AND_TIME
 }

@@ -2,6 +2,7 @@ package fifthform.monitor.view;
 
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
+import fifthform.monitor.texts.ViewText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,7 +29,7 @@ final class AlarmStrip extends Group {
     void lay(List<AlarmRow> alarms, Box box, double u) {
         int shown = Math.min(MOST, alarms.size());
         int left = alarms.size() - shown;
-        String rest = left == 0 ? "" : "and " + left + " more";
+        String rest = left == 0 ? "" : ViewText.AND_MORE.say(left);
         double restWide = left == 0 ? 0 : 130 * u;
         more.place(
                 rest,
@@ -48,7 +49,7 @@ final class AlarmStrip extends Group {
 
     private static String spoken(List<AlarmRow> alarms) {
         List<String> all = new ArrayList<>();
-        for (AlarmRow alarm : alarms) all.add(alarm.words() + " (" + alarm.state() + ")");
+        for (AlarmRow alarm : alarms) all.add(ViewText.ALARM_WITH_STATE.say(alarm.words(), alarm.state()));
         return String.join(" ", all);
     }
 

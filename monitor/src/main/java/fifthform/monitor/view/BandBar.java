@@ -3,6 +3,7 @@ package fifthform.monitor.view;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Tone;
+import fifthform.monitor.texts.ViewText;
 import java.util.Locale;
 import javafx.css.Styleable;
 import javafx.scene.AccessibleAttribute;
@@ -94,9 +95,9 @@ final class BandBar extends Group {
 
     private void say(Band band) {
         String loudness = switch (band.tone()) {
-            case URGENT -> "urgent: ";
-            case PROMPT -> "prompt: ";
-            case ADVISE -> "advise: ";
+            case URGENT -> ViewText.URGENT.say();
+            case PROMPT -> ViewText.PROMPT.say();
+            case ADVISE -> ViewText.ADVISE.say();
             case CUE, CALM -> "";
         };
         String spoken = loudness + band.headline() + (band.aside().isEmpty() ? "" : ". " + band.aside());

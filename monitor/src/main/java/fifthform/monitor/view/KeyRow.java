@@ -4,6 +4,7 @@ import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.WatchPicture.Kitchen;
+import fifthform.monitor.texts.ViewText;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -93,7 +94,7 @@ final class KeyRow extends Group {
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
             face.getChildren().addAll(cap, word);
             setGraphic(face);
-            setAccessibleText(key.word() + ", key " + printed);
+            setAccessibleText(ViewText.KEY_WITH_ITS_CAP.say(key.word(), printed));
             setOnAction(event -> pressed.accept(key));
         }
 

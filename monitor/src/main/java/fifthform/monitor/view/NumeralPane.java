@@ -2,6 +2,7 @@ package fifthform.monitor.view;
 
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.WatchPicture.Numeral;
+import fifthform.monitor.texts.ViewText;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.shape.Rectangle;
@@ -54,8 +55,9 @@ final class NumeralPane extends Group {
 
     private static String spoken(Numeral numeral) {
         String value = numeral.whole() + numeral.hundredths() + " " + numeral.unit();
-        String age =
-                numeral.stale().map(words -> ", not good any more: " + words).orElse("");
+        String age = numeral.stale()
+                .map(words -> ViewText.NOT_GOOD_ANY_MORE.say(words))
+                .orElse("");
         return value + age + (numeral.doubt().isEmpty() ? "" : ", " + numeral.doubt());
     }
 }

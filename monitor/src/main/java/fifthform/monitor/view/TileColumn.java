@@ -6,6 +6,7 @@ import eu.hansolo.tilesfx.TileBuilder;
 import fifthform.monitor.chart.Palette;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.WatchPicture;
+import fifthform.monitor.texts.ViewText;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -125,10 +126,10 @@ final class TileColumn extends Group {
     }
 
     private static String rangeWords(WatchPicture.Tile value) {
-        if (value.value() < value.low()) return "under " + limit(value.low());
-        if (value.value() > value.high()) return "over " + limit(value.high());
+        if (value.value() < value.low()) return ViewText.UNDER.say(limit(value.low()));
+        if (value.value() > value.high()) return ViewText.OVER.say(limit(value.high()));
         boolean bounded = Double.isFinite(value.low()) && Double.isFinite(value.high());
-        return bounded ? limit(value.low()) + " to " + limit(value.high()) : "";
+        return bounded ? ViewText.TO.say(limit(value.low()), limit(value.high())) : "";
     }
 
     private static String limit(double number) {

@@ -3,6 +3,7 @@ package fifthform.monitor.view;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Mark;
+import fifthform.monitor.texts.ViewText;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Group;
@@ -11,7 +12,7 @@ import javafx.scene.shape.SVGPath;
 
 /** Where the batch stands, whether it is only practice, and the standing marks. */
 final class TopLine extends Group {
-    static final String PRACTICE = "practice · simulated bowl";
+    static final ViewText PRACTICE = ViewText.PRACTICE_SIMULATED_BOWL;
 
     private final Words heading = new Words(Typeface.REGULAR);
     private final Rectangle practiceEdge = new Rectangle();
@@ -64,7 +65,7 @@ final class TopLine extends Group {
             return left;
         }
         double wide = practice.place(
-                PRACTICE, new Box(left + 12 * u, box.y(), 330 * u, box.height()), 21 * u, 1, Words.Side.LEFT);
+                PRACTICE.say(), new Box(left + 12 * u, box.y(), 330 * u, box.height()), 21 * u, 1, Words.Side.LEFT);
         practiceEdge.setX(left);
         practiceEdge.setY(box.middle() - 18 * u);
         practiceEdge.setWidth(wide + 24 * u);

@@ -7,6 +7,7 @@ import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.settings.Motion;
 import fifthform.monitor.settings.ScreenSizes;
+import fifthform.monitor.texts.ViewText;
 import fifthform.monitor.view.WatchScreen.Light;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -129,7 +130,7 @@ public final class WatchWindow {
 
     /** A fault in drawing must not freeze the screen in front of the maker: the caller goes on in the terminal. */
     private void end(Throwable fault) {
-        trouble.set("the window failed: " + FxStart.reason(fault));
+        trouble.set(ViewText.THE_WINDOW_FAILED.say(FxStart.reason(fault)));
         Platform.exit();
     }
 

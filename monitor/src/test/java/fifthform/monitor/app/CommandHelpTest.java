@@ -8,14 +8,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Every command explains itself with an example, and the examples are commands that the program understands. */
 class CommandHelpTest {
@@ -55,6 +61,39 @@ class CommandHelpTest {
                 .flatMap(option -> Stream.of(option.names()))
                 .filter(name -> !name.startsWith("--"))
                 .forEach(name -> assertTrue(List.of("-h", "-V").contains(name), name));
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everythingIsExplained(CommandLine command) {
+        CommandSpec spec = command.getCommandSpec();
+        assertTrue(spec.usageMessage().description().length > 0, spec.qualifiedName());
+        for (ArgSpec arg : spec.args())
+            assertTrue(arg.hidden() || arg.description().length > 0, spec.qualifiedName() + " " + arg.paramLabel());
+    }
+
+    /** Every line of the file explains a command, an option or what stands without one, by the names that picocli asks for. */
+    @Test
+    void noLineOfHelpIsLeftOver() {
+        Set<String> asked = commands()
+                .map(CommandLine::getCommandSpec)
+                .flatMap(spec -> keys(spec).flatMap(key -> Stream.of(key, spec.qualifiedName(".") + "." + key)))
+                .collect(Collectors.toSet());
+        List<String> leftOver = ResourceBundle.getBundle(FifthForm.HELP, Locale.ROOT).keySet().stream()
+                .filter(key -> !asked.contains(key.replaceFirst("\\.[0-9]+$", "")))
+                .sorted()
+                .toList();
+        assertEquals(List.of(), leftOver);
+    }
+
+    private static Stream<String> keys(CommandSpec spec) {
+        return Stream.of(
+                        Stream.of("usage.description", "usage.footer"),
+                        spec.options().stream()
+                                .map(option -> option.longestName().replaceFirst("^-+", "")),
+                        spec.options().stream().map(ArgSpec::descriptionKey),
+                        spec.positionalParameters().stream().map(arg -> arg.paramLabel() + "[" + arg.index() + "]"))
+                .flatMap(keys -> keys);
     }
 
     @Test

@@ -65,7 +65,7 @@ class SafetyTest {
         return House.wordFiles().stream()
                 .filter(file -> House.bareName(file).equals(className))
                 .findFirst()
-                .map(House::text)
+                .map(file -> House.text(file).replace("''", "'"))
                 .orElseGet(() -> House.joinedTexts(House.source(className)));
     }
 

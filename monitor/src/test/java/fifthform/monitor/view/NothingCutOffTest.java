@@ -82,7 +82,7 @@ class NothingCutOffTest {
         picture.alarms().stream().limit(3).forEach(alarm -> wanted.addAll(List.of(alarm.words(), alarm.state())));
         if (picture.alarms().isEmpty() || picture.notice() == WatchPicture.Notice.ASKED)
             picture.banner().ifPresent(wanted::add);
-        if (picture.simulated()) wanted.add(TopLine.PRACTICE);
+        if (picture.simulated()) wanted.add(TopLine.PRACTICE.say());
         wanted.removeIf(String::isEmpty);
         wanted.removeAll(texts);
         assertEquals(List.of(), wanted, "missing from " + texts);
