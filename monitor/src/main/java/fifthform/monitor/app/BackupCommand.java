@@ -1,8 +1,8 @@
 package fifthform.monitor.app;
 
-import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.backup.Backup;
 import fifthform.monitor.backup.Backup.Also;
+import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -19,24 +19,18 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Everything into one file. */
-@Command(
-        name = "backup",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Puts everything that is kept into one archive: batches, looks, notes, recipes, bowls, probes,"
-                + " cups, settings. May run while a batch is recorded.",
-        footer = {"", "Example: monitor/run backup my-chocolate.zip"})
+@Command(name = "backup", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class BackupCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "FILE", description = "the archive; no such file may be there yet")
+    @Parameters(paramLabel = "FILE")
     private Path archive;
 
-    @Option(names = "--practice", description = "practice batches too")
+    @Option(names = "--practice")
     private boolean practice;
 
-    @Option(names = "--with-bin", description = "batches in the bins too, your own and those of others")
+    @Option(names = "--with-bin")
     private boolean bin;
 
     @Spec
@@ -44,9 +38,7 @@ final class BackupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal {
-        if (Files.exists(archive))
-            throw new Refusal(
-                    Exit.FILE, CommandText.IS_THERE_ALREADY_IT_WAS_LEFT.say(archive));
+        if (Files.exists(archive)) throw new Refusal(Exit.FILE, CommandText.IS_THERE_ALREADY_IT_WAS_LEFT.say(archive));
         Set<Also> also = EnumSet.noneOf(Also.class);
         if (practice) also.add(Also.PRACTICE);
         if (bin) also.add(Also.BIN);
@@ -55,14 +47,11 @@ final class BackupCommand implements Callable<Integer> {
             PrintWriter out = spec.commandLine().getOut();
             out.println(CommandText.KEPT_IN_FILES_OF_THEM_BATCHES.say(archive, made.files(), made.sessions()));
             if (made.practiceLeftOut() > 0)
-                out.println(
-                        CommandText.PRACTICE_BATCHES_LEFT_OUT_THEY.say(made.practiceLeftOut()));
+                out.println(CommandText.PRACTICE_BATCHES_LEFT_OUT_THEY.say(made.practiceLeftOut()));
             out.println(CommandText.ON_ANOTHER_COMPUTER_MONITOR.say(archive.getFileName()));
             return Exit.DONE.code();
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    CommandText.THE_BACKUP_COULD_NOT_BE_MADE.say(e.getMessage()));
+            throw new Refusal(Exit.FILE, CommandText.THE_BACKUP_COULD_NOT_BE_MADE.say(e.getMessage()));
         }
     }
 }

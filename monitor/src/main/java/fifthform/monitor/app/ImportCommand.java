@@ -1,11 +1,11 @@
 package fifthform.monitor.app;
 
-import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.proofs.Companions;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -22,22 +22,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Sessions that somebody sent. */
-@Command(
-        name = "import",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Takes in sessions that somebody sent, with the looks, notes and proofs that lie beside them, and tables of"
-                    + " readings from elsewhere.",
-            "They are kept apart: they can be replayed and compared, and teach nothing about your own bowls and limits."
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  monitor/run import 2026-01-31-101500-dark.tempering.jsonl",
-            "  monitor/run import --mine old-laptop/2026-01-31-101500-dark.tempering.jsonl",
-            "  monitor/run import --mine --chocolate milk --time Zeit --temperature Schokolade logger.csv"
-        })
+@Command(name = "import", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class ImportCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
@@ -45,13 +30,10 @@ final class ImportCommand implements Callable<Integer> {
     @Mixin
     private TableOptions table;
 
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "1..*",
-            description = "sessions, which end in .tempering.jsonl, or tables of readings in .csv or .tsv")
+    @Parameters(paramLabel = "FILE", arity = "1..*")
     private List<Path> files = new ArrayList<>();
 
-    @Option(names = "--mine", description = "they are your own batches from another computer: count them with yours")
+    @Option(names = "--mine")
     private boolean mine;
 
     @Spec
@@ -80,7 +62,7 @@ final class ImportCommand implements Callable<Integer> {
             return new TableImport(common.folders(), table, spec.commandLine().getOut(), err).take(file, to);
         }
         if (!file.toString().endsWith(SessionFiles.ENDING)) {
-            err.println(CommandText.IS_NO_SESSION_ITS_NAME_DOES_IMPORT_COMMAND.say(file, SessionFiles.ENDING));
+            err.println(CommandText.IS_NO_SESSION_ITS_NAME_DOES.say(file, SessionFiles.ENDING));
             return Exit.NOT_UNDERSTOOD;
         }
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
@@ -97,11 +79,10 @@ final class ImportCommand implements Callable<Integer> {
             String name = SessionFiles.name(home);
             spec.commandLine()
                     .getOut()
-                    .println(CommandText.TAKEN_IN_SEE_IT_WITH_MONITOR.say(name, (beside.isEmpty() ? "" : CommandText.WITH_FILES_BESIDE_IT.say(beside.size())), name));
+                    .println(CommandText.TAKEN_IN_SEE_IT_WITH_MONITOR.say(
+                            name, beside.isEmpty() ? "" : CommandText.WITH_FILES_BESIDE_IT.say(beside.size()), name));
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    CommandText.COULD_NOT_BE_COPIED_TO_CHECK.say(file, to, e.getMessage()));
+            throw new Refusal(Exit.FILE, CommandText.COULD_NOT_BE_COPIED_TO_CHECK.say(file, to, e.getMessage()));
         }
         return session.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }

@@ -1,7 +1,7 @@
 package fifthform.monitor.app;
 
-import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.backup.Restore;
+import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -14,17 +14,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** A backup back, here or on another computer. */
-@Command(
-        name = "restore",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = "Brings a backup into this computer. Nothing that is here is overwritten.",
-        footer = {"", "Example: monitor/run restore my-chocolate.zip"})
+@Command(name = "restore", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class RestoreCommand implements Callable<Integer> {
     @Mixin
     private CommonOptions common;
 
-    @Parameters(paramLabel = "FILE", description = "an archive that backup made")
+    @Parameters(paramLabel = "FILE")
     private Path archive;
 
     @Spec
@@ -39,16 +34,15 @@ final class RestoreCommand implements Callable<Integer> {
             PrintWriter out = spec.commandLine().getOut();
             out.println(CommandText.RESTORED_FILES_WERE_HERE.say(done.added(), done.same(), done.grown()));
             done.apart()
-                    .ifPresent(folder -> out.println(CommandText.OF_FILES_ANOTHER_VERSION_IS.say(done.apartFiles(), folder)));
+                    .ifPresent(folder ->
+                            out.println(CommandText.OF_FILES_ANOTHER_VERSION_IS.say(done.apartFiles(), folder)));
             if (!done.twins().isEmpty())
                 out.println(CommandText.OF_THESE_NAMES_THAT_DIFFER.say(String.join(", ", done.twins())));
             if (!done.unlisted().isEmpty())
                 out.println(CommandText.LEFT_OUT_SINCE_THEY_ARE_NOT.say(String.join(", ", done.unlisted())));
             return Exit.DONE.code();
         } catch (IOException e) {
-            throw new Refusal(
-                    Exit.FILE,
-                    CommandText.COULD_NOT_BE_RESTORED_WHAT_WAS.say(archive, e.getMessage()));
+            throw new Refusal(Exit.FILE, CommandText.COULD_NOT_BE_RESTORED_WHAT_WAS.say(archive, e.getMessage()));
         }
     }
 }

@@ -1,6 +1,5 @@
 package fifthform.monitor.app;
 
-import fifthform.monitor.texts.CommandText;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.curves.input.Input;
@@ -20,6 +19,7 @@ import fifthform.monitor.store.JournalWriter;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.SessionHeader;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringReader;
@@ -62,11 +62,9 @@ final class TableImport {
         Read read = read(file, said.map(OffsetDateTime::toInstant).orElse(Instant.EPOCH), zone);
         OffsetDateTime start = read.began()
                 .or(() -> said)
-                .orElseThrow(
-                        () -> refused(CommandText.SAYS_SECONDS_AND_NOT_WHEN_THEY.say(file)));
+                .orElseThrow(() -> refused(CommandText.SAYS_SECONDS_AND_NOT_WHEN_THEY.say(file)));
         if (read.bad() > 0 && !options.skipsBadRows()) {
-            err.println(
-                    CommandText.OF_NOTHING_WAS_TAKEN_IN_MEND.say(file));
+            err.println(CommandText.OF_NOTHING_WAS_TAKEN_IN_MEND.say(file));
             return Exit.ANSWER_IS_NO;
         }
         try {
@@ -116,7 +114,8 @@ final class TableImport {
         });
         return opened.orElseThrow(() -> new Refusal(
                 Exit.FILE,
-                CommandText.NOTHING_WAS_TAKEN_IN_COLUMNS.say(problems.stream().map(Problem::toString).collect(Collectors.joining(System.lineSeparator())))));
+                CommandText.NOTHING_WAS_TAKEN_IN_COLUMNS.say(
+                        problems.stream().map(Problem::toString).collect(Collectors.joining(System.lineSeparator())))));
     }
 
     private static boolean hasReading(CsvRow row, Setup setup) {
@@ -127,7 +126,7 @@ final class TableImport {
 
     private void tell(List<Problem> problems) {
         problems.stream().limit(MOST_NAMED).forEach(err::println);
-        if (problems.size() > MOST_NAMED) err.println(CommandText.AND_MORE.say((problems.size() - MOST_NAMED)));
+        if (problems.size() > MOST_NAMED) err.println(CommandText.AND_MORE.say(problems.size() - MOST_NAMED));
     }
 
     private Exit keep(Path file, Read read, OffsetDateTime start, SessionFiles sessions, Path to)
@@ -162,13 +161,15 @@ final class TableImport {
         journal.note(
                 began,
                 "table",
-                CommandText.TAKEN_IN_FROM_ROWS_OF_THEM.say(file.getFileName(), read.rows().size(), read.bad()));
+                CommandText.TAKEN_IN_FROM_ROWS_OF_THEM.say(
+                        file.getFileName(), read.rows().size(), read.bad()));
         loop.run();
         SessionSnapshot last = loop.snapshot();
         Setup inForce = last.setup();
         journal.summary(BatchFigures.of(inForce, last.tally(), began));
         journal.close();
-        out.println(CommandText.TAKEN_IN_ROWS_OF_A_TABLE.say(SessionFiles.name(home), read.rows().size(), SessionFiles.name(home)));
+        out.println(CommandText.TAKEN_IN_ROWS_OF_A_TABLE.say(
+                SessionFiles.name(home), read.rows().size(), SessionFiles.name(home)));
         return read.bad() > 0 ? Exit.ANSWER_IS_NO : Exit.DONE;
     }
 

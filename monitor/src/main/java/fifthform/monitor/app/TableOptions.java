@@ -1,9 +1,9 @@
 package fifthform.monitor.app;
 
-import fifthform.monitor.texts.CommandText;
 import fifthform.curves.setup.Bowl;
 import fifthform.monitor.intake.CsvLayout;
 import fifthform.monitor.intake.CsvLayout.Scale;
+import fifthform.monitor.texts.CommandText;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
@@ -14,53 +14,34 @@ import picocli.CommandLine.Option;
 
 /** What a table of readings does not say of itself. */
 final class TableOptions {
-    @Option(
-            names = "--chocolate",
-            paramLabel = "ID",
-            defaultValue = "dark",
-            description = "of a table: its recipe; default dark")
+    @Option(names = "--chocolate", paramLabel = "ID", defaultValue = "dark")
     private String chocolate;
 
-    @Option(names = "--bowl", paramLabel = "NAME", description = "of a table: your name for the bowl")
+    @Option(names = "--bowl", paramLabel = "NAME")
     private String bowl;
 
-    @Option(names = "--amount", paramLabel = "GRAMS", description = "of a table: chocolate in the bowl, 10 to 20000 g")
+    @Option(names = "--amount", paramLabel = "GRAMS")
     private Double amountGrams;
 
-    @Option(
-            names = "--start",
-            paramLabel = "TIME",
-            description = "of a table that has only seconds: when it began, for example 2026-01-31T10:15")
+    @Option(names = "--start", paramLabel = "TIME")
     private String start;
 
-    @Option(
-            names = "--time",
-            paramLabel = "COLUMN",
-            description = "of a table: the column with seconds, or with date and time; otherwise time_s or time")
+    @Option(names = "--time", paramLabel = "COLUMN")
     private String time;
 
-    @Option(
-            names = "--temperature",
-            paramLabel = "COLUMN",
-            description = "of a table: the column with the chocolate; otherwise temperature_c or temperature_f")
+    @Option(names = "--temperature", paramLabel = "COLUMN")
     private String temperature;
 
-    @Option(names = "--bath", paramLabel = "COLUMN", description = "of a table: the column with the water")
+    @Option(names = "--bath", paramLabel = "COLUMN")
     private String bath;
 
-    @Option(names = "--room", paramLabel = "COLUMN", description = "of a table: the column with the room")
+    @Option(names = "--room", paramLabel = "COLUMN")
     private String room;
 
-    @Option(
-            names = "--scale",
-            paramLabel = "c|f",
-            defaultValue = "c",
-            description = "of a table: the scale of the columns that you named; default c")
+    @Option(names = "--scale", paramLabel = "c|f", defaultValue = "c")
     private String scale;
 
-    @Option(
-            names = "--skip-bad-rows",
-            description = "of a table: take the others in where some rows cannot be used; otherwise nothing is")
+    @Option(names = "--skip-bad-rows")
     private boolean skipBadRows;
 
     boolean skipsBadRows() {
@@ -73,8 +54,7 @@ final class TableOptions {
 
     Bowl bowl() throws Refusal {
         if (amountGrams != null && !(amountGrams >= 10 && amountGrams <= 20_000))
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD, CommandText.AMOUNT_WAS_NOTHING_WAS_TAKEN.say(amountGrams));
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.AMOUNT_WAS_NOTHING_WAS_TAKEN.say(amountGrams));
         OptionalDouble grams = amountGrams == null ? OptionalDouble.empty() : OptionalDouble.of(amountGrams);
         return Setups.bowl(bowl == null ? Bowl.ANY.id() : bowl, grams);
     }
@@ -104,9 +84,7 @@ final class TableOptions {
             LocalDateTime local = LocalDateTime.parse(start);
             return Optional.of(local.atOffset(zone.getRules().getOffset(local)));
         } catch (DateTimeException e) {
-            throw new Refusal(
-                    Exit.NOT_UNDERSTOOD,
-                    CommandText.START_WAS_NOTHING_WAS_TAKEN_IN.say(start));
+            throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.START_WAS_NOTHING_WAS_TAKEN_IN.say(start));
         }
     }
 }

@@ -78,8 +78,6 @@ public enum CommandText implements Text {
     STANDARD_OUTPUT_DOES_NOT_TAKE,
 
     // ImportCommand.
-    /** {0} file, {1} session files ending. */
-    IS_NO_SESSION_ITS_NAME_DOES,
     /** {0} beside size. */
     WITH_FILES_BESIDE_IT,
     /** {0} name, {1} beside empty size, {2} name. */
@@ -227,7 +225,7 @@ public enum CommandText implements Text {
 
     // ImportCommand.
     /** {0} file, {1} session files ending. */
-    IS_NO_SESSION_ITS_NAME_DOES_IMPORT_COMMAND,
+    IS_NO_SESSION_ITS_NAME_DOES,
 
     // RestoreCommand.
     /** {0} join done twins. */

@@ -148,7 +148,7 @@ final class FarScreen extends Region {
     /** That it is practice, what is said of the crystals, whose bowl: as many of these as have room, in this order. */
     private static String words(WatchPicture picture, FarLetters letters, double wide, double font) {
         List<String> parts = new ArrayList<>();
-        if (picture.simulated()) parts.add(TopLine.PRACTICE);
+        if (picture.simulated()) parts.add(TopLine.PRACTICE.say());
         Crystals crystals = picture.crystals();
         if (crystals.isSaid()) parts.add(Crystals.LABEL.say() + ": " + crystals.word());
         if (letters.reach() == FarLetters.Reach.SCREEN_TOO_SMALL)

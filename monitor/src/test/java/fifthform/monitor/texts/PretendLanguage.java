@@ -25,7 +25,7 @@ import java.util.stream.Stream;
  * A language that nobody speaks, made from the English by rule: every letter has an accent, and every text is a third
  * longer. What stays without accents was not taken from the texts. While it is open, the program speaks it.
  */
-public final class PretendLanguage implements AutoCloseable {
+public final class PretendLanguage {
     /** ISO 639-2 keeps qaa to qtz for local use. */
     private static final Locale LANGUAGE = Locale.forLanguageTag("qaa");
 
@@ -143,7 +143,7 @@ public final class PretendLanguage implements AutoCloseable {
         return said.toString();
     }
 
-    @Override
+    /** The program speaks as before. */
     public void close() {
         Locale.setDefault(before);
         ResourceBundle.clearCache();

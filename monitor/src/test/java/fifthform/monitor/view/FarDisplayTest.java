@@ -115,8 +115,7 @@ class FarDisplayTest {
         picture.numeral().stale().ifPresent(wanted::add);
         wanted.removeAll(texts);
         assertEquals(List.of(), wanted, "missing from " + texts);
-        if (picture.simulated())
-            assertTrue(texts.stream().anyMatch(text -> text.startsWith(TopLine.PRACTICE.toString())));
+        if (picture.simulated()) assertTrue(texts.stream().anyMatch(text -> text.startsWith(TopLine.PRACTICE.say())));
         if (picture.crystals().isSaid())
             assertTrue(texts.stream()
                     .anyMatch(text -> text.contains(picture.crystals().word())));
