@@ -11,6 +11,7 @@ import fifthform.curves.thermocouple.ToleranceClass;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import fifthform.probe.Talk;
 import fifthform.probe.find.KnownAdapter;
 import fifthform.probe.find.KnownProbe;
@@ -61,7 +62,7 @@ final class AdapterText {
 
     static Talk talk(JsonObject json) throws UnreadableJson {
         Optional<Talk> talk = Talk.parse(json.text("talk")).fold(Optional::of, problems -> Optional.empty());
-        return talk.orElseThrow(() -> new UnreadableJson("\"talk\" is no way of talking"));
+        return talk.orElseThrow(() -> new UnreadableJson(FileText.TALK_IS_NO_WAY_OF_TALKING.say()));
     }
 
     static String probe(KnownProbe probe) {
@@ -159,7 +160,7 @@ final class AdapterText {
 
     private static int whole(JsonObject json, String key) throws UnreadableJson {
         long value = json.whole(key);
-        if (value < 0 || value > Integer.MAX_VALUE) throw new UnreadableJson("\"" + key + "\" is out of range");
+        if (value < 0 || value > Integer.MAX_VALUE) throw new UnreadableJson(FileText.IS_OUT_OF_RANGE.say(key));
         return (int) value;
     }
 }

@@ -3,6 +3,7 @@ package fifthform.monitor.adapters;
 import fifthform.curves.check.Problem;
 import fifthform.curves.setup.Origin;
 import fifthform.monitor.settings.KeptFiles;
+import fifthform.monitor.texts.FileText;
 import fifthform.probe.find.KnownAdapter;
 import fifthform.probe.find.KnownProbe;
 import fifthform.probe.find.UsbIdentity;
@@ -104,10 +105,8 @@ public final class Adapters {
         return KeptFiles.in(
                 folder,
                 ENDING,
-                "This is a file, and the folder of the probes should be here; so every probe is taken as unchecked,"
-                        + " and none can be remembered.",
-                why -> "The probes that were checked cannot be listed (" + why
-                        + "), so every probe is taken as unchecked.",
+                FileText.THIS_IS_A_FILE_AND_THE.say(),
+                why -> FileText.THE_PROBES_THAT_WERE_CHECKED.say(why),
                 problems);
     }
 
@@ -117,13 +116,15 @@ public final class Adapters {
             if (reading.isOfANewerProgram()) {
                 problems.add(new Problem(
                         file.toString(),
-                        "This adapter was written down by a newer program, so it is taken as unknown.",
-                        "Use the newer program."));
+                        FileText.THIS_ADAPTER_WAS_WRITTEN_DOWN.say(),
+                        FileText.USE_THE_NEWER_PROGRAM.say()));
                 return Optional.empty();
             }
             if (reading.adapter().isEmpty()) {
                 problems.add(damaged(
-                        file, Files.move(file, KeptFiles.free(file, KeptFiles.UNREADABLE)), "it is taken as unknown"));
+                        file,
+                        Files.move(file, KeptFiles.free(file, KeptFiles.UNREADABLE)),
+                        FileText.IT_IS_TAKEN_AS_UNKNOWN.say()));
                 return Optional.empty();
             }
             if (reading.isDamaged()) problems.add(mend(file, reading));
@@ -139,7 +140,9 @@ public final class Adapters {
     private static Optional<KeptAdapter> aside(Path file, List<Problem> problems) {
         try {
             problems.add(damaged(
-                    file, Files.move(file, KeptFiles.free(file, KeptFiles.UNREADABLE)), "it is taken as unknown"));
+                    file,
+                    Files.move(file, KeptFiles.free(file, KeptFiles.UNREADABLE)),
+                    FileText.IT_IS_TAKEN_AS_UNKNOWN.say()));
         } catch (IOException e) {
             problems.add(unreadable(file, e));
         }
@@ -151,22 +154,21 @@ public final class Adapters {
         Path aside = KeptFiles.free(file, KeptFiles.UNREADABLE);
         Files.copy(file, aside);
         KeptFiles.replace(file, reading.goodText());
-        return damaged(file, aside, "the lines that can be read are used");
+        return damaged(file, aside, FileText.THE_LINES_THAT_CAN_BE_READ.say());
     }
 
     private static Problem damaged(Path file, Path aside, String meaning) {
         return new Problem(
                 file.toString(),
-                "What is known of this adapter is damaged; " + meaning + ". The damaged file is kept as "
-                        + aside.getFileName() + ".",
-                "Check the probe again: monitor/run check-probe");
+                FileText.WHAT_IS_KNOWN_OF_THIS_ADAPTER.say(meaning, aside.getFileName()),
+                FileText.CHECK_THE_PROBE_AGAIN_MONITOR.say());
     }
 
     private static Problem unreadable(Path file, IOException e) {
         return new Problem(
                 file.toString(),
-                "What is known of this adapter cannot be read (" + e.getMessage() + "), so it is taken as unknown.",
-                "Check that you may read and change this file.");
+                FileText.WHAT_IS_KNOWN_OF_THIS_ADAPTER_ADAPTERS.say(e.getMessage()),
+                FileText.CHECK_THAT_YOU_MAY_READ_AND.say());
     }
 
     private static void append(Path file, List<String> lines) throws IOException {

@@ -127,9 +127,7 @@ final class ExportCommand implements Callable<Integer> {
         LookCalendar looks = LookCalendar.of(Answers.orRefuse(JournalReader.read(file), Exit.FILE), Optional.empty());
         Instant now = Instant.now();
         if (looks.toCome(now).isEmpty())
-            throw new Refusal(
-                    Exit.ANSWER_IS_NO,
-                    CommandText.IS_OLDER_THAN_FOUR_WEEKS_AND.say(SessionFiles.name(file)));
+            throw new Refusal(Exit.ANSWER_IS_NO, CommandText.IS_OLDER_THAN_FOUR_WEEKS_AND.say(SessionFiles.name(file)));
         return looks.text(now);
     }
 

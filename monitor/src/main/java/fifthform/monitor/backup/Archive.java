@@ -2,6 +2,7 @@ package fifthform.monitor.backup;
 
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -35,7 +36,7 @@ final class Archive implements AutoCloseable {
         try {
             zip = new ZipFile(file.toFile(), StandardCharsets.UTF_8);
         } catch (java.util.zip.ZipException e) {
-            throw new IOException("it is no backup, or a damaged one", e);
+            throw new IOException(FileText.IT_IS_NO_BACKUP_OR_DAMAGED.say(), e);
         }
         try {
             return new Archive(zip, list(zip));
@@ -61,31 +62,31 @@ final class Archive implements AutoCloseable {
 
     private static List<Content> list(ZipFile zip) throws IOException {
         ZipEntry entry = zip.getEntry(Backup.CONTENTS);
-        if (entry == null) throw new IOException("it is no backup: it has no list of contents");
+        if (entry == null) throw new IOException(FileText.IT_HAS_NO_LIST_OF_CONTENTS.say());
         byte[] bytes = read(zip, entry, LONGEST_LIST);
         try {
             List<String> lines =
                     new String(bytes, StandardCharsets.UTF_8).lines().toList();
             JsonObject head = JsonObject.parse(lines.isEmpty() ? "" : lines.get(0));
-            if (head.whole("format") != Backup.FORMAT) throw new IOException("a newer program wrote it");
+            if (head.whole("format") != Backup.FORMAT) throw new IOException(FileText.A_NEWER_PROGRAM_WROTE_IT.say());
             List<Content> contents = new ArrayList<>();
             for (String line : lines.subList(1, lines.size())) contents.add(Content.read(line));
-            if (contents.size() != head.whole("files")) throw new IOException("its list of contents is cut off");
+            if (contents.size() != head.whole("files")) throw new IOException(FileText.ITS_LIST_IS_CUT_OFF.say());
             return contents;
         } catch (UnreadableJson e) {
-            throw new IOException("its list of contents cannot be read", e);
+            throw new IOException(FileText.ITS_LIST_CANNOT_BE_READ.say(), e);
         }
     }
 
     /** The bytes of one file. @throws IOException they are not there, or are not those that were put in */
     byte[] bytes(Content content) throws IOException {
         ZipEntry entry = zip.getEntry(content.name());
-        if (entry == null) throw new IOException(content.name() + " is missing in it");
+        if (entry == null) throw new IOException(FileText.IS_MISSING_IN_IT.say(content.name()));
         if (content.bytes() > LONGEST_FILE || content.bytes() < 0)
-            throw new IOException(content.name() + " is said to be too long for a file of ours");
+            throw new IOException(FileText.IS_SAID_TO_BE_TOO_LONG.say(content.name()));
         byte[] bytes = read(zip, entry, (int) content.bytes());
         if (bytes.length != content.bytes() || !Sums.of(bytes).equals(content.sha256()))
-            throw new IOException(content.name() + " in it is damaged");
+            throw new IOException(FileText.IN_IT_IS_DAMAGED.say(content.name()));
         return bytes;
     }
 
@@ -93,10 +94,10 @@ final class Archive implements AutoCloseable {
     private static byte[] read(ZipFile zip, ZipEntry entry, int most) throws IOException {
         try (InputStream in = zip.getInputStream(entry)) {
             byte[] bytes = in.readNBytes(most);
-            if (in.read() >= 0) throw new IOException(entry.getName() + " in it is longer than it should be");
+            if (in.read() >= 0) throw new IOException(FileText.IN_IT_IS_LONGER.say(entry.getName()));
             return bytes;
         } catch (java.util.zip.ZipException e) {
-            throw new IOException(entry.getName() + " in it is damaged", e);
+            throw new IOException(FileText.IN_IT_IS_DAMAGED.say(entry.getName()), e);
         }
     }
 

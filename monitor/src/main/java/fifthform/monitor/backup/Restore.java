@@ -2,6 +2,7 @@ package fifthform.monitor.backup;
 
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -129,8 +130,7 @@ public final class Restore {
         if (content.name().equals(Content.SETTINGS)) return folders.settingsFile();
         Optional<Path> home =
                 content.shelf().flatMap(shelf -> content.below(shelf.in(folders).toAbsolutePath()));
-        return home.orElseThrow(
-                () -> new IOException("it holds a file whose place is none of ours: " + printable(content.name())));
+        return home.orElseThrow(() -> new IOException(FileText.A_PLACE_IS_NONE_OF_OURS.say(printable(content.name()))));
     }
 
     private static String printable(String name) {
@@ -145,7 +145,7 @@ public final class Restore {
         Files.createDirectories(folders.data());
         long free = Files.getFileStore(folders.data()).getUsableSpace();
         if (bytes > free)
-            throw new IOException("it needs " + bytes / 1_000_000 + " MB, and " + free / 1_000_000 + " MB are free");
+            throw new IOException(FileText.IT_NEEDS_AND_ARE_FREE.say(bytes / 1_000_000, free / 1_000_000));
     }
 
     private Path freeFolder() {

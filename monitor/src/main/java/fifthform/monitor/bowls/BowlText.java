@@ -7,6 +7,7 @@ import fifthform.curves.setup.Usual;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.BowlsText;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -78,17 +79,17 @@ public final class BowlText {
     /** @throws UnreadableJson its first line cannot be understood, or it is of a newer program */
     static Read read(String text) throws UnreadableJson {
         List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
-        if (lines.isEmpty()) throw new UnreadableJson("it is empty");
+        if (lines.isEmpty()) throw new UnreadableJson(BowlsText.IT_IS_EMPTY.say());
         try {
             JsonObject first = JsonObject.parse(lines.get(0));
-            if (first.whole("format") != FORMAT) throw new UnreadableJson("it is of a newer program");
+            if (first.whole("format") != FORMAT) throw new UnreadableJson(BowlsText.IT_IS_OF_A_NEWER_PROGRAM.say());
             List<Taught> taught = new ArrayList<>();
             List<String> complaints = new ArrayList<>();
             for (int i = 1; i < lines.size(); i++) {
                 try {
                     taught.add(taught(JsonObject.parse(lines.get(i))));
                 } catch (UnreadableJson | IllegalArgumentException | DateTimeException e) {
-                    complaints.add("line " + (i + 1) + ": " + e.getMessage());
+                    complaints.add(BowlsText.LINE.say(i + 1, e.getMessage()));
                 }
             }
             KeptBowl bowl = new KeptBowl(
@@ -128,7 +129,7 @@ public final class BowlText {
 
     private static int whole(JsonObject line, String key) throws UnreadableJson {
         long value = line.whole(key);
-        if (value != (int) value) throw new UnreadableJson("\"" + key + "\" is too large");
+        if (value != (int) value) throw new UnreadableJson(BowlsText.IS_TOO_LARGE.say(key));
         return (int) value;
     }
 }

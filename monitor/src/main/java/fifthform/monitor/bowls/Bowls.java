@@ -3,6 +3,7 @@ package fifthform.monitor.bowls;
 import fifthform.curves.check.Problem;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.KeptFiles;
+import fifthform.monitor.texts.BowlsText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -72,9 +73,8 @@ public final class Bowls {
         return KeptFiles.in(
                 folder,
                 ENDING,
-                "This is a file, and the folder of the bowls should be here; so every bowl is taken as new, and none"
-                        + " can be kept.",
-                why -> "What the bowls taught cannot be listed (" + why + "), so every bowl is taken as new.",
+                BowlsText.THIS_IS_A_FILE_AND_THE.say(),
+                why -> BowlsText.WHAT_THE_BOWLS_TAUGHT_CANNOT.say(why),
                 problems);
     }
 
@@ -82,7 +82,8 @@ public final class Bowls {
         try {
             BowlText.Read read = BowlText.read(Files.readString(file));
             KeptBowl bowl = read.bowl();
-            if (!file(bowl.id()).equals(file)) throw new UnreadableJson("it says to be the bowl " + bowl.id());
+            if (!file(bowl.id()).equals(file))
+                throw new UnreadableJson(BowlsText.IT_SAYS_TO_BE_THE_BOWL.say(bowl.id()));
             if (!read.complaints().isEmpty()) problems.add(partly(file, read));
             return Optional.of(bowl);
         } catch (UnreadableJson | IOException e) {
@@ -93,13 +94,12 @@ public final class Bowls {
 
     /** The amounts that can be read stay known; the file as it was is kept beside them. */
     private static Problem partly(Path file, BowlText.Read read) {
-        String what = "Some of what this bowl taught cannot be read (" + String.join("; ", read.complaints())
-                + "), so those amounts are taken as new.";
+        String what = BowlsText.SOME_OF_WHAT_THIS_BOWL_TAUGHT.say(String.join("; ", read.complaints()));
         return KeptFiles.mended(file, what, BowlText.write(read.bowl()), "forget");
     }
 
     private static Problem aside(Path file, Exception why) {
-        String what = "What this bowl taught cannot be read (" + why.getMessage() + "), so it is taken as new.";
+        String what = BowlsText.WHAT_THIS_BOWL_TAUGHT_CANNOT.say(why.getMessage());
         return KeptFiles.aside(file, what, "file");
     }
 }

@@ -2,6 +2,8 @@ package fifthform.monitor.bowls;
 
 import fifthform.curves.setup.LearnedCoast;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.BowlsText;
+import fifthform.monitor.texts.UnitText;
 
 /** What a bowl taught, in words. */
 public final class TaughtWords {
@@ -9,7 +11,7 @@ public final class TaughtWords {
 
     /** One line of one amount. */
     public static String line(Taught taught, Units units) {
-        String what = taught.coast().map(coast -> coast(coast, units)).orElse("coast not seen yet");
+        String what = taught.coast().map(coast -> coast(coast, units)).orElse(BowlsText.COAST_NOT_SEEN_YET.say());
         return amount(taught) + ": " + what + "; " + from(taught);
     }
 
@@ -17,29 +19,25 @@ public final class TaughtWords {
     public static String coast(LearnedCoast coast, Units units) {
         double factor = StrictMath.exp(1.645 * coast.logSpread());
         double kelvin = coast.coastSeconds() / 60;
-        return "coasts about " + units.difference(kelvin) + " at " + units.difference(1)
-                + "/min, 9 times in 10 between " + units.difference(kelvin / factor) + " and "
-                + units.difference(kelvin * factor);
+        return BowlsText.COASTS_ABOUT_AT_MIN_9_TIMES.say(
+                units.difference(kelvin),
+                units.difference(1),
+                units.difference(kelvin / factor),
+                units.difference(kelvin * factor));
     }
 
     /** What it rests on, for example {@code 9 lifts in 4 batches}. */
     public static String from(Taught taught) {
-        if (taught.batches() == 0) return "set by hand";
-        String batches = count(taught.batches(), "batch", "batches");
+        if (taught.batches() == 0) return BowlsText.SET_BY_HAND.say();
         return taught.coast()
-                        .map(c -> count(c.liftsSeen(), "lift", "lifts") + " in ")
-                        .orElse("")
-                + batches;
-    }
-
-    private static String count(int number, String one, String many) {
-        return number + " " + (number == 1 ? one : many);
+                .map(coast -> BowlsText.FROM_LIFTS_AND_BATCHES.say(coast.liftsSeen(), taught.batches()))
+                .orElseGet(() -> BowlsText.FROM_BATCHES.say(taught.batches()));
     }
 
     public static String amount(Taught taught) {
         return taught.amountGrams().isPresent()
-                ? Math.round(taught.amountGrams().getAsDouble()) + " g"
-                : "any amount";
+                ? UnitText.GRAMS.say(Math.round(taught.amountGrams().getAsDouble()))
+                : BowlsText.ANY_AMOUNT.say();
     }
 
     /** Whether a bowl can be called so: printable, with something in it that a file can be named by. */

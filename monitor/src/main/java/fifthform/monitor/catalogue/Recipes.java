@@ -6,6 +6,7 @@ import fifthform.curves.check.Problem;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.monitor.catalogue.KnownRecipe.From;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
@@ -87,15 +88,15 @@ public final class Recipes {
                             recipe -> Parsed.accepted(new KnownRecipe(recipe, text, From.OWN, file.toString())),
                             Parsed::refused);
         } catch (NoSuchFileException e) {
-            return Parsed.refused(file.toString(), "There is no such file.", "Check the path.");
+            return Parsed.refused(file.toString(), FileText.THERE_IS_NO_SUCH_FILE.say(), FileText.CHECK_THE_PATH.say());
         } catch (MalformedInputException e) {
             return Parsed.refused(
-                    name, "The file is not text in UTF-8.", "Save it as plain text with the encoding UTF-8.");
+                    name, FileText.THE_FILE_IS_NOT_TEXT_IN.say(), FileText.SAVE_IT_AS_PLAIN_TEXT_WITH.say());
         } catch (IOException e) {
             return Parsed.refused(
                     file.toString(),
-                    "The file cannot be read (" + e.getMessage() + ").",
-                    "Check that it is a text file you may read.");
+                    FileText.THE_FILE_CANNOT_BE_READ.say(e.getMessage()),
+                    FileText.CHECK_THAT_IT_IS_A_TEXT.say());
         }
     }
 
@@ -104,13 +105,14 @@ public final class Recipes {
             BuiltInRecipes.texts()
                     .forEach((name, text) -> RecipeText.parse(name, text)
                             .fold(
-                                    recipe -> keep(new KnownRecipe(recipe, text, From.BUILT_IN, "built in")),
+                                    recipe ->
+                                            keep(new KnownRecipe(recipe, text, From.BUILT_IN, FileText.BUILT_IN.say())),
                                     problems::addAll));
         } catch (IOException e) {
             problems.add(new Problem(
-                    "built-in recipes",
-                    "They cannot be read (" + e.getMessage() + "); only your own chocolates are known.",
-                    "Build or install the program again."));
+                    FileText.BUILT_IN_RECIPES.say(),
+                    FileText.THEY_CANNOT_BE_READ_ONLY_YOUR.say(e.getMessage()),
+                    FileText.BUILD_OR_INSTALL_THE_PROGRAM.say()));
         }
     }
 
@@ -123,8 +125,8 @@ public final class Recipes {
         } catch (IOException e) {
             problems.add(new Problem(
                     folder.toString(),
-                    "Your own recipes cannot be listed (" + e.getMessage() + "); built-in ones are used.",
-                    "Check that you may read this folder."));
+                    FileText.YOUR_OWN_RECIPES_CANNOT_BE.say(e.getMessage()),
+                    FileText.CHECK_THAT_YOU_MAY_READ_THIS.say()));
         }
     }
 
@@ -133,12 +135,12 @@ public final class Recipes {
         if (before.isPresent() && before.get().from() == From.OWN) {
             return problems.add(new Problem(
                     own.place(),
-                    "Its id \"" + own.recipe().id() + "\" is that of "
-                            + before.get().place() + " too; the latter is used.",
-                    "Give one of the two another id."));
+                    FileText.ITS_ID_IS_THAT_OF_TOO.say(
+                            own.recipe().id(), before.get().place()),
+                    FileText.GIVE_ONE_OF_THE_TWO_ANOTHER.say()));
         }
-        before.ifPresent(builtIn -> remarks.add(
-                "\"" + own.recipe().id() + "\" is your own recipe (" + own.place() + ") and not the built-in one."));
+        before.ifPresent(builtIn ->
+                remarks.add(FileText.IS_YOUR_OWN_RECIPE_AND_NOT.say(own.recipe().id(), own.place())));
         return keep(own);
     }
 
@@ -152,19 +154,18 @@ public final class Recipes {
         try {
             return read(Path.of(path));
         } catch (InvalidPathException e) {
-            return Parsed.refused(path, "This is no path of a file.", "Check the path, or name a chocolate by its id.");
+            return Parsed.refused(path, FileText.THIS_IS_NO_PATH_OF_A.say(), FileText.CHECK_THE_PATH_OR_NAME_A.say());
         }
     }
 
     private Parsed<KnownRecipe> unknown(String id) {
         Collection<String> ids =
                 known().stream().map(KnownRecipe::recipe).map(Recipe::id).toList();
-        String meant = Nearest.to(id, ids)
-                .map(near -> "Did you mean \"" + near + "\"? ")
-                .orElse("");
+        String meant =
+                Nearest.to(id, ids).map(near -> FileText.DID_YOU_MEAN.say(near)).orElse("");
         return Parsed.refused(
                 "chocolate",
-                "\"" + id + "\" is not a chocolate I know, so no targets are known either.",
-                meant + "Known: " + String.join(", ", ids) + ". A recipe file is named by its path.");
+                FileText.IS_NOT_A_CHOCOLATE_I_KNOW.say(id),
+                FileText.KNOWN_A_RECIPE_FILE_IS_NAMED.say(meant, String.join(", ", ids)));
     }
 }

@@ -3,6 +3,7 @@ package fifthform.monitor.intake;
 import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
+import fifthform.monitor.texts.FileText;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -45,8 +46,6 @@ final class CsvColumns {
     private static final Map<Column, Column> SAME = Map.of(
             Column.TEMPERATURE_C, Column.TEMPERATURE_F, Column.BATH_C, Column.BATH_F, Column.ROOM_C, Column.ROOM_F);
 
-    private static final String EXAMPLE = "Begin the file with a line like: time_s,temperature_c";
-
     private final Map<Column, Integer> places;
     private final int count;
 
@@ -75,8 +74,8 @@ final class CsvColumns {
             if (column.isPresent() && places.putIfAbsent(column.get(), place) != null) {
                 problems.add(new Problem(
                         name,
-                        "The column " + column.get().word() + " is there twice.",
-                        "Give one of the two another name."));
+                        FileText.THE_COLUMN_IS_THERE_TWICE.say(column.get().word()),
+                        FileText.GIVE_ONE_OF_THE_TWO_ANOTHER_CSV_COLUMNS.say()));
             }
         }
         // Where a table has both, ours is seconds; only in our own export the other says when that was.
@@ -90,10 +89,8 @@ final class CsvColumns {
         boolean fahrenheit = places.containsKey(Column.TEMPERATURE_F);
         if (!celsius && !fahrenheit) problems.add(missing(name, header, Column.TEMPERATURE_C));
         if (celsius && fahrenheit) {
-            problems.add(new Problem(
-                    name,
-                    "There are both temperature_c and temperature_f, and which to trust is not known.",
-                    "Keep one of the two."));
+            problems.add(
+                    new Problem(name, FileText.THERE_ARE_BOTH_TEMPERATURE_C.say(), FileText.KEEP_ONE_OF_THE_TWO.say()));
         }
         return problems.isEmpty() ? Parsed.accepted(new CsvColumns(places, header.size())) : Parsed.refused(problems);
     }
@@ -116,8 +113,8 @@ final class CsvColumns {
     private static Problem notThere(String name, List<String> header, String word) {
         return new Problem(
                 name,
-                "There is no column \"" + word + "\" in its first line.",
-                "Name one of these: " + String.join(", ", header) + ".");
+                FileText.THERE_IS_NO_COLUMN_IN_ITS.say(word),
+                FileText.NAME_ONE_OF_THESE.say(String.join(", ", header)));
     }
 
     boolean has(Column column) {
@@ -147,16 +144,16 @@ final class CsvColumns {
 
     private static Problem missing(String name, List<String> header, Column column) {
         String line = String.join(",", header);
-        String what = "There is no column " + column.word() + " in its first line (" + line + ").";
+        String what = FileText.THERE_IS_NO_COLUMN_IN_ITS_CSV_COLUMNS.say(column.word(), line);
         if (header.size() == 1 && line.contains(";")) {
-            return new Problem(name, what, "It is separated by semicolons: save it with commas.");
+            return new Problem(name, what, FileText.IT_IS_SEPARATED_BY_SEMICOLONS.say());
         }
         return new Problem(
                 name,
                 what,
                 Nearest.to(column.word(), header)
                         .filter(near -> column(near).isEmpty())
-                        .map(near -> "If \"" + near + "\" is it, name it " + column.word() + ".")
-                        .orElse(EXAMPLE));
+                        .map(near -> FileText.IF_IS_IT_NAME_IT.say(near, column.word()))
+                        .orElse(FileText.BEGIN_WITH_A_LINE_LIKE.say()));
     }
 }

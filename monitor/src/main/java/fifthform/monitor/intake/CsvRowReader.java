@@ -11,6 +11,7 @@ import fifthform.curves.input.Sample;
 import fifthform.curves.setup.ProbeId;
 import fifthform.monitor.intake.CsvColumns.Column;
 import fifthform.monitor.json.Decimal;
+import fifthform.monitor.texts.FileText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
@@ -76,34 +77,34 @@ final class CsvRowReader {
 
     /** The row, or why it cannot be placed in time and so cannot be used at all. */
     Parsed<CsvRow> read(long line, List<String> cells) {
-        String where = name + ", line " + line;
+        String where = FileText.LINE.say(name, line);
         Column timed = columns.has(Column.TIME_S) ? Column.TIME_S : Column.TIME;
         String timeCell = columns.cell(timed, cells);
         Optional<CsvNumber> time = time(timeCell);
         if (time.isEmpty() || time.get().value().abs().compareTo(LONGEST_SECONDS) >= 0) {
             return Parsed.refused(
                     where,
-                    timed.word() + " is \"" + timeCell + "\", which is "
-                            + (timed == Column.TIME ? "no time" : "no number of seconds") + "; the row is left out.",
+                    FileText.IS_WHICH_IS_THE_ROW_IS.say(
+                            timed.word(),
+                            timeCell,
+                            timed == Column.TIME ? FileText.NO_TIME.say() : FileText.NO_NUMBER_OF_SECONDS.say()),
                     began.isPresent() || timed == Column.TIME && !seconds
-                            ? "Write date and time as 2026-01-31T10:15:00+01:00, or seconds since the start in all rows."
-                            : "Write seconds since the start, for example: 812.4");
+                            ? FileText.WRITE_DATE_AND_TIME_AS_2026.say()
+                            : FileText.WRITE_SECONDS_SINCE_THE_START.say());
         }
         boolean cutInTwo = cells.stream().skip(columns.count()).anyMatch(cell -> !cell.isBlank());
         if (cutInTwo) {
             return Parsed.refused(
                     where,
-                    "It has " + cells.size() + " cells, and the header names " + columns.count()
-                            + "; the row is left out, since its values may be cut in two.",
-                    "Write decimals with a point, 30.5, or put a value with a comma in quotes.");
+                    FileText.IT_HAS_CELLS_AND_THE_HEADER.say(cells.size(), columns.count()),
+                    FileText.WRITE_DECIMALS_WITH_A_POINT_30.say());
         }
         BigDecimal seconds = time.get().value();
         if (seconds.compareTo(lastSeconds) < 0) {
             return Parsed.refused(
                     where,
-                    "Its time " + timeCell + " s is before that of the row above (" + lastSeconds.toPlainString()
-                            + " s); the row is left out.",
-                    "Put the rows in the order of time, or give each recording a file of its own.");
+                    FileText.ITS_TIME_S_IS_BEFORE_THAT.say(timeCell, lastSeconds.toPlainString()),
+                    FileText.PUT_THE_ROWS_IN_THE_ORDER.say());
         }
         lastSeconds = seconds;
         Instant at = start.plusNanos(
@@ -137,11 +138,12 @@ final class CsvRowReader {
             if (action.isPresent()) continue;
             problems.add(new Problem(
                     row.where,
-                    "event \"" + word + "\" is not known and left out.",
-                    Nearest.to(word, CsvEvents.WORDS)
-                                    .map(near -> "Did you mean \"" + near + "\"? ")
-                                    .orElse("")
-                            + "Known: " + String.join(", ", CsvEvents.WORDS) + "."));
+                    FileText.EVENT_IS_NOT_KNOWN_AND_LEFT.say(word),
+                    FileText.KNOWN.say(
+                            Nearest.to(word, CsvEvents.WORDS)
+                                    .map(near -> FileText.DID_YOU_MEAN.say(near))
+                                    .orElse(""),
+                            String.join(", ", CsvEvents.WORDS))));
         }
     }
 
@@ -153,10 +155,10 @@ final class CsvRowReader {
             inputs.add(new ProbeFault(row.at, probe, Cause.GARBLED));
             problems.add(new Problem(
                     row.where,
-                    column.word() + " is \"" + cell + "\", which is no number; it is taken as a failed reading.",
+                    FileText.IS_WHICH_IS_NO_NUMBER_IT.say(column.word(), cell),
                     cell.matches("[-+]?\\d+,\\d+")
-                            ? "Write decimals after a point: " + cell.replace(',', '.')
-                            : "Write a number, or nothing where there was no reading."));
+                            ? FileText.WRITE_DECIMALS_AFTER_A_POINT.say(cell.replace(',', '.'))
+                            : FileText.WRITE_A_NUMBER_OR_NOTHING.say()));
             return;
         }
         Input reading = reading(column, probe, row.at, number.get());
@@ -164,8 +166,8 @@ final class CsvRowReader {
         if (reading instanceof ProbeFault) {
             problems.add(new Problem(
                     row.where,
-                    column.word() + " is " + cell + ", which no kitchen has; it is taken as a failed reading.",
-                    "Write what was measured, from −20 to 150 °C, or nothing where there was no reading."));
+                    FileText.IS_WHICH_NO_KITCHEN_HAS_IT.say(column.word(), cell),
+                    FileText.WRITE_WHAT_WAS_MEASURED_FROM.say()));
         }
     }
 

@@ -9,6 +9,7 @@ import fifthform.curves.check.Problem;
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.Role;
 import fifthform.monitor.intake.CsvColumns.Column;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -85,7 +86,7 @@ public final class CsvTape implements AutoCloseable {
             Iterator<CsvRecord> records = csv.iterator();
             if (!records.hasNext()) {
                 return Parsed.refused(
-                        name, "It is empty: nothing to analyse.", "Begin it with a line like: time_s,temperature_c");
+                        name, FileText.IT_IS_EMPTY_NOTHING_TO_ANALYSE.say(), FileText.BEGIN_IT_WITH_A_LINE_LIKE.say());
             }
             return CsvColumns.of(name, records.next().getFields(), layout.named())
                     .fold(
@@ -137,9 +138,6 @@ public final class CsvTape implements AutoCloseable {
     }
 
     private static Problem notCsv(String name) {
-        return new Problem(
-                name,
-                "It cannot be read as a table from here on.",
-                "Check that it is text with commas between the cells and that every quote is closed.");
+        return new Problem(name, FileText.IT_CANNOT_BE_READ_AS_A.say(), FileText.CHECK_THAT_IT_IS_TEXT_WITH.say());
     }
 }

@@ -1,6 +1,7 @@
 package fifthform.monitor.settings;
 
 import fifthform.curves.check.Problem;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
@@ -47,10 +48,7 @@ public final class KeptFiles {
     public static List<Path> in(
             Path folder, String ending, String inTheWay, Function<String, String> unlisted, List<Problem> problems) {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
-            problems.add(new Problem(
-                    folder.toString(),
-                    inTheWay,
-                    "Move the file to another place or name, or name another folder with --data."));
+            problems.add(new Problem(folder.toString(), inTheWay, FileText.MOVE_THE_FILE_TO_ANOTHER_PLACE.say()));
         }
         if (!Files.isDirectory(folder)) return List.of();
         try (Stream<Path> files = Files.list(folder)) {
@@ -59,7 +57,7 @@ public final class KeptFiles {
                     .toList();
         } catch (IOException e) {
             problems.add(new Problem(
-                    folder.toString(), unlisted.apply(e.getMessage()), "Check that you may read this folder."));
+                    folder.toString(), unlisted.apply(e.getMessage()), FileText.CHECK_THAT_YOU_MAY_READ_THIS.say()));
             return List.of();
         }
     }
@@ -82,7 +80,7 @@ public final class KeptFiles {
     public static Problem aside(Path file, String what, String name) {
         try {
             Path aside = Files.move(file, free(file, UNREADABLE));
-            return new Problem(file.toString(), what, "The " + name + " is kept as " + aside.getFileName() + ".");
+            return new Problem(file.toString(), what, FileText.THE_IS_KEPT_AS.say(name, aside.getFileName()));
         } catch (IOException e) {
             return untouchable(file, what);
         }
@@ -100,16 +98,13 @@ public final class KeptFiles {
             Path copy = Files.copy(file, free(file, UNREADABLE));
             replace(file, text);
             return new Problem(
-                    file.toString(),
-                    what,
-                    "The rest stays known. The file as it was is kept as " + copy.getFileName()
-                            + ": mend that line there and give it back this name, or " + otherwise + " it.");
+                    file.toString(), what, FileText.THE_REST_STAYS_KNOWN_THE_FILE.say(copy.getFileName(), otherwise));
         } catch (IOException e) {
             return untouchable(file, what);
         }
     }
 
     private static Problem untouchable(Path file, String what) {
-        return new Problem(file.toString(), what, "Check that you may read and change this file.");
+        return new Problem(file.toString(), what, FileText.CHECK_THAT_YOU_MAY_READ_AND.say());
     }
 }

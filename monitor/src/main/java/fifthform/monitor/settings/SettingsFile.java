@@ -6,6 +6,7 @@ import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.Settings.Theme;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -140,8 +141,8 @@ public final class SettingsFile {
         } catch (UnreadableJson | DateTimeParseException e) {
             problems.add(new Problem(
                     file.toString(),
-                    "Whether the sound was heard cannot be read (" + e.getMessage() + "); it is left aside.",
-                    "Try the sound again: monitor/run setup."));
+                    FileText.WHETHER_THE_SOUND_WAS_HEARD.say(e.getMessage()),
+                    FileText.TRY_THE_SOUND_AGAIN_MONITOR.say()));
             return Optional.empty();
         }
     }
@@ -171,12 +172,14 @@ public final class SettingsFile {
         try {
             OptionalDouble number = json.optionalNumber(key);
             if (number.isEmpty() || number.getAsDouble() >= least && number.getAsDouble() <= most) return number;
-            what = "\"" + key + "\" is " + number.getAsDouble();
+            what = FileText.IS.say(key, number.getAsDouble());
         } catch (UnreadableJson e) {
             what = e.getMessage();
         }
         problems.add(new Problem(
-                file.toString(), what + "; it is left aside.", "Write a number from " + least + " to " + most + "."));
+                file.toString(),
+                FileText.IT_IS_LEFT_ASIDE.say(what),
+                FileText.WRITE_A_NUMBER_FROM_TO.say(least, most)));
         return OptionalDouble.empty();
     }
 
@@ -188,12 +191,12 @@ public final class SettingsFile {
         if (said.isPresent() && choice.isEmpty()) {
             List<String> words = Stream.of(choices).map(word).toList();
             String meant = Nearest.to(said.get(), words)
-                    .map(near -> "Did you mean \"" + near + "\"? ")
+                    .map(near -> FileText.DID_YOU_MEAN.say(near))
                     .orElse("");
             problems.add(new Problem(
                     file.toString(),
-                    "\"" + key + "\" is \"" + said.get() + "\"; \"" + word.apply(usual) + "\" is used.",
-                    meant + "Possible: " + String.join(", ", words) + "."));
+                    FileText.IS_IS_USED.say(key, said.get(), word.apply(usual)),
+                    FileText.POSSIBLE.say(meant, String.join(", ", words))));
         }
         return choice.orElse(usual);
     }
@@ -202,13 +205,14 @@ public final class SettingsFile {
         try {
             return json.optionalText(key);
         } catch (UnreadableJson e) {
-            problems.add(new Problem(file.toString(), e.getMessage() + "; it is left aside.", "Write it in quotes."));
+            problems.add(new Problem(
+                    file.toString(), FileText.IT_IS_LEFT_ASIDE.say(e.getMessage()), FileText.WRITE_IT_IN_QUOTES.say()));
             return Optional.empty();
         }
     }
 
     private Problem setAside(Exception why) {
-        String what = "The settings cannot be read (" + why.getMessage() + "), so the usual ones are used.";
-        return KeptFiles.aside(file, what, "old file");
+        String what = FileText.THE_SETTINGS_CANNOT_BE_READ_SO.say(why.getMessage());
+        return KeptFiles.aside(file, what, FileText.OLD_FILE.say());
     }
 }

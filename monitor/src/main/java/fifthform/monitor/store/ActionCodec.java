@@ -21,6 +21,7 @@ import fifthform.curves.recipe.Phase;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import java.time.Instant;
 
 /** The part of an {@code a} line that tells what the maker did. */
@@ -61,7 +62,7 @@ final class ActionCodec {
             case "bowl-confirmed" -> new BowlConfirmed(at);
             case "setup-changed" -> new SetupChanged(at, SetupCodec.read(line.object("setup")));
             case "undone" -> new Undone(at, line.whole("of"));
-            default -> throw new UnreadableJson("\"do\" is \"" + what + "\", which is not known");
+            default -> throw new UnreadableJson(FileText.DO_IS_WHICH_IS_NOT_KNOWN.say(what));
         };
     }
 

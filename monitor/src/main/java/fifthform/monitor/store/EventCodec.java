@@ -32,6 +32,7 @@ import fifthform.curves.situation.Reason;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
@@ -126,7 +127,7 @@ public final class EventCodec {
                         line.number("above_s"),
                         range(line, "before_"),
                         range(line, "left_"));
-            default -> throw new UnreadableJson("\"e\" is \"" + name + "\", which is not known");
+            default -> throw new UnreadableJson(FileText.E_IS_WHICH_IS_NOT_KNOWN.say(name));
         };
     }
 

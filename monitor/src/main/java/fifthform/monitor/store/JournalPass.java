@@ -7,6 +7,7 @@ import fifthform.curves.input.Tick;
 import fifthform.curves.setup.ProbeId;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.Channels;
@@ -217,8 +218,7 @@ public final class JournalPass implements AutoCloseable {
         next = 0;
         unsummed = 0;
         if (filled == buffer.length) {
-            if (buffer.length >= LONGEST_BYTES)
-                throw new IOException("one of its lines is longer than any line can be");
+            if (buffer.length >= LONGEST_BYTES) throw new IOException(FileText.A_LINE_IS_TOO_LONG.say());
             buffer = Arrays.copyOf(buffer, 2 * buffer.length);
         }
         int read = bytes.read(buffer, filled, buffer.length - filled);
@@ -271,7 +271,7 @@ public final class JournalPass implements AutoCloseable {
     }
 
     private String line() {
-        return "line " + number;
+        return FileText.LINE_JOURNAL_PASS.say(number);
     }
 
     private void header(int begin, int end) {
@@ -279,7 +279,8 @@ public final class JournalPass implements AutoCloseable {
             long format = JsonObject.parse(text(begin, end)).whole("format");
             if (format > SessionHeader.FORMAT) problems.add(JournalProblems.newerFormat(format));
         } catch (UnreadableJson e) {
-            problems.add(new Problem("line 1", e.getMessage() + ".", "The session is read as well as can be."));
+            problems.add(new Problem(
+                    FileText.LINE_1.say(), e.getMessage() + ".", FileText.THE_SESSION_IS_READ_AS_WELL.say()));
         }
     }
 
@@ -338,7 +339,7 @@ public final class JournalPass implements AutoCloseable {
                 closingWall(json);
             }
             case HEADER, CHECK -> {
-                if (whole) problems.add(JournalProblems.damaged(line(), "a second header"));
+                if (whole) problems.add(JournalProblems.damaged(line(), FileText.A_SECOND_HEADER.say()));
                 return false;
             }
         }
@@ -377,7 +378,7 @@ public final class JournalPass implements AutoCloseable {
         try {
             Instant.parse(json.text("wall"));
         } catch (DateTimeException e) {
-            throw new UnreadableJson("\"wall\" is no time of day");
+            throw new UnreadableJson(FileText.WALL_IS_NO_TIME_OF_DAY.say());
         }
     }
 

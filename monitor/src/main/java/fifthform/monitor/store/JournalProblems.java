@@ -1,6 +1,7 @@
 package fifthform.monitor.store;
 
 import fifthform.curves.check.Problem;
+import fifthform.monitor.texts.FileText;
 import java.nio.file.Path;
 import java.util.Set;
 
@@ -11,13 +12,13 @@ final class JournalProblems {
     static Problem torn(RawLine line) {
         return new Problem(
                 line.toString(),
-                "The file ends in the middle of this line; " + line.bytes().length
-                        + " bytes of a last entry were dropped, all before it is there.",
-                "Nothing needs to be done.");
+                FileText.THE_FILE_ENDS_IN_THE_MIDDLE.say(line.bytes().length),
+                FileText.NOTHING_NEEDS_TO_BE_DONE.say());
     }
 
     static Problem damaged(String line, String why) {
-        return new Problem(line, "It is damaged (" + why + ") and left out.", "The rest of the session is used.");
+        return new Problem(
+                line, FileText.IT_IS_DAMAGED_AND_LEFT_OUT.say(why), FileText.THE_REST_OF_THE_SESSION_IS.say());
     }
 
     /** The number of an input does not follow on the one before. */
@@ -26,31 +27,29 @@ final class JournalProblems {
         return new Problem(
                 line,
                 missing > 0
-                        ? missing + (missing == 1 ? " input is" : " inputs are") + " missing before it."
-                        : "Its number " + sequence + " is not above the one before (" + before + ").",
-                "What is there is used; a replay may differ from what was seen then.");
+                        ? FileText.MISSING_BEFORE_IT.say(missing)
+                        : FileText.ITS_NUMBER_IS_NOT_ABOVE_THE.say(sequence, before),
+                FileText.WHAT_IS_THERE_IS_USED_A.say());
     }
 
     static Problem changed(int firstLine, int lastLine) {
         return new Problem(
-                "lines " + firstLine + " to " + lastLine,
-                "They are not as they were written: something was changed, lost or added there.",
-                "What can be read is used; trust it less, or restore the file from a backup.");
+                FileText.LINES_TO.say(firstLine, lastLine),
+                FileText.THEY_ARE_NOT_AS_THEY_WERE.say(),
+                FileText.WHAT_CAN_BE_READ_IS_USED.say());
     }
 
     static Problem newerLines(Path file, int lines, Set<String> kinds) {
         return new Problem(
                 file.toString(),
-                lines + " lines of unknown kind (" + String.join(", ", kinds)
-                        + ") were written by a newer program and are kept aside.",
-                "Read the session with a newer program to see them.");
+                FileText.LINES_OF_UNKNOWN_KIND_WERE.say(lines, String.join(", ", kinds)),
+                FileText.READ_THE_SESSION_WITH_A_NEWER.say());
     }
 
     static Problem newerFormat(long format) {
         return new Problem(
-                "line 1",
-                "This session was written by a newer program (format " + format + "). Some of it may be shown"
-                        + " wrongly or not at all.",
-                "Read it with a newer program.");
+                FileText.LINE_1_JOURNAL_PROBLEMS.say(),
+                FileText.THIS_SESSION_WAS_WRITTEN_BY_A.say(format),
+                FileText.READ_IT_WITH_A_NEWER_PROGRAM.say());
     }
 }

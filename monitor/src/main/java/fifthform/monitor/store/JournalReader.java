@@ -5,6 +5,7 @@ import fifthform.curves.check.Problem;
 import fifthform.curves.input.Recorded;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -74,10 +75,10 @@ public final class JournalReader {
 
     private static List<Problem> unreadable(Path file, IOException why) {
         String what = why instanceof NoSuchFileException
-                ? "There is no such file."
-                : "The file cannot be read (" + why.getMessage() + ").";
+                ? FileText.THERE_IS_NO_SUCH_FILE.say()
+                : FileText.THE_FILE_CANNOT_BE_READ.say(why.getMessage());
         return List.of(new Problem(
-                file.toString(), what + " No session is shown.", "Check the path and that you may read it."));
+                file.toString(), FileText.NO_SESSION_IS_SHOWN.say(what), FileText.CHECK_THE_PATH_AND_THAT_YOU.say()));
     }
 
     private static SessionHeader impossible(List<Problem> problems) {
@@ -87,9 +88,7 @@ public final class JournalReader {
     private static Parsed<SessionHeader> header(Path file, Optional<RawLine> first) {
         if (first.isEmpty()) {
             return Parsed.refused(
-                    file.toString(),
-                    "The file is empty: the session ended before anything was written. There is nothing to show.",
-                    "It can be deleted.");
+                    file.toString(), FileText.THE_FILE_IS_EMPTY_THE_SESSION.say(), FileText.IT_CAN_BE_DELETED.say());
         }
         try {
             return Parsed.accepted(
@@ -97,10 +96,8 @@ public final class JournalReader {
         } catch (UnreadableJson e) {
             return Parsed.refused(
                     file.toString(),
-                    "The first line cannot be used (" + e.getMessage()
-                            + "). Without it no line after it has a meaning.",
-                    "Check that this is a session of Fifth Form; if it is, restore it from a backup or copy the first"
-                            + " line from a session with the same set-up.");
+                    FileText.THE_FIRST_LINE_CANNOT_BE_USED.say(e.getMessage()),
+                    FileText.CHECK_THAT_THIS_IS_A_SESSION.say());
         }
     }
 
@@ -110,7 +107,10 @@ public final class JournalReader {
             if (format <= SessionHeader.FORMAT) return;
             problems.add(JournalProblems.newerFormat(format));
         } catch (UnreadableJson e) {
-            problems.add(new Problem("line 1", e.getMessage() + ".", "The session is read as well as can be."));
+            problems.add(new Problem(
+                    FileText.LINE_1_JOURNAL_READER.say(),
+                    e.getMessage() + ".",
+                    FileText.THE_SESSION_IS_READ_AS_WELL_JOURNAL_READER.say()));
         }
     }
 
@@ -144,7 +144,8 @@ public final class JournalReader {
                 entries.add(new Entry.Closing(json.object("summary")));
                 tellWall(json);
             }
-            case HEADER -> problems.add(JournalProblems.damaged(line.toString(), "a second header"));
+            case HEADER ->
+                problems.add(JournalProblems.damaged(line.toString(), FileText.A_SECOND_HEADER_JOURNAL_READER.say()));
             case CHECK -> throw new IllegalStateException("checks are not kept");
         }
     }
@@ -176,7 +177,7 @@ public final class JournalReader {
         try {
             lastWall = Instant.parse(json.text("wall"));
         } catch (DateTimeException e) {
-            throw new UnreadableJson("\"wall\" is no time of day");
+            throw new UnreadableJson(FileText.WALL_IS_NO_TIME_OF_DAY_JOURNAL_READER.say());
         }
     }
 

@@ -5,6 +5,7 @@ import fifthform.curves.input.Recorded;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.store.JournalThread.Order;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -73,9 +74,7 @@ public final class JournalWriter implements AutoCloseable {
             if (Files.exists(file) && Files.size(file) > 0) {
                 lock.giveUp();
                 throw new StoreException(
-                        file.toString(),
-                        "There is a session in this file already. It was not touched.",
-                        "Start again: the new session gets a name of its own.");
+                        file.toString(), FileText.THERE_IS_A_SESSION_ALREADY.say(), FileText.START_AGAIN.say());
             }
             JournalWriter writer = new JournalWriter(
                     file, JournalFile.open(file), lock, header.start(), new CheckedLines(), wall, trouble, Pace.USUAL);
@@ -104,7 +103,7 @@ public final class JournalWriter implements AutoCloseable {
                     session.file(), file, lock, session.header().start(), tail.lines(), wall, trouble, Pace.USUAL);
             Instant now = wall.instant();
             Duration gap = Duration.between(session.lastAt(), now);
-            writer.note(now, "resumed", "Nothing was recorded for " + SessionTime.text(gap) + " s before this.");
+            writer.note(now, "resumed", FileText.NOTHING_WAS_RECORDED_FOR_S.say(SessionTime.text(gap)));
             return writer;
         } catch (IOException e) {
             lock.giveUp();
@@ -211,9 +210,7 @@ public final class JournalWriter implements AutoCloseable {
         if (interrupted) Thread.currentThread().interrupt();
         if (thread.isAlive()) {
             throw new StoreException(
-                    path.toString(),
-                    "The disk does not answer, so the end of the session may be missing from its file.",
-                    "Check the disk; what was written before is whole.");
+                    path.toString(), FileText.THE_DISK_DOES_NOT_ANSWER.say(), FileText.CHECK_THE_DISK.say());
         }
         rescue(body.leftOver());
     }
@@ -225,15 +222,13 @@ public final class JournalWriter implements AutoCloseable {
             Path rest = Files.write(Files.createTempFile(name, ".jsonl"), leftOver);
             throw new StoreException(
                     path.toString(),
-                    "The disk refused the end of the session (" + leftOver.length + " bytes). It is kept in " + rest
-                            + ".",
-                    "Free space, then append that file to the session's.");
+                    FileText.THE_END_IS_KEPT_ELSEWHERE.say(leftOver.length, rest),
+                    FileText.APPEND_THAT_FILE.say());
         } catch (IOException e) {
             throw new StoreException(
                     path.toString(),
-                    "The disk refused the end of the session (" + leftOver.length + " bytes), and so did the folder"
-                            + " for temporary files.",
-                    "Free space. What was written before is whole.");
+                    FileText.THE_END_WAS_REFUSED_TWICE.say(leftOver.length),
+                    FileText.FREE_SPACE_WHAT_IS_WRITTEN_IS_WHOLE.say());
         }
     }
 }

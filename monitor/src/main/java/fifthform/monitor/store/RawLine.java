@@ -1,5 +1,6 @@
 package fifthform.monitor.store;
 
+import fifthform.monitor.texts.FileText;
 import java.nio.charset.StandardCharsets;
 
 /** A line as its bytes stand in the file, with the line break where there is one. */
@@ -33,6 +34,6 @@ final class RawLine {
 
     @Override
     public String toString() {
-        return "line " + number;
+        return FileText.LINE_RAW_LINE.say(number);
     }
 }

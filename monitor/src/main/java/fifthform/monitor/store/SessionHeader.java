@@ -4,6 +4,7 @@ import fifthform.curves.setup.Setup;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -50,7 +51,7 @@ public record SessionHeader(
 
     static SessionHeader read(JsonObject line) throws UnreadableJson {
         if (!line.text(LineKind.KEY).equals(LineKind.HEADER.letter)) {
-            throw new UnreadableJson("its first line is not a session's header");
+            throw new UnreadableJson(FileText.ITS_FIRST_LINE_IS_NOT_A.say());
         }
         try {
             return new SessionHeader(

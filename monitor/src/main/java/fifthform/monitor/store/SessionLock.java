@@ -1,5 +1,6 @@
 package fifthform.monitor.store;
 
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -42,9 +43,7 @@ public final class SessionLock implements AutoCloseable {
             throw StoreException.cannotOpen(session, e);
         }
         throw new StoreException(
-                session.toString(),
-                "Another running Fifth Form writes this session. Nothing was changed.",
-                "Go on there, or end it first.");
+                session.toString(), FileText.ANOTHER_PROGRAM_WRITES_THIS.say(), FileText.GO_ON_THERE_OR_END_IT.say());
     }
 
     /** For when writing could not begin: the reason for that is told, not what giving up met. */

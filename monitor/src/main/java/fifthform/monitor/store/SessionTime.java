@@ -3,6 +3,7 @@ package fifthform.monitor.store;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Duration;
@@ -31,7 +32,7 @@ record SessionTime(Instant start) {
         try {
             return start.plus(duration(line, KEY));
         } catch (DateTimeException | ArithmeticException e) {
-            throw new UnreadableJson("\"t\" is no time of this session");
+            throw new UnreadableJson(FileText.T_IS_NO_TIME_OF_THIS.say());
         }
     }
 
@@ -40,7 +41,7 @@ record SessionTime(Instant start) {
         try {
             return Duration.ofNanos(seconds.movePointRight(NANO_PLACES).longValueExact());
         } catch (ArithmeticException e) {
-            throw new UnreadableJson("\"" + key + "\" is no number of seconds to the nanosecond");
+            throw new UnreadableJson(FileText.IS_NO_NUMBER_OF_SECONDS_TO.say(key));
         }
     }
 }

@@ -24,6 +24,7 @@ import fifthform.monitor.bowls.BowlText;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
+import fifthform.monitor.texts.FileText;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -94,7 +95,7 @@ public final class SetupCodec {
         if (json.has("again")) return new Beginning.Again(json.text("again"));
         if (!json.has("begins")) return Beginning.WHOLE;
         if (json.text("begins").equals(IN_TEMPER)) return new Beginning.InTemper();
-        throw new UnreadableJson("begins was " + json.text("begins") + ", and can only be " + IN_TEMPER);
+        throw new UnreadableJson(FileText.BEGINS_WAS_AND_CAN_ONLY_BE.say(json.text("begins"), IN_TEMPER));
     }
 
     private static Optional<Holding> holding(JsonObject json) throws UnreadableJson {
@@ -110,7 +111,7 @@ public final class SetupCodec {
 
     private static Recipe recipe(String text) throws UnreadableJson {
         Optional<Recipe> recipe = RecipeText.parse("recipe", text).fold(Optional::of, problems -> Optional.empty());
-        return recipe.orElseThrow(() -> new UnreadableJson("the recipe in it cannot be used"));
+        return recipe.orElseThrow(() -> new UnreadableJson(FileText.THE_RECIPE_IN_IT_CANNOT_BE.say()));
     }
 
     private static JsonLine bowl(Bowl bowl) {
@@ -188,7 +189,7 @@ public final class SetupCodec {
         try {
             return Instant.parse(text);
         } catch (DateTimeParseException e) {
-            throw new UnreadableJson(text + " is no time");
+            throw new UnreadableJson(FileText.IS_NO_TIME.say(text));
         }
     }
 

@@ -1,6 +1,7 @@
 package fifthform.monitor.store;
 
 import fifthform.curves.check.Problem;
+import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -24,9 +25,8 @@ public final class StoreException extends Exception {
         return new StoreException(
                 new Problem(
                         file.toString(),
-                        "The session's file cannot be opened for writing ("
-                                + why.getClass().getSimpleName() + ": " + why.getMessage() + "). Nothing is recorded.",
-                        "Free space, check that you may write there, or choose another folder with --record."),
+                        FileText.THE_FILE_CANNOT_BE_OPENED.say(why.getClass().getSimpleName(), why.getMessage()),
+                        FileText.FREE_SPACE_OR_CHOOSE_ANOTHER.say()),
                 why);
     }
 

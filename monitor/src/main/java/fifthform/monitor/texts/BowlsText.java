@@ -63,5 +63,34 @@ public enum BowlsText implements Text {
     /** {0} taught same percent. */
     AMOUNTS_WITHIN_OF_EACH_OTHER,
     /** {0} bowls gone, {1} other taught same. */
-    THIS_REPLACES
+    THIS_REPLACES,
+
+    // BowlText.
+    IT_IS_EMPTY,
+    IT_IS_OF_A_NEWER_PROGRAM,
+    /** {0} i, {1} e message. */
+    LINE,
+    /** {0} key. */
+    IS_TOO_LARGE,
+
+    // Bowls.
+    THIS_IS_A_FILE_AND_THE,
+    /** {0} why. */
+    WHAT_THE_BOWLS_TAUGHT_CANNOT,
+    /** {0} bowl id. */
+    IT_SAYS_TO_BE_THE_BOWL,
+    /** {0} join read complaints. */
+    SOME_OF_WHAT_THIS_BOWL_TAUGHT,
+    /** {0} why message. */
+    WHAT_THIS_BOWL_TAUGHT_CANNOT,
+
+    // TaughtWords.
+    /** {0} lifts, {1} batches. */
+    FROM_LIFTS_AND_BATCHES,
+    /** {0} batches. */
+    FROM_BATCHES,
+    /** {0} difference kelvin, {1} difference, {2} difference kelvin factor, {3} difference kelvin factor. */
+    COASTS_ABOUT_AT_MIN_9_TIMES,
+    SET_BY_HAND,
+    ANY_AMOUNT
 }

@@ -170,9 +170,5 @@ public enum LooksText implements Text {
     NOTHING_AND_SOMETHING_CANNOT,
     ONE_DIGIT_PLEASE,
     /** {0} choices length. */
-    DIGITS_FROM_1_TO_OR_ENTER,
-
-    // LookedSessions.
-    /** {0} folder. */
-    CANNOT_BE_READ_NOTHING_WAS
+    DIGITS_FROM_1_TO_OR_ENTER
 }

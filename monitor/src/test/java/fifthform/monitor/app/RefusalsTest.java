@@ -62,22 +62,22 @@ class RefusalsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    --chocolate pink        | "pink" is not a chocolate I know      | no targets are known  | Known: dark
-                    --chocolate drak        | "drak" is not a chocolate I know      | no targets are known  | Did you mean "dark"
-                    --amount 0              | --amount was 0.0.                     | Nothing was done.     | Give 10 to 20000 grams.
-                    --amount NaN            | --amount was NaN.                     | Nothing was done.     | Give 10 to 20000 grams.
-                    --bath 100              | --bath was 100.0.                     | Nothing was done.     | Give 20 to 99 °C.
-                    --speed 0               | --speed was 0.                        | Nothing was done.     | from 1 to 60, or max.
-                    --speed fast            | --speed was fast.                     | Nothing was done.     | from 1 to 60, or max.
-                    --interval 0            | --interval was 0.0.                   | Nothing was done.     | Give seconds from
-                    --join pour             | --join was pour.                      | Nothing was done.     | Say melt, cool
-                    --units k               | --units was k.                        | Nothing was done.     | Say --units c or --units f.
-                    --talk morse            | No protocol is called morse.          | Nothing was done.     | text-lines
-                    --amount much           | --amount was much. Give a number      | Nothing was done.     | Try: monitor/run watch --help
-                    --amount nan            | --amount was nan. Give a number       | Nothing was done.     | Try: monitor/run watch --help
-                    --screen wall           | --screen was wall. Say one of: window | Nothing was done.     | Try: monitor/run watch --help
-                    --sceen lines           | Unknown option                        | Nothing was done.     | Try: monitor/run watch --help
-                    """)
+        --chocolate pink        | "pink" is not a chocolate I know      | no targets are known  | Known: dark
+        --chocolate drak        | "drak" is not a chocolate I know      | no targets are known  | Did you mean "dark"
+        --amount 0              | --amount was 0.0.                     | Nothing was done.     | Give 10 to 20000 grams.
+        --amount NaN            | --amount was NaN.                     | Nothing was done.     | Give 10 to 20000 grams.
+        --bath 100              | --bath was 100.0.                     | Nothing was done.     | Give 20 to 99 °C.
+        --speed 0               | --speed was 0.                        | Nothing was done.     | from 1 to 60, or max.
+        --speed fast            | --speed was fast.                     | Nothing was done.     | from 1 to 60, or max.
+        --interval 0            | --interval was 0.0.                   | Nothing was done.     | Give seconds from
+        --join pour             | --join was pour.                      | Nothing was done.     | Say melt, cool
+        --units k               | --units was k.                        | Nothing was done.     | Say --units c or --units f.
+        --talk morse            | No protocol is called morse.          | Nothing was done.     | text-lines
+        --amount much           | --amount was much. Give a number      | Nothing was done.     | Try: monitor/run watch --help
+        --amount nan            | --amount was nan. Give a number       | Nothing was done.     | Try: monitor/run watch --help
+        --screen wall           | --screen was wall. Say one of: window | Nothing was done.     | Try: monitor/run watch --help
+        --sceen lines           | Unknown option                        | Nothing was done.     | Try: monitor/run watch --help
+        """)
     void optionsThatAreNotUnderstood(String option, String what, String means, String mend) {
         String[] words = option.split(" ");
         watch("--probe", "practice", words[0], words[1]).refuses(2, what, means, mend);

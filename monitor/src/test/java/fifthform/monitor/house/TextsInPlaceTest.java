@@ -34,7 +34,14 @@ class TextsInPlaceTest {
             "looks",
             "bars",
             "app",
-            "learned");
+            "learned",
+            "catalogue",
+            "intake",
+            "adapters",
+            "settings",
+            "store",
+            "backup",
+            "bowls");
 
     private static final Pattern SENTENCE = Pattern.compile("\\p{L}[\\p{L}.,;:!?’'–-]* +\\p{L}");
 
@@ -51,6 +58,9 @@ class TextsInPlaceTest {
             "Fifth Form ?$",
             "^ --lift one$",
             "^yyyy-MM-dd ",
+            "^Page (Up|Down)$",
+            "^Application Support$",
+            "^built in$",
             "\\(\\?<",
             "^Unsupported JavaFX ",
             "^Expected parameter for option$",
