@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import fifthform.curves.crystal.SeedWord;
+import fifthform.curves.cue.CueId;
 import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.Look;
 import fifthform.monitor.model.Look.Asking;
@@ -26,6 +27,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jline.utils.AttributedString;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -41,6 +43,12 @@ class AnotherLanguageTest {
     /** What is to be typed, and what stands in quotation marks as somebody gave it. */
     private static final Pattern TYPED =
             Pattern.compile("monitor/run( [a-z][a-z-]*)?|--[a-z-]+[ =]?[\\w<>|.]*|/[\\w./-]+");
+
+    /** Its words for crystals and cues are not among the texts. */
+    private static final List<String> OF_THE_ENGINE = Stream.concat(
+                    Stream.of(SeedWord.values()).map(SeedWord::word),
+                    Stream.of(CueId.values()).map(CueId::word))
+            .toList();
 
     @TempDir
     Path folder;
@@ -116,7 +124,7 @@ class AnotherLanguageTest {
     private static Set<String> english(String words) {
         Set<String> english = new TreeSet<>();
         String own = words;
-        for (SeedWord word : SeedWord.values()) own = own.replace(word.word().replace('-', ' '), "·");
+        for (String word : OF_THE_ENGINE) own = own.replace(word.replace('-', ' '), "·");
         ENGLISH.matcher(TYPED.matcher(own).replaceAll("·"))
                 .results()
                 .map(MatchResult::group)
