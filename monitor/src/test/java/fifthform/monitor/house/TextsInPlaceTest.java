@@ -52,7 +52,7 @@ class TextsInPlaceTest {
             "=\"",
             "^\\s*<[a-z]",
             "^B612, ",
-            "^notebook index ",
+            "^(notebook|learned) index ",
             "^PRODID:",
             "^# simulated: ",
             "Fifth Form ?$",
