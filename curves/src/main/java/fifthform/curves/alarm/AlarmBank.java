@@ -32,7 +32,8 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
 
     private static final Duration SHORTEST_SHELF = Duration.ofMinutes(1);
     private static final Duration LONGEST_SHELF = Duration.ofMinutes(15);
-    private static final int MOST_SHELVED = 2;
+    /** How many may be set aside at once. */
+    public static final int MOST_SHELVED = 2;
 
     public AlarmBank {
         EnumMap<AlarmId, Standing> copy = new EnumMap<>(standings);

@@ -86,6 +86,18 @@ final class BatchOptions {
         return setup;
     }
 
+    /** Whether chocolate and bowl were left to be chosen, and the batch begins as any does. */
+    boolean isUntold() {
+        return chocolate == null && bowl == null && amountGrams == null && join == null && beginning.isUntold();
+    }
+
+    /** Takes what was chosen on the start page; {@code recipe} is empty where practice has its own. */
+    void take(Optional<String> recipe, Optional<String> named, OptionalDouble grams) {
+        chocolate = recipe.orElse(null);
+        bowl = named.orElse(null);
+        amountGrams = grams.isPresent() ? grams.getAsDouble() : null;
+    }
+
     private static OptionalDouble or(OptionalDouble said, Optional<OptionalDouble> then) {
         return said.isPresent() ? said : then.orElse(OptionalDouble.empty());
     }

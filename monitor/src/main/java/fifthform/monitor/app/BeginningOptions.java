@@ -29,6 +29,10 @@ final class BeginningOptions {
     @Option(names = "--warm-by", paramLabel = "WAY")
     private String warmBy;
 
+    boolean isUntold() {
+        return again == null && !tempered;
+    }
+
     /** The failed batch, read; empty where none was named. */
     Optional<EarlierBatch> again(Folders folders, Origin origin) throws Refusal {
         if (again == null) return Optional.empty();

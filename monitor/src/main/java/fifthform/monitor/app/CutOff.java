@@ -45,6 +45,17 @@ final class CutOff {
         return latest;
     }
 
+    /** What could be gone on with, to be offered; says and learns nothing. */
+    Optional<Session> offered() {
+        try {
+            return sessions.unfinished(Instant.now()).stream()
+                    .filter(CutOff::canGoOn)
+                    .findFirst();
+        } catch (StoreException unreadable) {
+            return Optional.empty();
+        }
+    }
+
     /** A real session goes on only with a real probe. */
     static void mustFit(Session session, ProbeChoice choice) throws Refusal {
         if (choice instanceof PortProbe) return;

@@ -1,5 +1,8 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.alarm.AlarmBank;
+import fifthform.curves.alarm.AlarmState;
+import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.Dip;
@@ -10,6 +13,7 @@ import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
+import fifthform.curves.input.MakerAction.AlarmShelved;
 import fifthform.curves.input.MakerAction.BowlConfirmed;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
@@ -33,17 +37,21 @@ import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.LookBack;
 import fifthform.monitor.model.NumberEntry;
 import fifthform.monitor.practice.OwnHands;
+import fifthform.monitor.replay.AlarmNames;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.LiveText;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * What each key does to a session. Every act goes the way of a reading: into the intake queue, the journal, the engine.
@@ -60,6 +68,9 @@ final class KeyDesk implements Consumer<Key> {
 
     /** Where nobody has said how much is in the bowl. Our own choice. */
     private static final double MOST_SEED_GRAMS = 1000;
+
+    /** Long enough for a trip to the sink, shorter than a batch could be spoilt in. Our own choice. */
+    private static final Duration ASIDE = Duration.ofMinutes(5);
 
     private final Supplier<SessionSnapshot> session;
     private final Consumer<Input> intake;
@@ -194,6 +205,7 @@ final class KeyDesk implements Consumer<Key> {
                                 hands -> train(key, hands, at),
                                 () -> say(LiveText.THAT_KEY_IS_FOR_TRAINING_ONLY.say()));
             case CHOCOLATE -> chocolate(at);
+            case SET_ASIDE -> setAside(state, at);
             case LET_GO -> letGo();
             case IT_IS_THE_BOWL -> itIsTheBowl(state, at);
             case PROVED -> proved(at);
@@ -451,6 +463,29 @@ final class KeyDesk implements Consumer<Key> {
     private void quit() {
         if (said.get().asked(Key.QUIT, handsClock.instant())) levers.stop().run();
         else ask(keys.fill(LiveText.PRESS_QUIT_AGAIN_TO_STOP.say()), Key.QUIT);
+    }
+
+    /** The most pressing alarm that may wait; where none is left, the one that was set aside comes back. */
+    private void setAside(State state, Instant at) {
+        AlarmBank alarms = state.alarms();
+        List<AlarmId> aside = Stream.of(AlarmId.values())
+                .filter(id -> alarms.of(id).state() instanceof AlarmState.Shelved)
+                .toList();
+        Optional<AlarmId> next = alarms.standing().stream()
+                .filter(id -> !aside.contains(id) && alarms.of(id).state().isStanding())
+                .filter(id -> alarms.of(id).priority() != Priority.URGENT)
+                .max(Comparator.comparing(id -> alarms.of(id).priority()));
+        if (next.isPresent() && aside.size() >= AlarmBank.MOST_SHELVED) {
+            say(LiveText.ASIDE_TWO.say());
+        } else if (next.isPresent()) {
+            tell(new AlarmShelved(at, next.get(), ASIDE));
+            say(LiveText.ASIDE_SET.say(AlarmNames.of(next.get()), keys.cap(Key.SET_ASIDE)));
+        } else if (!aside.isEmpty()) {
+            tell(new AlarmShelved(at, aside.get(0), Duration.ZERO));
+            say(LiveText.ASIDE_BACK.say(AlarmNames.of(aside.get(0))));
+        } else {
+            say(LiveText.ASIDE_NONE.say());
+        }
     }
 
     /** So that another program can use the port for a while; the batch goes on without readings. */

@@ -7,8 +7,6 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.bowls.Bowls;
-import fifthform.monitor.bowls.KeptBowl;
-import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.plan.PlanCard;
@@ -30,17 +28,12 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -209,18 +202,10 @@ final class PlanCommand implements Callable<Integer> {
 
     /** What the plan hands on to the watching; one stay over the bath, since that is what the times are for. */
     private String watchLine(BatchPlan plan, PlanKey bath, Optional<String> bowlName) {
-        StringBuilder line = new StringBuilder("monitor/run watch --chocolate ")
-                .append(
-                        chocolate != null && Recipes.namesFile(chocolate)
-                                ? chocolate
-                                : plan.request().recipe().id())
-                .append(" --amount ")
-                .append(Math.round(plan.request().grams()));
-        bowlName.ifPresent(name -> line.append(" --bowl ").append(name.contains(" ") ? "\"" + name + "\"" : name));
-        return line.append(" --bath ")
-                .append(Decimal.of(plan.value(bath), 1))
-                .append(bath == PlanKey.WARM_BATH ? " --lift one" : "")
-                .toString();
+        String named = chocolate != null && Recipes.namesFile(chocolate)
+                ? chocolate
+                : plan.request().recipe().id();
+        return PlanDesks.watchLine(plan, bath, bowlName, named);
     }
 
     private String watchLine(PlanDesk desk) {
@@ -232,23 +217,11 @@ final class PlanCommand implements Callable<Integer> {
     private PlanDesk desk(Folders folders, Settings settings, Units units) throws Refusal {
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
         bowls.problems().forEach(err()::println);
-        Recipes known = Recipes.load(folders.recipes());
         Recipe first = Chocolates.find(
                 chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, err());
-        Map<String, Bowl> choices = new LinkedHashMap<>();
-        if (bowl != null) choices.put(bowl, BowlWords.named(bowl, OptionalDouble.empty(), bowls));
-        for (KeptBowl kept : bowls.bowls()) choices.putIfAbsent(kept.id(), kept.with(OptionalDouble.empty()));
-        for (BowlMaterial material : BowlMaterial.values()) {
-            if (material == BowlMaterial.UNKNOWN) continue;
-            choices.putIfAbsent(
-                    material.word(), new Bowl(material.word(), material, OptionalDouble.empty(), Optional.empty()));
-        }
-        List<Recipe> recipes = Stream.concat(
-                        Stream.of(first), known.known().stream().map(KnownRecipe::recipe))
-                .distinct()
-                .toList();
-        PlanDesk desk = new PlanDesk(
-                recipes, List.copyOf(choices.values()), units, folders.data().resolve("cards"), LocalDate::now);
+        Optional<Bowl> said =
+                bowl == null ? Optional.empty() : Optional.of(BowlWords.named(bowl, OptionalDouble.empty(), bowls));
+        PlanDesk desk = PlanDesks.of(first, said, folders, units, bowls);
         desk.check(checked());
         desk.choosePan(panMaterial());
         type(desk, PlanField.AMOUNT, amountGrams);

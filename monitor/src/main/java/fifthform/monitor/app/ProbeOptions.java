@@ -60,10 +60,24 @@ final class ProbeOptions {
                 if (!other) talks.putIfAbsent(before.role(), before.talk());
             }
         }
-        WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
-        ProbeChooser.Wishes wishes = new ProbeChooser.Wishes(ports, talks, wish, interval());
+        ProbeChooser.Wishes wishes = new ProbeChooser.Wishes(ports, talks, speed(), interval());
         AdapterEar ear = new AdapterEar(ask ? Asking.ALLOWED : Asking.NEVER);
         return new ProbeChooser(wishes, loaded, ear, err).choose(settings.lastProbe());
+    }
+
+    /** Whether the bowl's probe was left to be found or chosen. */
+    boolean isUntold() {
+        return probe == null && talk == null;
+    }
+
+    /** Takes what was chosen on the start page; empty where it is to be found. */
+    void take(Optional<String> bowl) {
+        probe = bowl.orElse(null);
+    }
+
+    /** What {@code --speed} says; the usual where it was not said. */
+    WatchSpeed speed() throws Refusal {
+        return speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
     }
 
     private static Map<Role, String> said(String bowl, String bath, String room) {

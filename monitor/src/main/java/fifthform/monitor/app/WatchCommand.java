@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.Origin;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Setup;
@@ -12,18 +13,28 @@ import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.json.Decimal;
+import fifthform.monitor.practice.DebriefText;
+import fifthform.monitor.practice.PracticePace.AtCues;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Folders;
+import fifthform.monitor.settings.LastStart;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.start.StartChoice;
+import fifthform.monitor.start.StartChoice.Way;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.texts.LiveText;
 import fifthform.monitor.view.FxStart;
 import fifthform.monitor.view.WatchWindow.Windows;
+import fifthform.simulator.scenario.Scenario;
+import fifthform.simulator.scenario.Scenarios;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -62,15 +73,106 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--go-on")
     private boolean goOn;
 
+    @Option(names = "--as-last")
+    private boolean asLast;
+
     @Spec
     private CommandSpec spec;
 
+    /** How fast practice in the maker's own hands runs, and whether it waits for them. */
+    private static final double HANDS_SPEED = 6;
+
+    private boolean begun;
+    private Optional<Scenario> trained = Optional.empty();
+
     @Override
     public Integer call() throws Refusal, InterruptedException {
-        if (Optional.ofNullable(screen).orElseGet(Screens::best) == ScreenChoice.WINDOW) FxStart.warmUp();
+        ScreenChoice on = Optional.ofNullable(screen).orElseGet(Screens::best);
+        if (on == ScreenChoice.WINDOW) FxStart.warmUp();
         Choices choices = Choices.load(common.folders(), err());
+        boolean untold = !asLast && !goOn && probes.isUntold() && batch.isUntold();
+        if (asLast) take(starting(choices).asLast());
+        else if (untold && on == ScreenChoice.WINDOW) return fromThePage(choices);
+        else if (untold && on == ScreenChoice.TERMINAL && Screens.hasTerminal()) ask(choices);
+        watch(choices);
+        return Exit.DONE.code();
+    }
+
+    private int fromThePage(Choices choices) throws Refusal, InterruptedException {
+        Optional<String> refused = starting(choices).onThePage(new Starting.Begin() {
+            @Override
+            public void watch(StartChoice choice) throws Refusal, InterruptedException {
+                take(choice);
+                WatchCommand.this.watch(choices);
+            }
+
+            @Override
+            public boolean hasBegun() {
+                return begun;
+            }
+        });
+        if (refused.isPresent()) {
+            err().println("No window: " + refused.get() + ". Going on without it.");
+            screen = Screens.hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
+            if (screen == ScreenChoice.TERMINAL) ask(choices);
+            watch(choices);
+        }
+        return Exit.DONE.code();
+    }
+
+    private void ask(Choices choices) throws Refusal {
+        PlanQuestions questions = new PlanQuestions(
+                new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), out());
+        take(starting(choices).asked(new StartQuestions(questions, out())));
+    }
+
+    private Starting starting(Choices choices) throws Refusal {
+        Units units = common.units().orElse(choices.settings().units());
+        SessionFiles sessions = new SessionFiles(folders().sessions());
+        CutOff cutOff = new CutOff(sessions, new BowlMemory(new Bowls(folders().bowls()), units), err());
+        return new Starting(folders(), choices, units, cutOff.offered());
+    }
+
+    private Folders folders() {
+        return record == null ? common.folders() : common.folders().withSessions(record);
+    }
+
+    /** As if it had been said on the command line. */
+    private void take(StartChoice choice) throws Refusal {
+        goOn = choice.way() == Way.GO_ON;
+        trained = Optional.empty();
+        probes.take(choice.port());
+        batch.take(Optional.empty(), Optional.empty(), OptionalDouble.empty());
+        switch (choice.way()) {
+            case PROBE, AS_LAST -> batch.take(Optional.of(choice.chocolate()), choice.bowl(), choice.grams());
+            case GO_ON -> {}
+            case PRACTICE -> probes.take(Optional.of(ProbeChooser.PRACTICE + ":" + invented(choice.chocolate())));
+            case OWN_HANDS -> trained = Optional.of(PracticeCommand.named(invented(choice.chocolate())));
+        }
+    }
+
+    /** The invented batch of this chocolate, where there is one of the same name. */
+    private static String invented(String chocolate) {
+        return Scenarios.builtIn().find(chocolate).fold(Scenario::id, problems -> Scenarios.FIRST);
+    }
+
+    private ProbeChoice probe(Settings settings, Adapters.Loaded known, Optional<Session> cutOff)
+            throws Refusal, InterruptedException {
+        if (trained.isEmpty()) return probes.choose(settings, known, cutOff, err());
+        Scenario scenario = trained.get();
+        Recipe recipe = Chocolates.find(scenario.chocolate(), common.folders(), err());
+        WatchSpeed speed = probes.speed();
+        return new TrainingProbe(
+                scenario,
+                recipe,
+                speed.factor().orElse(HANDS_SPEED),
+                speed.asFastAsPossible() ? AtCues.GO_ON : AtCues.WAIT_FOR_HANDS);
+    }
+
+    private void watch(Choices choices) throws Refusal, InterruptedException {
+        begun = false;
         Settings settings = choices.settings();
-        Folders folders = record == null ? common.folders() : common.folders().withSessions(record);
+        Folders folders = folders();
         SettingsFile settingsFile = new SettingsFile(folders.settingsFile());
         Units units = common.units().orElse(settings.units());
         Optional<Phase> join = batch.joining();
@@ -82,7 +184,7 @@ final class WatchCommand implements Callable<Integer> {
         Adapters adapters = new Adapters(folders.probes());
         Adapters.Loaded known = adapters.load();
         known.problems().forEach(err()::println);
-        ProbeChoice choice = probes.choose(settings, known, cutOff, err());
+        ProbeChoice choice = probe(settings, known, cutOff);
         if (cutOff.isPresent()) CutOff.mustFit(cutOff.get(), choice);
         Setup setup = cutOff.isPresent()
                 ? cutOff.get().header().setup()
@@ -93,6 +195,7 @@ final class WatchCommand implements Callable<Integer> {
         LiveBatch.Around around = new LiveBatch.Around() {
             @Override
             public void begun() {
+                begun = true;
                 remember(settingsFile, adapters, choice, setup);
             }
 
@@ -116,7 +219,11 @@ final class WatchCommand implements Callable<Integer> {
                         Optional.ofNullable(screen),
                         recipes,
                         around);
-        return Exit.DONE.code();
+        if (choice instanceof TrainingProbe training)
+            training.debrief().ifPresent(debrief -> {
+                out().println();
+                new DebriefText(debrief, units).lines().forEach(out()::println);
+            });
     }
 
     /** The next start needs no options: the same port and chocolate. */
@@ -125,8 +232,12 @@ final class WatchCommand implements Callable<Integer> {
         ProbeSetup probe = setup.bowlProbe();
         try {
             new AdapterMemory(adapters).remember(real);
-            file.change(now -> now.withLastProbe(probe.place())
-                    .withLastChocolate(setup.recipe().id()));
+            Optional<String> bowl = Optional.of(setup.bowl().id()).filter(id -> !id.equals(Bowl.ANY.id()));
+            file.change(now -> now.withLast(new LastStart(
+                    Optional.of(probe.place()),
+                    Optional.of(setup.recipe().id()),
+                    bowl,
+                    setup.bowl().amountGrams())));
         } catch (IOException e) {
             err().println(LiveText.PORT_ADAPTER_AND_CHOCOLATE.say(e.getMessage()));
         }

@@ -22,8 +22,11 @@ import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.LiveText;
 import fifthform.monitor.texts.WatchText;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -115,7 +118,11 @@ final class BandModel {
 
     /** All alarms that stand or are set aside, for the strip. */
     List<AlarmRow> rows() {
-        return alarmsWorstFirst().stream().map(this::row).toList();
+        List<AlarmRow> rows =
+                new ArrayList<>(alarmsWorstFirst().stream().map(this::row).toList());
+        for (AlarmId id : AlarmId.values())
+            if (state.alarms().of(id).state() instanceof AlarmState.Shelved shelved) rows.add(aside(id, shelved));
+        return List.copyOf(rows);
     }
 
     private List<AlarmId> alarmsWorstFirst() {
@@ -147,6 +154,13 @@ final class BandModel {
                 direction(id),
                 headline(id, standing) + " · " + detail(id, standing),
                 word(standing.state()));
+    }
+
+    /** Without a symbol, and with the time until it comes back by itself. */
+    private AlarmRow aside(AlarmId id, AlarmState.Shelved shelved) {
+        String left = Spans.words(Duration.between(state.at(), shelved.until()));
+        return new AlarmRow(
+                Tone.CALM, Direction.NONE, headline(id, state.alarms().of(id)), LiveText.ASIDE_LEFT.say(left));
     }
 
     /** An alarm in a few words; those about the probe say what is wrong with it. */

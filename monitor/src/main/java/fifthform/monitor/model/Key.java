@@ -24,6 +24,7 @@ public enum Key {
     PROBE_OUT("p"),
     OTHER("o"),
     CHOCOLATE("c"),
+    SET_ASIDE("a"),
     LET_GO("l"),
     IT_IS_THE_BOWL("i"),
     PROVED("v"),
@@ -71,7 +72,7 @@ public enum Key {
      */
     public boolean isInTheRow(Kitchen kitchen) {
         return switch (this) {
-            case LET_GO, IT_IS_THE_BOWL, PROVED, EARLIER, LATER, NOW -> false;
+            case SET_ASIDE, LET_GO, IT_IS_THE_BOWL, PROVED, EARLIER, LATER, NOW -> false;
             case COLD_WATER, STIR, SEED, DRY -> kitchen == Kitchen.TRAINING;
             case MARK, NOTE, OTHER, CHOCOLATE -> kitchen != Kitchen.TRAINING;
             case SLOWER, FASTER -> kitchen != Kitchen.REAL;

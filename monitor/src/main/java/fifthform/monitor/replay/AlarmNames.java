@@ -4,10 +4,10 @@ import fifthform.curves.input.AlarmId;
 import fifthform.monitor.texts.ReplayText;
 
 /** What an alarm was about, told afterwards: no longer what to do, but what it was. */
-final class AlarmNames {
+public final class AlarmNames {
     private AlarmNames() {}
 
-    static String of(AlarmId alarm) {
+    public static String of(AlarmId alarm) {
         return switch (alarm) {
             case HEADING_OVER -> ReplayText.WAS_HEADING_OVER.say();
             case OVER_RANGE -> ReplayText.WAS_OVER_RANGE.say();

@@ -18,8 +18,7 @@ import java.util.TreeMap;
  * @param keys the maker's own keys, by the name of the act; {@code KeyMap} reads them
  * @param sizes real sizes, and the distance from which Watch is read
  * @param sessions folder of new sessions, where it is not within the data folder
- * @param lastProbe port used last, for the next start without {@code --probe}
- * @param lastChocolate recipe used last
+ * @param last how the last real batch was begun, for the next start without options
  */
 public record Settings(
         Theme theme,
@@ -30,8 +29,7 @@ public record Settings(
         Map<String, String> keys,
         ScreenSizes sizes,
         Optional<String> sessions,
-        Optional<String> lastProbe,
-        Optional<String> lastChocolate) {
+        LastStart last) {
     /** What holds until the maker chooses otherwise. */
     public static final Settings USUAL = new Settings(
             Theme.BRIGHT,
@@ -42,8 +40,7 @@ public record Settings(
             Map.of(),
             ScreenSizes.USUAL,
             Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+            LastStart.NONE);
 
     public Settings {
         Objects.requireNonNull(theme, "theme");
@@ -54,8 +51,7 @@ public record Settings(
         keys = Collections.unmodifiableMap(new TreeMap<>(keys));
         Objects.requireNonNull(sizes, "sizes");
         Objects.requireNonNull(sessions, "sessions");
-        Objects.requireNonNull(lastProbe, "lastProbe");
-        Objects.requireNonNull(lastChocolate, "lastChocolate");
+        Objects.requireNonNull(last, "last");
     }
 
     /** Colours of the window. */
@@ -69,43 +65,55 @@ public record Settings(
     }
 
     public Settings withTheme(Theme other) {
-        return new Settings(other, motion, units, volume, hearing, keys, sizes, sessions, lastProbe, lastChocolate);
+        return new Settings(other, motion, units, volume, hearing, keys, sizes, sessions, last);
     }
 
     public Settings withMotion(Motion other) {
-        return new Settings(theme, other, units, volume, hearing, keys, sizes, sessions, lastProbe, lastChocolate);
+        return new Settings(theme, other, units, volume, hearing, keys, sizes, sessions, last);
     }
 
     public Settings withUnits(Units other) {
-        return new Settings(theme, motion, other, volume, hearing, keys, sizes, sessions, lastProbe, lastChocolate);
+        return new Settings(theme, motion, other, volume, hearing, keys, sizes, sessions, last);
     }
 
     public Settings withVolume(Volume other) {
-        return new Settings(theme, motion, units, other, hearing, keys, sizes, sessions, lastProbe, lastChocolate);
+        return new Settings(theme, motion, units, other, hearing, keys, sizes, sessions, last);
     }
 
     public Settings withHearing(Optional<Hearing> other) {
-        return new Settings(theme, motion, units, volume, other, keys, sizes, sessions, lastProbe, lastChocolate);
+        return new Settings(theme, motion, units, volume, other, keys, sizes, sessions, last);
     }
 
     public Settings withKeys(Map<String, String> other) {
-        return new Settings(theme, motion, units, volume, hearing, other, sizes, sessions, lastProbe, lastChocolate);
+        return new Settings(theme, motion, units, volume, hearing, other, sizes, sessions, last);
     }
 
     public Settings withSizes(ScreenSizes other) {
-        return new Settings(theme, motion, units, volume, hearing, keys, other, sessions, lastProbe, lastChocolate);
+        return new Settings(theme, motion, units, volume, hearing, keys, other, sessions, last);
     }
 
     public Settings withSessions(Optional<String> other) {
-        return new Settings(theme, motion, units, volume, hearing, keys, sizes, other, lastProbe, lastChocolate);
+        return new Settings(theme, motion, units, volume, hearing, keys, sizes, other, last);
+    }
+
+    public Settings withLast(LastStart other) {
+        return new Settings(theme, motion, units, volume, hearing, keys, sizes, sessions, other);
+    }
+
+    public Optional<String> lastProbe() {
+        return last.probe();
+    }
+
+    public Optional<String> lastChocolate() {
+        return last.chocolate();
     }
 
     public Settings withLastProbe(Optional<String> other) {
-        return new Settings(theme, motion, units, volume, hearing, keys, sizes, sessions, other, lastChocolate);
+        return withLast(last.withProbe(other));
     }
 
     public Settings withLastChocolate(Optional<String> other) {
-        return new Settings(theme, motion, units, volume, hearing, keys, sizes, sessions, lastProbe, other);
+        return withLast(last.withChocolate(other));
     }
 
     public Settings withLastProbe(String port) {

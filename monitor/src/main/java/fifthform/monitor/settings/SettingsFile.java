@@ -35,6 +35,11 @@ public final class SettingsFile {
 
     private static final String SCREEN = "screen-px-per-mm-";
 
+    /** What {@code --amount} takes. */
+    private static final double LEAST_GRAMS = 10;
+
+    private static final double MOST_GRAMS = 20_000;
+
     /** A lock on a file holds other programs off, not other threads of this one. */
     private static final Object IN_THIS_PROGRAM = new Object();
 
@@ -113,6 +118,8 @@ public final class SettingsFile {
         settings.sessions().ifPresent(folder -> line.text("sessions", folder));
         settings.lastProbe().ifPresent(port -> line.text("last-probe", port));
         settings.lastChocolate().ifPresent(id -> line.text("last-chocolate", id));
+        settings.last().bowl().ifPresent(bowl -> line.text("last-bowl", bowl));
+        settings.last().grams().ifPresent(grams -> line.number("last-grams", grams));
         return line.end() + "\n";
     }
 
@@ -127,8 +134,11 @@ public final class SettingsFile {
                 keys(json, problems),
                 sizes(json, problems),
                 text(json, "sessions", problems),
-                text(json, "last-probe", problems),
-                text(json, "last-chocolate", problems));
+                new LastStart(
+                        text(json, "last-probe", problems),
+                        text(json, "last-chocolate", problems),
+                        text(json, "last-bowl", problems),
+                        number(json, "last-grams", LEAST_GRAMS, MOST_GRAMS, problems)));
     }
 
     private Optional<Hearing> hearing(JsonObject json, List<Problem> problems) {

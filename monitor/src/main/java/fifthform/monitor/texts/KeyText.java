@@ -15,6 +15,7 @@ public enum KeyText implements Text {
     PROBE_OUT,
     OTHER,
     CHOCOLATE,
+    SET_ASIDE,
     LET_GO,
     IT_IS_THE_BOWL,
     PROVED,

@@ -144,5 +144,14 @@ public enum LiveText implements Text {
     SOUND_MARK,
     SOUND_NOT_HEARD_AT_THE_STOVE,
     KEYS_OF_TRAINING,
-    KEYS_OF_WATCH
+    KEYS_OF_WATCH,
+
+    /** {0} the alarm, {1} the key's cap. */
+    ASIDE_SET,
+    /** {0} the alarm. */
+    ASIDE_BACK,
+    ASIDE_TWO,
+    /** {0} time left. */
+    ASIDE_LEFT,
+    ASIDE_NONE
 }

@@ -1,11 +1,15 @@
 package fifthform.monitor.view;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.logging.Logger;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /** Starts JavaFX with one first window. Further windows are opened from within that one. */
@@ -52,14 +56,93 @@ public final class FxStart {
         }
     }
 
+    /** JavaFX at work, with its first window; empty until something was asked in it. */
+    private static final AtomicReference<Optional<Running>> RUNNING = new AtomicReference<>(Optional.empty());
+
+    /** @param over completed when the last window is closed, with why there was none */
+    private record Running(Stage stage, CompletableFuture<Optional<String>> over) {}
+
+    /**
+     * What came of asking.
+     *
+     * @param refused why there is no window
+     * @param answer empty where the window was closed instead
+     */
+    public record Asked<T>(Optional<String> refused, Optional<T> answer) {
+        public Asked {
+            Objects.requireNonNull(refused, "refused");
+            Objects.requireNonNull(answer, "answer");
+        }
+    }
+
     /**
      * Has {@code fill} build the first window, and shows it until the last window is closed. Blocks. Can be called once
-     * in the life of a process, since JavaFX starts once.
+     * in the life of a process, since JavaFX starts once; after {@link #ask} it fills the window that stands already.
      *
      * @param fill fills and shows the stage, on the FX thread
      * @return why there is no window; empty where there was one
      */
     public static Optional<String> open(Consumer<Stage> fill) {
+        Optional<Running> running = RUNNING.get();
+        if (running.isEmpty()) return launch(fill);
+        Running asked = running.get();
+        Platform.runLater(() -> {
+            try {
+                fill.accept(asked.stage());
+            } catch (RuntimeException | LinkageError fault) {
+                asked.over().complete(Optional.of(reason(fault)));
+                asked.stage().close();
+            }
+        });
+        return asked.over().join();
+    }
+
+    /**
+     * Asks in the first window and leaves it standing for {@link #open}. Blocks until there is an answer or no window. May be
+     * called again.
+     *
+     * @param fill fills and shows the stage, on the FX thread, and hands over the answer
+     */
+    public static <T> Asked<T> ask(BiConsumer<Stage, Consumer<T>> fill) {
+        CompletableFuture<Asked<T>> asked = new CompletableFuture<>();
+        Consumer<Stage> filled = stage ->
+                fill.accept(stage, answer -> asked.complete(new Asked<>(Optional.empty(), Optional.of(answer))));
+        Optional<Running> running = RUNNING.get();
+        CompletableFuture<Optional<String>> over = running.map(Running::over).orElseGet(CompletableFuture::new);
+        over.thenAccept(why -> asked.complete(new Asked<>(why, Optional.empty())));
+        if (running.isPresent()) {
+            Platform.runLater(() -> filled.accept(running.get().stage()));
+        } else {
+            Consumer<Stage> first = stage -> {
+                RUNNING.set(Optional.of(new Running(stage, over)));
+                filled.accept(stage);
+            };
+            // Not a daemon: whoever asked waits for its end.
+            new Thread(() -> over.complete(launch(first)), "window").start();
+        }
+        return asked.join();
+    }
+
+    /** Closes the window that stands for {@link #open}, where it will not be opened. */
+    public static void leave() {
+        RUNNING.get().ifPresent(running -> {
+            if (!running.over().isDone()) Platform.runLater(running.stage()::close);
+        });
+    }
+
+    /** A window of somebody else's, where JavaFX runs already: what is asked and opened stands in it until it is closed. */
+    static void lend(Stage stage) {
+        CompletableFuture<Optional<String>> over = new CompletableFuture<>();
+        stage.setOnHidden(event -> over.complete(Optional.empty()));
+        RUNNING.set(Optional.of(new Running(stage, over)));
+    }
+
+    /** Back to where JavaFX has not been started by us. */
+    static void takeBack() {
+        RUNNING.set(Optional.empty());
+    }
+
+    private static Optional<String> launch(Consumer<Stage> fill) {
         quietOneWarning();
         Starter.FILL.set(fill);
         try {

@@ -40,6 +40,7 @@ final class KeyRow extends Group {
                     NOTE,
                     UNDO,
                     OTHER,
+                    SET_ASIDE,
                     LET_GO,
                     IT_IS_THE_BOWL,
                     PROVED,

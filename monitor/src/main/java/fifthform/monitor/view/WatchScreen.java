@@ -26,6 +26,7 @@ public final class WatchScreen extends Region {
     private static final double DESIGN_HEIGHT = 900;
     private static final double MARGIN = 40;
     private static final double LADDER_WIDTH = 480;
+    private static final double UNDO_SIZE = 24;
 
     private final TopLine top = new TopLine();
     private final BandBar band = new BandBar();
@@ -169,12 +170,18 @@ public final class WatchScreen extends Region {
                 Words.Side.LEFT);
     }
 
+    /** Whether what a key said needs two lines of the foot, as looking back does. */
+    private static boolean saysMuch(WatchPicture picture, double inner) {
+        return Words.widthOf(picture.undo().orElse(""), Typeface.BOLD, UNDO_SIZE) > inner * 0.4;
+    }
+
     private void layFoot(WatchPicture picture, Box box, double u) {
-        double forUndo = picture.undo().isPresent() ? box.width() * 0.4 : u;
+        double share = saysMuch(picture, box.width() / u) ? 0.56 : 0.4;
+        double forUndo = picture.undo().isPresent() ? box.width() * share : u;
         undo.place(
                 picture.undo().orElse(""),
                 new Box(box.right() - forUndo, box.y(), forUndo, box.height()),
-                24 * u,
+                UNDO_SIZE * u,
                 2,
                 Words.Side.RIGHT);
         Box left = new Box(box.x(), box.y(), box.width() - forUndo - 20 * u, box.height());
@@ -200,7 +207,8 @@ public final class WatchScreen extends Region {
         }
 
         Box foot() {
-            return new Box(MARGIN, keys().y() - 42, inner(), 34);
+            double high = saysMuch(picture, inner()) ? 52 : 34;
+            return new Box(MARGIN, keys().y() - 8 - high, inner(), high);
         }
 
         private boolean isAsked() {

@@ -173,6 +173,7 @@ public final class WatchWindow {
                     UNDO,
                     PROBE_OUT,
                     OTHER,
+                    SET_ASIDE,
                     CHOCOLATE,
                     LET_GO,
                     EARLIER,

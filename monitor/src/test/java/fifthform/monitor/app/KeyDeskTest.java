@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.alarm.AlarmBank;
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
@@ -13,6 +14,7 @@ import fifthform.curves.engine.State;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.AlarmAcknowledged;
+import fifthform.curves.input.MakerAction.AlarmShelved;
 import fifthform.curves.input.MakerAction.BowlMoved;
 import fifthform.curves.input.MakerAction.Noted;
 import fifthform.curves.input.MakerAction.OtherThermometer;
@@ -33,6 +35,7 @@ import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
+import fifthform.monitor.session.Altered;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
@@ -115,6 +118,38 @@ class KeyDeskTest {
         desk.accept(Key.LET_GO);
         assertEquals(List.of("let go", "taken back"), grip);
         assertEquals(List.of(), inputs);
+    }
+
+    /** Five minutes for one that may wait, and back by the same key; an urgent one is never set aside. */
+    @Test
+    void anAlarmIsSetAsideAndComesBackByTheSameKey() {
+        session.set(Tapes.first(
+                Tapes.OWN_WAY,
+                s -> s.state().alarms().standing().size() == 1
+                        && priority(s.state(), s.state().alarms().standing().get(0)) != Priority.URGENT));
+        State state = session.get().state();
+        AlarmId standing = state.alarms().standing().get(0);
+        desk.accept(Key.SET_ASIDE);
+        assertEquals(List.of(new AlarmShelved(NOW, standing, Duration.ofMinutes(5))), inputs);
+        assertTrue(desk.line().orElseThrow().contains("A brings it back"), () -> desk.line() + "");
+        AlarmBank aside = state.alarms().shelved(standing, Duration.ofMinutes(5), state.at());
+        session.set(Altered.with(session.get(), Altered.with(state, aside)));
+        inputs.clear();
+        desk.accept(Key.SET_ASIDE);
+        assertEquals(List.of(new AlarmShelved(NOW, standing, Duration.ZERO)), inputs);
+        session.set(Tapes.first(
+                Tapes.OWN_WAY,
+                s -> !s.state().alarms().standing().isEmpty()
+                        && s.state().alarms().standing().stream()
+                                .allMatch(id -> priority(s.state(), id) == Priority.URGENT)));
+        inputs.clear();
+        desk.accept(Key.SET_ASIDE);
+        assertEquals(List.of(), inputs);
+        assertTrue(desk.line().orElseThrow().contains("an urgent one never is"), () -> desk.line() + "");
+    }
+
+    private static Priority priority(State state, AlarmId id) {
+        return state.alarms().of(id).priority();
     }
 
     @Test

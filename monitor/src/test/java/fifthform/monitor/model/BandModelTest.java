@@ -4,13 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.alarm.AlarmBank;
 import fifthform.curves.alarm.AlarmState;
+import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.Countdown;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.Dip;
 import fifthform.curves.cue.Dips;
 import fifthform.curves.cue.OpenCue;
+import fifthform.curves.engine.State;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.Phase;
@@ -25,6 +28,7 @@ import fifthform.monitor.session.Altered;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.session.Tapes;
 import fifthform.monitor.settings.Units;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -62,6 +66,26 @@ class BandModelTest {
         Set<Integer> all = new HashSet<>();
         stands.forEach(all::addAll);
         assertTrue(all.size() >= 8, "it hardly counts: " + all);
+    }
+
+    /** What was set aside stays in sight, last, without a symbol, with the time until it comes back. */
+    @Test
+    void anAlarmThatIsSetAsideStaysInSight() {
+        SessionSnapshot moment = Tapes.first(
+                Tapes.OWN_WAY,
+                s -> s.state().alarms().standing().stream()
+                        .anyMatch(id -> s.state().alarms().of(id).priority() != Priority.URGENT));
+        State state = moment.state();
+        AlarmId id = state.alarms().standing().stream()
+                .filter(a -> state.alarms().of(a).priority() != Priority.URGENT)
+                .findFirst()
+                .orElseThrow();
+        AlarmBank aside = state.alarms().shelved(id, Duration.ofMinutes(5), state.at());
+        List<WatchPicture.AlarmRow> rows =
+                picture(Altered.with(moment, Altered.with(state, aside))).alarms();
+        WatchPicture.AlarmRow row = rows.get(rows.size() - 1);
+        assertEquals("set aside, 5 min left", row.state());
+        assertEquals(WatchPicture.Tone.CALM, row.tone());
     }
 
     /** Past the limit "soon" would be untrue, though the warning before it stands as well. */

@@ -1,5 +1,6 @@
 package fifthform.monitor.session;
 
+import fifthform.curves.alarm.AlarmBank;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Coasting;
@@ -10,15 +11,20 @@ public final class Altered {
 
     /** The same moment, other things known of the bowl. */
     public static State with(State state, Coasting coasting) {
-        return with(state, coasting, state.cues());
+        return with(state, coasting, state.cues(), state.alarms());
     }
 
     /** The same moment, other steps due. */
     public static State with(State state, CueBoard cues) {
-        return with(state, state.coasting(), cues);
+        return with(state, state.coasting(), cues, state.alarms());
     }
 
-    private static State with(State state, Coasting coasting, CueBoard cues) {
+    /** The same moment, other alarms. */
+    public static State with(State state, AlarmBank alarms) {
+        return with(state, state.coasting(), state.cues(), alarms);
+    }
+
+    private static State with(State state, Coasting coasting, CueBoard cues, AlarmBank alarms) {
         return new State(
                 state.inputs(),
                 state.started(),
@@ -34,7 +40,7 @@ public final class Altered {
                 state.forecast(),
                 state.hindsight(),
                 state.crystals(),
-                state.alarms(),
+                alarms,
                 cues);
     }
 

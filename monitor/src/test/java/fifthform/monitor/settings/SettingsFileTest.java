@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,7 +58,12 @@ class SettingsFileTest {
                 .withSizes(ScreenSizes.USUAL
                         .with("1920x1080", new ScreenScale(3.625))
                         .withMetres(1.5))
-                .withSessions(Optional.of("/batches"));
+                .withSessions(Optional.of("/batches"))
+                .withLast(new LastStart(
+                        Optional.of("/dev/ttyUSB0"),
+                        Optional.of("milk"),
+                        Optional.of("big glass"),
+                        OptionalDouble.of(650)));
         settings.change(now -> chosen);
         assertEquals(new Loaded(chosen, List.of()), settings.load());
         assertEquals(Optional.of(Path.of("/batches")), settings.sessions());

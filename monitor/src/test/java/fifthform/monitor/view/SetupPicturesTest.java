@@ -47,7 +47,8 @@ class SetupPicturesTest {
                         .flatMap(section -> Stream.of(
                                 Arguments.of(theme, section, 1366, 768, 100),
                                 Arguments.of(theme, section, 1920, 1080, 100),
-                                Arguments.of(theme, section, 1366, 768, 200))));
+                                Arguments.of(theme, section, 1366, 768, 200),
+                                Arguments.of(theme, section, 1366, 768, 300))));
     }
 
     @ParameterizedTest(name = "{0} {1} {2}×{3} {4} %")

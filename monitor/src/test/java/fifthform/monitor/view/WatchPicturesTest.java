@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.WatchPicture;
+import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +16,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import javafx.scene.image.WritableImage;
+import javafx.scene.text.Text;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -36,19 +39,43 @@ class WatchPicturesTest {
         return moments.entrySet().stream()
                 .flatMap(moment -> Stream.of(Theme.values())
                         .flatMap(theme -> Stream.of(1, 2)
-                                .map(scale -> Arguments.of(moment.getKey(), theme, scale, moment.getValue()))));
+                                .flatMap(scale -> Stream.of(new Dimension(1366, 768), new Dimension(1920, 1080))
+                                        .filter(size -> scale == 1 || size.width == 1366)
+                                        .map(size -> Arguments.of(
+                                                moment.getKey(), theme, size, scale, moment.getValue())))));
     }
 
-    @ParameterizedTest(name = "{0} {1} ×{2}")
+    @ParameterizedTest(name = "{0} {1} {2} ×{3}")
     @MethodSource("pictures")
-    void aPictureOfEachMoment(String name, Theme theme, int scale, WatchPicture picture) throws Exception {
-        WritableImage image =
-                OnScreen.at(1366 * scale, 768 * scale, theme, picture, screen -> screen.snapshot(null, null));
+    void aPictureOfEachMoment(String name, Theme theme, Dimension size, int scale, WatchPicture picture)
+            throws Exception {
+        WritableImage image = OnScreen.at(
+                size.width * scale, size.height * scale, theme, picture, screen -> screen.snapshot(null, null));
         String word = theme.name().toLowerCase(Locale.ROOT);
-        Png.write(image, FOLDER.resolve("watch-" + name + "-" + word + "-" + scale + "x.png"));
-        assertEquals(1366 * scale, image.getWidth(), 1);
-        assertEquals(768 * scale, image.getHeight(), 1);
+        Png.write(
+                image,
+                FOLDER.resolve(
+                        "watch-" + name + "-" + word + "-" + size.width + "x" + size.height + "-" + scale + "x.png"));
+        assertEquals(size.width * scale, image.getWidth(), 1);
+        assertEquals(size.height * scale, image.getHeight(), 1);
         assertTrue(colours(image) > 20, "an almost empty picture: " + colours(image) + " colours");
+    }
+
+    /** What is said while looking back is as large as every other word of the foot. */
+    @Test
+    void lookingBackIsSaidLargeEnough() throws Exception {
+        double smallest = OnScreen.at(
+                1366,
+                768,
+                Theme.BRIGHT,
+                lookingBack(),
+                screen -> screen.lookupAll(".words").stream()
+                        .filter(node ->
+                                node instanceof Text text && text.getText().startsWith("Looking back"))
+                        .mapToDouble(node -> ((Text) node).getFont().getSize())
+                        .min()
+                        .orElseThrow());
+        assertTrue(smallest >= 19, () -> "only " + smallest + " px");
     }
 
     /** The curve of ten minutes ago under a number of now. */
