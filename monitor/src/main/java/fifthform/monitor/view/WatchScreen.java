@@ -28,6 +28,10 @@ public final class WatchScreen extends Region {
     private static final double LADDER_WIDTH = 480;
     private static final double UNDO_SIZE = 24;
 
+    /** As many as fit on one line of two fifths of the foot. */
+    private static final int ONE_LINE_LETTERS = 45;
+
+
     private final TopLine top = new TopLine();
     private final BandBar band = new BandBar();
     private final NumeralPane numeral = new NumeralPane();
@@ -170,13 +174,19 @@ public final class WatchScreen extends Region {
                 Words.Side.LEFT);
     }
 
-    /** Whether what a key said needs two lines of the foot, as looking back does. */
-    private static boolean saysMuch(WatchPicture picture, double inner) {
-        return Words.widthOf(picture.undo().orElse(""), Typeface.BOLD, UNDO_SIZE) > inner * 0.4;
+    /** Whether what a key said needs two lines of the foot, as looking back does. By its letters: measuring costs. */
+    private static boolean saysMuch(WatchPicture picture) {
+        return picture.undo().orElse("").length() > ONE_LINE_LETTERS;
+    }
+
+    /** Whether the quiet line needs two. */
+    private static boolean tellsMuch(WatchPicture picture) {
+        int room = picture.undo().isPresent() ? 3 * ONE_LINE_LETTERS / 2 : 2 * ONE_LINE_LETTERS;
+        return picture.foot().length() > room;
     }
 
     private void layFoot(WatchPicture picture, Box box, double u) {
-        double share = saysMuch(picture, box.width() / u) ? 0.56 : 0.4;
+        double share = saysMuch(picture) ? 0.56 : 0.4;
         double forUndo = picture.undo().isPresent() ? box.width() * share : u;
         undo.place(
                 picture.undo().orElse(""),
@@ -207,7 +217,7 @@ public final class WatchScreen extends Region {
         }
 
         Box foot() {
-            double high = saysMuch(picture, inner()) ? 52 : 34;
+            double high = saysMuch(picture) || tellsMuch(picture) ? 52 : 34;
             return new Box(MARGIN, keys().y() - 8 - high, inner(), high);
         }
 

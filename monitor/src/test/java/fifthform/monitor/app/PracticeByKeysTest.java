@@ -113,6 +113,33 @@ class PracticeByKeysTest {
         onDiskAndInReplay(folders, robot);
     }
 
+    /** The command itself: a page where nothing was said, practice by one key, and back out. */
+    @Test
+    void theCommandOpensThePageAndPractises(FxRobot robot) throws Exception {
+        CompletableFuture<Said> program = CompletableFuture.supplyAsync(
+                () -> Said.by("watch", "--screen", "window", "--data", home.toString()));
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> window.shows("Start a batch"));
+        robot.write("x");
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> window.shows("practice · simulated bowl"));
+        robot.write("qq");
+        Said said = program.get(60, TimeUnit.SECONDS);
+        assertEquals(0, said.exit(), said::err);
+        assertTrue(said.out().contains("Kept in "), said::out);
+    }
+
+    /** What cannot be started is said on the page; closing the page starts nothing. */
+    @Test
+    void aRefusalStandsOnThePage(FxRobot robot) throws Exception {
+        CompletableFuture<Said> program = CompletableFuture.supplyAsync(
+                () -> Said.by("watch", "--screen", "window", "--speed", "200", "--data", home.toString()));
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> window.shows("Start a batch"));
+        robot.write("x");
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> window.shows("--speed was 200"));
+        robot.write("q");
+        assertEquals(0, program.get(60, TimeUnit.SECONDS).exit());
+        assertFalse(Files.exists(home.resolve("sessions")), "something was recorded");
+    }
+
     /** As somebody at the stove would: what the band says, and now and then a key of one's own. */
     private void answer(FxRobot robot) {
         String phase = phase();
