@@ -133,7 +133,9 @@ public final class FxStart {
     /** A window of somebody else's, where JavaFX runs already: what is asked and opened stands in it until it is closed. */
     static void lend(Stage stage) {
         CompletableFuture<Optional<String>> over = new CompletableFuture<>();
-        stage.setOnHidden(event -> over.complete(Optional.empty()));
+        stage.showingProperty().addListener((property, was, is) -> {
+            if (was) over.complete(Optional.empty());
+        });
         RUNNING.set(Optional.of(new Running(stage, over)));
     }
 

@@ -31,7 +31,6 @@ public final class WatchScreen extends Region {
     /** As many as fit on one line of two fifths of the foot. */
     private static final int ONE_LINE_LETTERS = 45;
 
-
     private final TopLine top = new TopLine();
     private final BandBar band = new BandBar();
     private final NumeralPane numeral = new NumeralPane();

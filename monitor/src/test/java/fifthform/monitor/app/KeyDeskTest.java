@@ -138,7 +138,7 @@ class KeyDeskTest {
         desk.accept(Key.SET_ASIDE);
         assertEquals(List.of(new AlarmShelved(NOW, standing, Duration.ZERO)), inputs);
         session.set(Tapes.first(
-                Tapes.OWN_WAY,
+                Tapes.UNPLUGGED,
                 s -> !s.state().alarms().standing().isEmpty()
                         && s.state().alarms().standing().stream()
                                 .allMatch(id -> priority(s.state(), id) == Priority.URGENT)));
