@@ -30,6 +30,9 @@ final class SetupScreen extends BorderPane {
     /** With fewer letters across than this the list stands above. */
     private static final double SIDE_BY_SIDE_EMS = 60;
 
+    /** With fewer lines than this above each other there is no room for hints. */
+    private static final double FEW_LINES_EMS = 26;
+
     /** A part of Setup. */
     enum Section {
         SCREEN(SetupText.SECTION_SCREEN),
@@ -59,6 +62,7 @@ final class SetupScreen extends BorderPane {
     private final SplitPane middle = new SplitPane(sections, scroll);
     private final Label said = SetupPane.words(" ");
     private final Label problems = SetupPane.words("");
+    private final Label hints = SetupPane.words("");
     private Theme theme = Theme.BRIGHT;
     private int percent = 100;
 
@@ -87,7 +91,7 @@ final class SetupScreen extends BorderPane {
         problems.setId("problems");
         said.setId("said");
         said.getStyleClass().add("strong");
-        Label hints = SetupPane.words(SetupText.KEYS.say());
+        hints.setText(SetupText.KEYS.say());
         hints.setId("keys");
         sections.setId("sections");
         sections.getStyleClass().add("sections");
@@ -103,6 +107,7 @@ final class SetupScreen extends BorderPane {
         sections.getSelectionModel().selectedItemProperty().addListener((property, was, is) -> {
             scroll.setContent(panes.get(is));
             scroll.setVvalue(0);
+            sections.scrollTo(is);
             show();
         });
         scroll.getStyleClass().add("desk-scroll");
@@ -118,6 +123,7 @@ final class SetupScreen extends BorderPane {
         setBottom(foot);
         sections.getSelectionModel().select(Section.SCREEN);
         widthProperty().addListener((property, was, is) -> arrange());
+        heightProperty().addListener((property, was, is) -> arrange());
         sceneProperty().addListener((property, before, scene) -> {
             if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> Reveal.reveal(has, scroll));
         });
@@ -170,11 +176,14 @@ final class SetupScreen extends BorderPane {
 
     private void arrange() {
         boolean beside = getWidth() >= SIDE_BY_SIDE_EMS * em();
-        double high = 7 * em();
+        // Where letters are so large that little else fits, the list is its chosen row, and the rest is the part's.
+        boolean few = getHeight() > 0 && getHeight() < FEW_LINES_EMS * em();
+        double high = (few ? 2.3 : 7) * em();
+        SetupPane.shown(hints, !few);
         sections.setMinHeight(beside ? 0 : high);
         sections.setPrefHeight(beside ? Region.USE_COMPUTED_SIZE : high);
         middle.setOrientation(beside ? Orientation.HORIZONTAL : Orientation.VERTICAL);
-        middle.setDividerPositions(beside ? 16 * em() / Math.max(1, getWidth()) : 0.25);
+        middle.setDividerPositions(beside ? 16 * em() / Math.max(1, getWidth()) : few ? 0.1 : 0.25);
     }
 
     /** Shows the desk as it is now. */
