@@ -21,6 +21,7 @@ import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.NotebookText;
 import fifthform.monitor.view.NotebookWindow;
 import fifthform.monitor.view.Theme;
@@ -108,7 +109,7 @@ final class NotebookCommand implements Callable<Integer> {
             Optional<String> refused = NotebookWindow.open(
                     desk, theme, Optional.of(file -> replays.showFurther(file).ifPresent(desk::say)));
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println(NotebookText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         return lines(notebook, filter, order, units).code();
     }

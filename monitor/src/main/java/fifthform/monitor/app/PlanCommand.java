@@ -18,6 +18,7 @@ import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.PlanText;
 import fifthform.monitor.view.PlanWindow;
 import fifthform.monitor.view.Theme;
@@ -117,7 +118,7 @@ final class PlanCommand implements Callable<Integer> {
             Optional<String> refused =
                     PlanWindow.open(desk(folders, settings, units), theme(settings), this::watchLine);
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println(PlanText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         if (amountGrams == null) ask();
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();

@@ -5,6 +5,7 @@ import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.settings.Motion;
 import fifthform.monitor.terminal.LineScreen;
 import fifthform.monitor.terminal.TerminalScreen;
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.LiveText;
 import fifthform.monitor.view.Theme;
 import fifthform.monitor.view.WatchWindow;
@@ -48,7 +49,7 @@ final class Screens implements Showing {
         if (choice == ScreenChoice.WINDOW) {
             Optional<String> refused = tried(() -> WatchWindow.open(feed, theme, motion, windows));
             if (refused.isEmpty()) return;
-            err.println(LiveText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            err.println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
             choice = hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
         }
         if (choice == ScreenChoice.TERMINAL) {

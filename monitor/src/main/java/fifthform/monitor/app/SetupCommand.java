@@ -11,6 +11,7 @@ import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.setup.Setting;
 import fifthform.monitor.setup.SetupDesk;
 import fifthform.monitor.sound.SoundTrial;
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.SetupText;
 import fifthform.monitor.view.SetupWindow;
 import java.io.PrintWriter;
@@ -62,7 +63,7 @@ final class SetupCommand implements Callable<Integer> {
         if (!asked && !json && choice == ScreenChoice.WINDOW) {
             Optional<String> refused = SetupWindow.open(desk, SoundTrial::play);
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println(SetupText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         if (json) desk.all().forEach(setting -> out().println(line(setting, desk)));
         else lines(desk);

@@ -25,6 +25,7 @@ import fifthform.monitor.start.StartChoice;
 import fifthform.monitor.start.StartChoice.Way;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
+import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.LiveText;
 import fifthform.monitor.view.FxStart;
 import fifthform.monitor.view.WatchWindow.Windows;
@@ -112,7 +113,7 @@ final class WatchCommand implements Callable<Integer> {
             }
         });
         if (refused.isPresent()) {
-            err().println("No window: " + refused.get() + ". Going on without it.");
+            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
             screen = Screens.hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
             if (screen == ScreenChoice.TERMINAL) ask(choices);
             watch(choices);

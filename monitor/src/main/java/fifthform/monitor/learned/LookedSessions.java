@@ -1,6 +1,5 @@
 package fifthform.monitor.learned;
 
-import fifthform.monitor.texts.LearnedText;
 import fifthform.curves.check.Problem;
 import fifthform.curves.contrast.Bars;
 import fifthform.curves.contrast.BatchTraits;
@@ -23,6 +22,7 @@ import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.StoreException;
+import fifthform.monitor.texts.LearnedText;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;

@@ -95,8 +95,6 @@ public enum LiveText implements Text {
 
     // Screens.
     /** {0} refused. */
-    NO_WINDOW_GOING_ON_WITHOUT_IT,
-    /** {0} refused. */
     NO_TERMINAL_SCREEN_GOING_ON,
     /** {0} fault. */
     THE_LINES_FAILED_RECORDING,

@@ -251,8 +251,6 @@ public enum NotebookText implements Text {
     FILES,
 
     // NotebookCommand.
-    /** {0} refused. */
-    NO_WINDOW_GOING_ON_WITHOUT_IT,
     /** {0} unread. */
     READING_BATCHES_THE_NEXT_TIME,
     /** {0} e message. */

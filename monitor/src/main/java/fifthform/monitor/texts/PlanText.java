@@ -172,8 +172,6 @@ public enum PlanText implements Text {
     HOW_MANY_GRAMS_OF_CHOCOLATE,
     ITS_EMPTY_WEIGHT_IN_GRAMS,
     HOW_COLD_IS_THE_TAP_WATER,
-    /** {0} refused. */
-    NO_WINDOW_GOING_ON_WITHOUT_IT,
     /** {0} watch line warm. */
     THEN_TYPE,
     /** {0} watch line quick. */

@@ -165,8 +165,6 @@ public enum SetupText implements Text {
     CHECK_THAT_YOU_MAY_WRITE_THERE,
 
     // SetupCommand.
-    /** {0} refused. */
-    NO_WINDOW_GOING_ON_WITHOUT_IT,
     THAT_WAS_THE_URGENT_SOUND_CAN,
     /** {0} problems where, {1} problems what, {2} problems what do. */
     NOTHING_WAS_DONE,
