@@ -109,6 +109,10 @@ public final class LookedSessions {
     }
 
     private void take(Path file) {
+        if (isOfTheOtherKind(file)) {
+            others++;
+            return;
+        }
         Optional<GoneThrough> found =
                 before.find(file).filter(this::isCountedSo).or(() -> goneThrough(file));
         if (found.isEmpty()) return;

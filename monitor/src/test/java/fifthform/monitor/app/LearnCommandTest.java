@@ -79,7 +79,8 @@ class LearnCommandTest {
     @Test
     void practiceIsKeptApart() throws Exception {
         looked(Origin.SIMULATED, 31.6, "none");
-        assertTrue(said("learn").out().contains("1 practice or recorded session with looks is kept apart"));
+        Said real = said("learn");
+        assertTrue(real.out().contains("1 practice or recorded session with looks is kept apart"), real::toString);
         assertTrue(said("learn", "--practice").out().contains("practice: 1 batch looked at, 1 of use here."));
         looked(Origin.REAL, 31.6, "none");
         assertTrue(said("learn").out().contains("(dark): 1 batch looked at"));
