@@ -52,7 +52,7 @@ final class WordButton extends Button {
             double forAside =
                     aside.isEmpty() ? 0 : Math.min(wide * 0.45, Words.widthOf(aside, Typeface.REGULAR, 25 * u) + 2 * u);
             double room = wide - 2 * pad - forAside - (aside.isEmpty() ? 0 : 20 * u);
-            first.place(words, new Box(pad, 0, room, high), 34 * u, 2, Words.Side.LEFT);
+            first.place(words, new Box(pad, high * 0.08, room, high * 0.84), 34 * u, 2, Words.Side.LEFT);
             other.place(
                     aside, new Box(wide - pad - forAside, 0, Math.max(1, forAside), high), 25 * u, 1, Words.Side.RIGHT);
         }
