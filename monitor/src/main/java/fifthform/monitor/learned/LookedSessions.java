@@ -109,12 +109,12 @@ public final class LookedSessions {
     }
 
     private void take(Path file) {
-        if (isOfTheOtherKind(file)) {
+        Optional<GoneThrough> kept = before.find(file);
+        if (kept.map(batch -> batch.of() != of).orElseGet(() -> isOfTheOtherKind(file))) {
             others++;
             return;
         }
-        Optional<GoneThrough> found =
-                before.find(file).filter(this::isCountedSo).or(() -> goneThrough(file));
+        Optional<GoneThrough> found = kept.filter(this::isCountedSo).or(() -> goneThrough(file));
         if (found.isEmpty()) return;
         GoneThrough batch = found.get();
         if (isThereTwice(file, batch)) return;
