@@ -55,7 +55,7 @@ final class Starting {
     }
 
     /** As the last real batch was begun. */
-    StartChoice asLast() throws Refusal {
+    static StartChoice asLast(Choices choices) throws Refusal {
         LastStart last = choices.settings().last();
         if (!last.isKnown()) throw new Refusal(Exit.ANSWER_IS_NO, StartText.NONE_YET.say());
         return new StartChoice(

@@ -92,7 +92,7 @@ final class WatchCommand implements Callable<Integer> {
         if (on == ScreenChoice.WINDOW) FxStart.warmUp();
         Choices choices = Choices.load(common.folders(), err());
         boolean untold = !asLast && !goOn && probes.isUntold() && batch.isUntold();
-        if (asLast) take(starting(choices).asLast());
+        if (asLast) take(Starting.asLast(choices));
         else if (untold && on == ScreenChoice.WINDOW) return fromThePage(choices);
         else if (untold && on == ScreenChoice.TERMINAL && Screens.hasTerminal()) ask(choices);
         watch(choices);
