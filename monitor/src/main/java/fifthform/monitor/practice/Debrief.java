@@ -71,31 +71,6 @@ public record Debrief(
         }
     }
 
-    /** Of a whole batch, held for no planned time. */
-    public Debrief(
-            Recipe recipe,
-            Ending ending,
-            List<OptionalDouble> shownCelsius,
-            List<CueAnswer> answers,
-            Duration underFor,
-            int meltOuts,
-            double stirredFraction,
-            int timesDried,
-            Crystals crystals) {
-        this(
-                recipe,
-                ending,
-                shownCelsius,
-                answers,
-                underFor,
-                meltOuts,
-                stirredFraction,
-                timesDried,
-                crystals,
-                Beginning.WHOLE,
-                Optional.empty());
-    }
-
     public Debrief {
         Objects.requireNonNull(recipe, "recipe");
         Objects.requireNonNull(ending, "ending");

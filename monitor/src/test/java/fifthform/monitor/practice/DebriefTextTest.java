@@ -28,8 +28,18 @@ class DebriefTextTest {
         Outcome outcome =
                 new Outcome(Duration.ofMinutes(40), 47, OptionalDouble.of(coolest), OptionalDouble.of(31.5), List.of());
         Ending ending = new Ending(outcome, Landed.IN_RANGE, 0, Duration.ZERO, List.of(), List.of());
-        Debrief debrief =
-                new Debrief(RECIPE, ending, List.of(), answers, Duration.ZERO, 0, 0.8, 1, Debrief.Crystals.UNSAID);
+        Debrief debrief = new Debrief(
+                RECIPE,
+                ending,
+                List.of(),
+                answers,
+                Duration.ZERO,
+                0,
+                0.8,
+                1,
+                Debrief.Crystals.UNSAID,
+                Beginning.WHOLE,
+                Optional.empty());
         return new DebriefText(debrief, Units.CELSIUS).advice();
     }
 
@@ -57,7 +67,18 @@ class DebriefTextTest {
         Ending ending = new Ending(outcome, Landed.MELTED_OUT, 3.4, Duration.ZERO, List.of(), List.of());
         Debrief.Crystals crystals = new Debrief.Crystals(
                 Optional.of("too few"), OptionalDouble.of(0.00312), Optional.of(Duration.ofSeconds(34 * 60 + 10)));
-        Debrief debrief = new Debrief(RECIPE, ending, List.of(), List.of(), Duration.ZERO, 1, 0.8, 1, crystals);
+        Debrief debrief = new Debrief(
+                RECIPE,
+                ending,
+                List.of(),
+                List.of(),
+                Duration.ZERO,
+                1,
+                0.8,
+                1,
+                crystals,
+                Beginning.WHOLE,
+                Optional.empty());
         List<String> lines = new DebriefText(debrief, Units.CELSIUS).lines();
         assertTrue(
                 lines.contains("Crystals: the screen's last word was too few; it had said that heat cost the seed after"
