@@ -57,7 +57,7 @@ record ProofTable(List<CurvePoint> points, OptionalDouble bathCelsius, Optional<
         } catch (IOException e) {
             throw new Refusal(
                     Exit.FILE,
-                    ProofText.CANNOT_BE_READ_NOTHING_WAS_PROOF_TABLE.say(
+                    ProofText.CANNOT_BE_READ_NOTHING_WAS.say(
                             file,
                             e instanceof CharacterCodingException
                                     ? ProofText.IT_IS_NO_TEXT_IN_UTF.say()

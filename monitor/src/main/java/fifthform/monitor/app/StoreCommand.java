@@ -202,7 +202,7 @@ final class StoreCommand implements Callable<Integer> {
             boolean waits = Screens.hasTerminal() && speed == null;
             CheckSubject practice =
                     QuietSubjects.practice(probe, PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty());
-            to.println(BarsText.PRACTICE_AN_INVENTED_PLACE_AND_STORE_COMMAND.say());
+            to.println(BarsText.PRACTICE_AN_INVENTED_PLACE_AND.say());
             return practice;
         }
         Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();

@@ -110,7 +110,7 @@ public final class JournalReader {
             problems.add(new Problem(
                     FileText.LINE_1_JOURNAL_READER.say(),
                     e.getMessage() + ".",
-                    FileText.THE_SESSION_IS_READ_AS_WELL_JOURNAL_READER.say()));
+                    FileText.THE_SESSION_IS_READ_AS_WELL.say()));
         }
     }
 

@@ -160,7 +160,6 @@ public enum BarsText implements Text {
     /** {0} log path. */
     KEPT_MINUTE_BY_MINUTE_IN_CTRL,
     NOTHING_IS_KEPT_THIS_WAS_NO,
-    PRACTICE_AN_INVENTED_PLACE_AND_STORE_COMMAND,
     /** {0} log path, {1} e message. */
     CANNOT_BE_WRITTEN_WHAT_WAS,
 

@@ -186,8 +186,6 @@ public enum ProofText implements Text {
 
     // ProofTable.
     IT_IS_NO_TEXT_IN_UTF,
-    /** {0} file, {1} e instanceof character. */
-    CANNOT_BE_READ_NOTHING_WAS_PROOF_TABLE,
 
     // ProofTask.
     CALIBRATED,
