@@ -31,7 +31,7 @@ public enum CueId {
     WIPE_AND_STIR,
     /** The peak fell short: back over the bath for a few seconds. */
     PUT_BACK,
-    /** Short dips hardly move the bowl: this water is too cool. */
+    /** Short dips hardly move the bowl, or a stay hardly warms it any more: this water is too cool. */
     WEAK_BATH,
     /** Settled in the working range: prove on a sample, then pour. */
     IN_RANGE,

@@ -27,6 +27,7 @@ public final class CueRules {
         CoolCues.collect(look);
         Dips followed = new DipWatch(look).next();
         Dips dips = DipCues.collect(look, followed);
+        WeakBath.collect(look, dips);
         LiftWait lift = LiftCues.collect(look, dips);
         StirCues.collect(look, dips);
         WorkCues.collect(look, dips);

@@ -36,12 +36,6 @@ final class DipCues {
     private static final double HARDLY_FALLS_KELVIN_PER_MINUTE = 0.05;
     private static final double HOLD_MARGIN_KELVIN = 0.1;
 
-    /** From a dip of so long on less than so much is too little, s and K. Own choice. */
-    private static final double WEAK_FROM_SECONDS = 10;
-
-    private static final double WEAK_KELVIN_IN_A_MINUTE = 0.35;
-    private static final int WEAK_AFTER_DIPS = 2;
-
     /** Steps that ask for a dip; one of them stands while it is asked for. */
     private static final List<CueId> ASKING = List.of(
             CueId.CRYSTALS_ENOUGH, CueId.WARM_UP, CueId.PUT_BACK, CueId.TOUCH_OF_WARMTH, CueId.TOUCH_OF_WARM_AIR);
@@ -61,7 +55,6 @@ final class DipCues {
     }
 
     private Dips next() {
-        weakBath();
         if (dips.is(Stage.ASKED)) return asking(dips);
         if (dips.dip().isPresent()) return dips;
         if (look.place() == Place.COLD_WATER) return dips;
@@ -253,20 +246,5 @@ final class DipCues {
 
     private boolean isLeaving() {
         return look.celsius() < work.lowCelsius();
-    }
-
-    private void weakBath() {
-        DipResponse response = dips.response();
-        boolean way = look.phase() == Phase.REWARM || look.phase() == Phase.SEED;
-        boolean weak = response.dips() >= WEAK_AFTER_DIPS
-                && response.lastSeconds() >= WEAK_FROM_SECONDS
-                && 60 * response.kelvinPerSecond() < WEAK_KELVIN_IN_A_MINUTE
-                && look.celsius() < work.lowCelsius();
-        if (!way || !weak) return;
-        Reason reason = look.reason(Rule.DIPS_GIVE_TOO_LITTLE)
-                .with(Figure.DIPS_SEEN, response.dips())
-                .with(Figure.DIP_K_PER_S, response.kelvinPerSecond())
-                .with(Figure.DIPS_MOVED_K, response.movedKelvin());
-        look.due(CueId.WEAK_BATH, Math.max(0, response.movedKelvin()), reason);
     }
 }

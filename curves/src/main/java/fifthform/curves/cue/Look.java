@@ -67,10 +67,10 @@ final class Look {
     private static final double LATER = 1.7;
 
     /** A touch and the fast part of its coast are over by then. Tuned on training kitchens. */
-    private static final double LEFT_SECONDS = 20;
+    private static final Duration LEFT = Duration.ofSeconds(20);
 
     /** Touches by the dozen warm a bowl that is being worked much as a bath does. Tuned on the home fleet. */
-    private static final double SURELY_LEFT_SECONDS = 40;
+    private static final Duration SURELY_LEFT = Duration.ofSeconds(40);
 
     private final Situation situation;
     private final Estimate estimate;
@@ -176,8 +176,8 @@ final class Look {
         boolean first = phase() == Phase.REWARM && before.done().liftedAt().isEmpty() && !dips;
         return isOverBath()
                 && (first
-                        ? situation.odds().isLikelyOverBath() && hasStoodFor(LEFT_SECONDS)
-                        : situation.odds().isSurelyOverBath() && hasStoodFor(SURELY_LEFT_SECONDS));
+                        ? situation.odds().isLikelyOverBath() && stood(LEFT)
+                        : situation.odds().isSurelyOverBath() && stood(SURELY_LEFT));
     }
 
     /**
@@ -196,9 +196,9 @@ final class Look {
         return before.done().liftedAt().filter(put::isBefore).isPresent() && !wasOpen(CueId.LIFT_NOW);
     }
 
-    private boolean hasStoodFor(double seconds) {
-        Duration stood = Duration.between(situation.batch().contact().since(), situation.now());
-        return stood.toMillis() >= 1000 * seconds;
+    /** Whether it has been where it is thought to stand for so long. */
+    boolean stood(Duration time) {
+        return !situation.batch().contact().since().plus(time).isAfter(situation.now());
     }
 
     /** Where nobody said when the bowl went over the bath, only who counts knows when its seconds are over. */

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * @param since since when
  * @param figure the number in its words, as it stands now: seconds for {@code get-ready}, {@code put-back},
  *     {@code touch-of-warmth}, {@code thickens-soon} and, where a short dip is asked for, {@code crystals-enough};
- *     minutes for {@code stir-on}; K for {@code weak-bath}; g for {@code seed-now}; °C for the others
+ *     minutes for {@code stir-on}; K for {@code weak-bath} (by the last dips, or in a minute of a stay); g for {@code seed-now}; °C for the others
  * @param reason why, in figures, as it stands now
  */
 public record OpenCue(Instant since, OptionalDouble figure, Reason reason) {

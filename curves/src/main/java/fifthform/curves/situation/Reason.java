@@ -36,6 +36,8 @@ public final class Reason {
         SIZED_BY_COAST,
         /** Dips gave less than they must. */
         DIPS_GIVE_TOO_LITTLE,
+        /** Over the bath it hardly rises any more, and lies below the range. */
+        STAY_GIVES_TOO_LITTLE,
         /** The bowl has left the water. */
         LEFT_THE_WATER,
         /** The temperature lies in the range and hardly moves. */

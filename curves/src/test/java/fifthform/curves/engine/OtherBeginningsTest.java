@@ -100,6 +100,37 @@ class OtherBeginningsTest {
         assertEquals(SeedWord.ENOUGH, kept.word());
     }
 
+    /** In temper, on the table for a minute as it came, then over warm water. */
+    private static Watched overTheBath() {
+        Watched kept = new Watched(beginning(new Beginning.InTemper()), 28);
+        kept.feed(new BowlMoved(START, Place.TABLE));
+        kept.goes(-0.3, Duration.ofMinutes(1));
+        kept.feed(new BowlMoved(kept.at, Place.BATH));
+        return kept;
+    }
+
+    @Test
+    void waterThatHasGrownTooCoolForAStayIsSaidUntilItIsWarmed() {
+        Watched kept = overTheBath();
+        kept.goes(0.8, Duration.ofMinutes(2));
+        kept.goes(0.1, Duration.ofSeconds(90));
+        assertFalse(kept.given.contains(CueId.WEAK_BATH), "before a thick wall could have answered");
+        kept.goes(0.1, Duration.ofMinutes(3));
+        assertTrue(kept.state.cues().isOpen(CueId.WEAK_BATH), kept.given.toString());
+        assertEquals(
+                0.1, kept.state.cues().open().get(CueId.WEAK_BATH).figure().orElseThrow(), 0.02, "kelvin in a minute");
+        kept.goes(0.6, Duration.ofSeconds(70));
+        assertFalse(kept.state.cues().isOpen(CueId.WEAK_BATH), "warmed, and said all the same");
+    }
+
+    @Test
+    void aSlowStayThatComesToTheRangeIsLeftAlone() {
+        Watched kept = overTheBath();
+        kept.goes(0.4, Duration.ofMinutes(9));
+        assertFalse(kept.given.contains(CueId.WEAK_BATH), kept.given.toString());
+        assertTrue(kept.celsius > kept.setup.recipe().work().range().lowCelsius());
+    }
+
     @Test
     void heatThatCostsItIsWarnedOfFromTheFirstReadings() {
         Watched kept = new Watched(beginning(new Beginning.InTemper()), 31);

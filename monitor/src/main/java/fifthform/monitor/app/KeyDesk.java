@@ -361,10 +361,10 @@ final class KeyDesk implements Consumer<Key> {
         } else if (isDip(cues, Dip.Stage.OVER_BATH)) {
             moved(Place.TABLE, at);
         } else if (isCareOnly(cues) || isDip(cues, Dip.Stage.LOOKING)) {
-            say(
-                    levers.hands().isPresent()
-                            ? LiveText.D_DRIES_THE_BOWL_S_STIRS.say()
-                            : LiveText.GOOD_THE_CURVE_SHOWS_THE_REST.say());
+            say(levers.hands()
+                    .map(hands -> cared(cues, hands))
+                    .orElse(LiveText.GOOD_THE_CURVE_SHOWS_THE_REST)
+                    .say());
         } else if (isBelowTheRange(state) && !said.get().asked(Key.STEP_DONE, handsClock.instant())) {
             ask(keys.fill(LiveText.BELOW_THE_WORKING_RANGE_PRESS.say()), Key.STEP_DONE);
         } else {
@@ -377,6 +377,13 @@ final class KeyDesk implements Consumer<Key> {
         double seconds = asked.figure().orElse(0);
         hands.blow(asked.since(), seconds);
         say(LiveText.BLOWING.say(Long.toString(Math.round(seconds))));
+    }
+
+    private static LiveText cared(CueBoard cues, OwnHands hands) {
+        return cues.openSince(CueId.WEAK_BATH)
+                .filter(hands::warmBath)
+                .map(poured -> LiveText.HOT_WATER_INTO_THE_BATH)
+                .orElse(LiveText.D_DRIES_THE_BOWL_S_STIRS);
     }
 
     private static void turnBox(CueBoard cues, OwnHands hands) {

@@ -104,7 +104,8 @@ final class Asides {
     private String weakBath(OptionalDouble figure, Reason reason) {
         if (figure.isEmpty()) return CueText.SHORT_DIPS_HARDLY_MOVE_IT.say();
         OptionalDouble bath = reason.figure(Figure.BATH_C);
-        return CueText.DIPS_GAVE_ONLY.say(
+        CueText only = reason.rule() == Rule.STAY_GIVES_TOO_LITTLE ? CueText.RISES_ONLY : CueText.DIPS_GAVE_ONLY;
+        return only.say(
                 units.difference(figure.getAsDouble()),
                 bath.isPresent() ? CueText.OVER_BATH_OF.say(celsius(bath)) : "");
     }

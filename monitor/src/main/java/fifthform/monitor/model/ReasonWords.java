@@ -54,6 +54,12 @@ final class ReasonWords {
             case SIZED_BY_EARLIER_DIPS -> said.addAll(dip.byEarlierDips());
             case SIZED_BY_COAST -> said.addAll(dip.byCoast());
             case DIPS_GIVE_TOO_LITTLE -> said.addAll(dip.tooLittle());
+            case STAY_GIVES_TOO_LITTLE ->
+                say(WhyText.IT_STANDS_OVER_THIS_BATH.say(
+                        stands(WhyText.AT.say()),
+                        rate(", "),
+                        has(Figure.BATH_C) ? WhyText.OVER_BATH_OF.say(celsius(Figure.BATH_C)) : "",
+                        celsius(Figure.RANGE_LOW_C)));
             case SETTLED ->
                 say(WhyText.IT_STANDS_IN_THE_AND_HARDLY.say(stands(WhyText.AT.say()), range(" "), rate(": ")));
             case LEAVES_THE_RANGE -> leavesTheRange();

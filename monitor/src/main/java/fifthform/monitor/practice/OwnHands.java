@@ -47,6 +47,9 @@ public final class OwnHands implements Maker {
     /** To wipe a bowl all round; our own guess. */
     private static final Duration WIPING = Duration.ofSeconds(8);
 
+    /** A cup of hot water in a pan of some litres makes it so much warmer; our own choice, as for the simulator's makers. */
+    private static final double CUP_KELVIN = 3;
+
     /** Nobody trains for longer without a pause; also ends a training that was left alone. */
     private static final Duration LONGEST = Duration.ofHours(3);
 
@@ -66,6 +69,7 @@ public final class OwnHands implements Maker {
     private double blowsSeconds;
     private Optional<Instant> blowsUntil = Optional.empty();
     private double boxCelsius;
+    private double bathWarmerKelvin;
     private Optional<Instant> heeded = Optional.empty();
 
     /** Hands at a bowl over hot water, that mean to hold it in no way of their own. */
@@ -175,6 +179,18 @@ public final class OwnHands implements Maker {
         if (heeds(asked)) boxCelsius = Math.max(15, Math.min(60, boxCelsius + kelvin));
     }
 
+    /**
+     * Pours a cup of hot water into the bath for the rewarm.
+     *
+     * @param asked since when it is asked for: what was asked for once is done once
+     * @return whether it was done now
+     */
+    public synchronized boolean warmBath(Instant asked) {
+        boolean now = heeds(asked);
+        if (now) bathWarmerKelvin += CUP_KELVIN;
+        return now;
+    }
+
     private boolean heeds(Instant asked) {
         if (heeded.equals(Optional.of(asked))) return false;
         heeded = Optional.of(asked);
@@ -250,8 +266,9 @@ public final class OwnHands implements Maker {
         double vigour = held.stirring() == Stirring.STIRRED ? VIGOUR_FRACTION : 0;
         Hands hands = new Hands(
                 held.spot(), vigour, wiping ? Towel.WIPING : Towel.LEFT, blower, ProbePlace.IN_CHOCOLATE, boxCelsius);
-        Acts acts = new Acts(hands, held.probe(), seedGrams, 0, List.of());
+        Acts acts = new Acts(hands, held.probe(), seedGrams, 0, bathWarmerKelvin, List.of());
         seedGrams = 0;
+        bathWarmerKelvin = 0;
         return new Next(this, acts);
     }
 

@@ -126,6 +126,8 @@ public enum CueText implements Text {
     OVER_BATH_OF,
     /** {0} difference, {1} bath celsius. */
     DIPS_GAVE_ONLY,
+    /** {0} difference, {1} bath celsius. */
+    RISES_ONLY,
     BEFORE_IT_THICKENS,
     /** {0} temperature, {1} the difference in a minute. */
     BEFORE_IT_THICKENS_FALLING,

@@ -13,6 +13,7 @@ public enum LiveText implements Text {
     NOTHING_MORE_TO_SAY,
     /** {0} seconds. */
     BLOWING,
+    HOT_WATER_INTO_THE_BATH,
     /** {0} the key's cap. */
     KEY_STUMBLED,
     SOUND_STUMBLED,

@@ -98,6 +98,8 @@ public enum WhyText implements Text {
     BY_THE_RATE_AT_THE_LAST,
     /** {0} dips, {1} per minute, {2} bath. */
     GAVE_FOR_A_MINUTE_OVER_THIS,
+    /** {0} stands, {1} rate, {2} bath, {3} range low c. */
+    IT_STANDS_OVER_THIS_BATH,
     /** {0} range low c, {1} range high c. */
     AND_RANGE_FROM_TO,
     WHEN_IT_WAS_ASKED_FOR_IT,

@@ -137,6 +137,12 @@ class BandModelTest {
         assertEquals(aside, phrases().aside(cue, open(figure, reason)));
     }
 
+    @Test
+    void aWeakBathIsSaidOfAStayAsOfDips() {
+        Reason stay = Reason.by(Rule.STAY_GIVES_TOO_LITTLE).with(Figure.BATH_C, 33.5);
+        assertEquals("rises only 0.1 °C a minute; bath 33.5 °C", phrases().aside(CueId.WEAK_BATH, open(0.1, stay)));
+    }
+
     /** Where far too little is under way the next dip is asked for before the peak. */
     @Test
     void whatStillRisesIsNotSaidToHaveTurned() {

@@ -122,6 +122,16 @@ class OwnHandsTest {
         assertEquals(Blower.OFF, look(airy, 7).hands().blower());
     }
 
+    @Test
+    void hotWaterThatWasAskedForOnceIsPouredOnce() {
+        assertTrue(hands.warmBath(AT));
+        assertFalse(hands.warmBath(AT));
+        assertEquals(3, look(0).bathWarmerKelvin());
+        assertEquals(0, look(1).bathWarmerKelvin());
+        assertTrue(hands.warmBath(AT.plusSeconds(300)));
+        assertEquals(3, look(301).bathWarmerKelvin());
+    }
+
     private static Acts look(OwnHands of, long second) {
         return of.next(new KitchenView(AT.plusSeconds(second), OptionalDouble.empty()))
                 .acts();

@@ -148,7 +148,7 @@ public final class DoneBatch {
 
     /** What was done, without what can be done only once. */
     private static Acts quiet(Acts then) {
-        return new Acts(then.hands(), Probe.IN_THE_CHOCOLATE, 0, 0, List.of());
+        return new Acts(then.hands(), Probe.IN_THE_CHOCOLATE, 0, 0, 0, List.of());
     }
 
     private Instant at(int step) {

@@ -58,7 +58,7 @@ final class ExplorerAtWork {
         double seedGrams = seed(spot);
         Hands hands = new Hands(spot, spoon.vigourFraction(), towel, Blower.OFF, probe);
         Probe place = probe == ProbePlace.OUT ? Probe.OUT : Probe.IN_THE_CHOCOLATE;
-        return new Next(after(), new Acts(hands, place, seedGrams, 0, presses));
+        return new Next(after(), new Acts(hands, place, seedGrams, 0, 0, presses));
     }
 
     private void goOn() {

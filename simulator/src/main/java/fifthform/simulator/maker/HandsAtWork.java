@@ -73,6 +73,7 @@ final class HandsAtWork {
         boolean away = distractions.handsAway(at);
         Towel towel = Towel.LEFT;
         double seedGrams = 0;
+        double warmed = course.bathWarmedKelvin();
         if (!away) {
             moveTo(course.visitOver(at));
             doWhatIsDue();
@@ -92,7 +93,9 @@ final class HandsAtWork {
                 blower,
                 distractions.unnoticed(at),
                 boxCelsius());
-        return new Next(after(person.intentions(), probe), new Acts(hands, probe, seedGrams, splashGrams, presses));
+        return new Next(
+                after(person.intentions(), probe),
+                new Acts(hands, probe, seedGrams, splashGrams, course.bathWarmedKelvin() - warmed, presses));
     }
 
     /** Who has chocolate in temper waits to be told; all others melt. */

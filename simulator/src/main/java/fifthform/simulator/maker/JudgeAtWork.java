@@ -80,7 +80,7 @@ final class JudgeAtWork {
         List<Input> presses = pressed();
         Probe probe = distractions.probeOut(at) ? Probe.OUT : Probe.IN_THE_CHOCOLATE;
         Hands hands = new Hands(course.spot(), spoon.vigourFraction(), towel, Blower.OFF, distractions.unnoticed(at));
-        return new Next(after(), new Acts(hands, probe, 0, 0, presses));
+        return new Next(after(), new Acts(hands, probe, 0, 0, 0, presses));
     }
 
     private Judge after() {
@@ -112,14 +112,7 @@ final class JudgeAtWork {
         Spot from = course.spot();
         Course going = next;
         if (going.stage() == Stage.WARMING && going.spot() == Spot.WARM_BATH && water() != Spot.WARM_BATH) {
-            going = new Course(
-                    going.stage(),
-                    going.stageSince(),
-                    water(),
-                    going.movedAt(),
-                    going.backOnTableAt(),
-                    going.airUntil(),
-                    going.boxTurnedKelvin());
+            going = going.standingAt(water());
         }
         course = going;
         if (from == going.spot()) return;

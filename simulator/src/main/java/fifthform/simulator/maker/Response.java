@@ -73,6 +73,14 @@ sealed interface Response {
         }
     }
 
+    /** Some hot water into the bath that the bowl stands over. */
+    record WarmBath(double kelvin, Set<Stage> stages) implements Response {
+        @Override
+        public Course carryOut(Course course, Instant at) {
+            return course.bathWarmed(at, kelvin);
+        }
+    }
+
     /** Off the bath while it warms, on to a cool cloth when it is already off. */
     record CoolDown(Duration time) implements Response {
         @Override

@@ -26,6 +26,7 @@ import fifthform.simulator.maker.Response.OutOfTheWater;
 import fifthform.simulator.maker.Response.PutBack;
 import fifthform.simulator.maker.Response.TurnBox;
 import fifthform.simulator.maker.Response.WarmAir;
+import fifthform.simulator.maker.Response.WarmBath;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Optional;
@@ -37,6 +38,9 @@ final class Training implements Event.Cases<Optional<Response>> {
     private static final double USUAL_DIP_SECONDS = 5;
 
     private static final double LONGEST_DIP_SECONDS = 120;
+    /** A cup of hot water into a pan of some litres. Our own choice. */
+    private static final double WARMED_KELVIN = 3;
+
     private static final Duration ON_THE_CLOTH = Duration.ofSeconds(12);
 
     @Override
@@ -60,15 +64,9 @@ final class Training implements Event.Cases<Optional<Response>> {
             case BOX_WARMER -> Optional.of(new TurnBox(figure.orElse(0), EnumSet.of(Stage.SETTLING, Stage.POURING)));
             case BOX_COOLER -> Optional.of(new TurnBox(-figure.orElse(0), EnumSet.of(Stage.SETTLING, Stage.POURING)));
             case IN_RANGE -> Optional.of(GoOn.to(Stage.POURING, Stage.SETTLING));
-            case STIR_ON,
-                    GET_READY,
-                    SEED_NOW,
-                    SEED_OUT,
-                    WIPE_AND_STIR,
-                    WEAK_BATH,
-                    KEEP_FLUID,
-                    HOLD_OVER,
-                    THICKENS_SOON -> Optional.empty();
+            case WEAK_BATH -> Optional.of(new WarmBath(WARMED_KELVIN, EnumSet.of(Stage.WARMING)));
+            case STIR_ON, GET_READY, SEED_NOW, SEED_OUT, WIPE_AND_STIR, KEEP_FLUID, HOLD_OVER, THICKENS_SOON ->
+                Optional.empty();
         };
     }
 

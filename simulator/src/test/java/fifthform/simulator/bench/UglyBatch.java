@@ -83,7 +83,8 @@ final class UglyBatch {
         Hands hands = acts.hands();
         boolean unsaid = acts.probe() == Acts.Probe.IN_THE_CHOCOLATE;
         Hands ugly = unsaid ? hands.probeAt(ugliness.place(step, hands.probe())) : hands;
-        Acts done = new Acts(ugly, acts.probe(), acts.seedGrams(), acts.splashGrams(), acts.presses());
+        Acts done = new Acts(
+                ugly, acts.probe(), acts.seedGrams(), acts.splashGrams(), acts.bathWarmerKelvin(), acts.presses());
         KitchenState after = done.on(scenario.kitchen(), moment.kitchen(), Batch.STEP);
         double shown = moment.bowl().shows(after.tipCelsius());
         Sample sample = moment.bowl().sample(moment.at().plus(Batch.STEP), shown);

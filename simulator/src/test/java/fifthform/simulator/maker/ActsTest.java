@@ -28,15 +28,25 @@ class ActsTest {
     void seedCoolsTheBowl() {
         KitchenState plain = Acts.of(stirring).on(kitchen, melted, MINUTE);
         KitchenState seeded =
-                new Acts(stirring, Acts.Probe.IN_THE_CHOCOLATE, 50, 0, List.of()).on(kitchen, melted, MINUTE);
+                new Acts(stirring, Acts.Probe.IN_THE_CHOCOLATE, 50, 0, 0, List.of()).on(kitchen, melted, MINUTE);
         assertEquals(0.05, seeded.seedKilograms(), 1e-9);
         assertTrue(seeded.bulkCelsius() < plain.bulkCelsius() - 1, seeded.bulkCelsius() + " " + plain.bulkCelsius());
     }
 
     @Test
+    void hotWaterWarmsTheBathAtOnceAndTheBowlInTime() {
+        Hands over = Hands.stirringAt(Spot.WARM_BATH);
+        KitchenState plain = Acts.of(over).on(kitchen, melted, MINUTE);
+        KitchenState warmed =
+                new Acts(over, Acts.Probe.IN_THE_CHOCOLATE, 0, 0, 3, List.of()).on(kitchen, melted, MINUTE);
+        assertEquals(3, warmed.warmBathCelsius() - plain.warmBathCelsius(), 0.3);
+        assertTrue(warmed.bulkCelsius() > plain.bulkCelsius() + 0.05, warmed.bulkCelsius() + " " + plain.bulkCelsius());
+    }
+
+    @Test
     void aProbeThatIsOutReadsTheRoom() {
         KitchenState out =
-                new Acts(stirring, Acts.Probe.OUT, 0, 0, List.of()).on(kitchen, melted, Duration.ofMinutes(10));
+                new Acts(stirring, Acts.Probe.OUT, 0, 0, 0, List.of()).on(kitchen, melted, Duration.ofMinutes(10));
         assertTrue(out.bulkCelsius() > 40, "the chocolate stays warm: " + out.bulkCelsius());
         assertTrue(out.tipCelsius() < 30, "the tip does not: " + out.tipCelsius());
     }
