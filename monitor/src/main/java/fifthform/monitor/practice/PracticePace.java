@@ -18,8 +18,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Lets practice run fast where nothing happens and slowly where something has to be read: at the speed of life while a
- * step is due, since a simulated maker acts within seconds, and at ×3 while the seconds of a short dip are counted and
+ * Lets practice run fast where nothing happens and slowly where something has to be read: at the speed of life in its
+ * first seconds and while a step is due, since a simulated maker acts within seconds, and at ×3 while the seconds of a short dip are counted and
  * from <i>get ready</i> until the temperature has turned. Hands count a dip at the speed of life.
  */
 public final class PracticePace implements SessionListener {
@@ -42,6 +42,9 @@ public final class PracticePace implements SessionListener {
             CueId.TOUCH_OF_WARM_AIR,
             CueId.BOX_WARMER,
             CueId.BOX_COOLER);
+
+    /** Nothing flies past before its window is there; an engine in a hurry would keep the window waiting as well. */
+    private static final Duration OPENING = Duration.ofSeconds(2);
 
     /** How long a step is shown at the speed of life; a maker who takes no notice must not hold up the batch. */
     private static final Duration SHOWN = Duration.ofSeconds(5);
@@ -66,6 +69,7 @@ public final class PracticePace implements SessionListener {
     private final AtCues atCues;
     private volatile double usual;
     private volatile boolean hurried;
+    private Optional<Instant> firstStepAt = Optional.empty();
     private Optional<Instant> turnAwaitedSince = Optional.empty();
 
     /** Practice at {@code usual} times the speed of life, 1 to 60. */
@@ -99,6 +103,7 @@ public final class PracticePace implements SessionListener {
     public void stepped(SessionSnapshot snapshot, List<Event> events) {
         if (atCues == AtCues.GO_ON) return;
         State state = snapshot.state();
+        if (firstStepAt.isEmpty()) firstStepAt = Optional.of(state.at());
         for (Event event : events) {
             if (event instanceof Event.CueGiven cue) begun(cue);
             if (event instanceof Event.Turned) turnAwaitedSince = Optional.empty();
@@ -130,6 +135,7 @@ public final class PracticePace implements SessionListener {
 
     /** The fastest speed at which what is on the screen can be read. */
     private double readable(State state) {
+        if (state.at().isBefore(firstStepAt.orElseThrow().plus(OPENING))) return LIFE;
         for (Map.Entry<CueId, OpenCue> open : state.cues().open().entrySet()) {
             Duration age = Duration.between(open.getValue().since(), state.at());
             if (DUE_NOW.contains(open.getKey()) && age.compareTo(shown()) < 0) return LIFE;

@@ -44,7 +44,7 @@ final class BandBar extends Group {
         double room = right - left - 40 * u;
         double forAside =
                 band.aside().isEmpty() ? 0 : Math.min(asideWide + 2 * u, Math.max(room * 0.3, room - headlineWide));
-        Box head = new Box(left, box.y() + 12 * u, room - forAside, box.height() - 24 * u);
+        Box head = new Box(left, box.y() + 16 * u, room - forAside, box.height() - 32 * u);
         headline.place(band.headline(), head, 74 * u, 2, Words.Side.LEFT);
         Box tail = new Box(right - forAside, box.y() + 14 * u, forAside, box.height() - 28 * u);
         aside.place(band.aside(), tail, asideSize, 2, Words.Side.RIGHT);
@@ -65,7 +65,8 @@ final class BandBar extends Group {
         double left = box.x() + (signed ? 4.6 * c : inset);
         double right = box.right() - inset;
         double gap = forAside > 0 ? c : 0;
-        Box head = new Box(left, box.y() + 0.4 * c, right - left - forAside - gap, box.height() - 0.8 * c);
+        // Two lines at their least, with room for what hangs below the second.
+        Box head = new Box(left, box.y() + 0.75 * c, right - left - forAside - gap, box.height() - 1.5 * c);
         headline.place(band.headline(), head, 4 * c, 3, Words.Side.LEFT);
         Box tail = new Box(right - forAside, head.y(), Math.max(1, forAside), head.height());
         aside.place(band.aside(), tail, 1.25 * c / Words.CAPITAL, 2, Words.Side.RIGHT);

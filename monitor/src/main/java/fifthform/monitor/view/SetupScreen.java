@@ -12,14 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javafx.geometry.Orientation;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.SplitPane;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 
@@ -32,6 +29,14 @@ final class SetupScreen extends BorderPane {
 
     /** With fewer lines than this above each other there is no room for hints. */
     private static final double FEW_LINES_EMS = 26;
+
+    private static final double ROW_EMS = 2;
+
+    /** Rows of the list where it stands above. */
+    private static final int ROWS_ABOVE = 3;
+
+    /** Its frame, above and below, pixels. */
+    private static final double FRAME = 4;
 
     /** A part of Setup. */
     enum Section {
@@ -59,7 +64,7 @@ final class SetupScreen extends BorderPane {
     private final KeysPane keys;
     private final ListView<Section> sections = new ListView<>();
     private final ScrollPane scroll = new ScrollPane();
-    private final SplitPane middle = new SplitPane(sections, scroll);
+    private final BorderPane middle = new BorderPane(scroll);
     private final Label said = SetupPane.words(" ");
     private final Label problems = SetupPane.words("");
     private final Label hints = SetupPane.words("");
@@ -107,7 +112,7 @@ final class SetupScreen extends BorderPane {
         sections.getSelectionModel().selectedItemProperty().addListener((property, was, is) -> {
             scroll.setContent(panes.get(is));
             scroll.setVvalue(0);
-            sections.scrollTo(is);
+            requestLayout();
             show();
         });
         scroll.getStyleClass().add("desk-scroll");
@@ -116,7 +121,6 @@ final class SetupScreen extends BorderPane {
         VBox head = new VBox(title, problems);
         head.setSpacing(4);
         setTop(head);
-        SplitPane.setResizableWithParent(sections, false);
         setCenter(middle);
         VBox foot = new VBox(said, hints);
         foot.setSpacing(4);
@@ -178,12 +182,33 @@ final class SetupScreen extends BorderPane {
         boolean beside = getWidth() >= SIDE_BY_SIDE_EMS * em();
         // Where letters are so large that little else fits, the list is its chosen row, and the rest is the part's.
         boolean few = getHeight() > 0 && getHeight() < FEW_LINES_EMS * em();
-        double high = (few ? 2.3 : 7) * em();
+        double row = ROW_EMS * em();
+        int rows = few ? 1 : ROWS_ABOVE;
         SetupPane.shown(hints, !few);
-        sections.setMinHeight(beside ? 0 : high);
-        sections.setPrefHeight(beside ? Region.USE_COMPUTED_SIZE : high);
-        middle.setOrientation(beside ? Orientation.HORIZONTAL : Orientation.VERTICAL);
-        middle.setDividerPositions(beside ? 16 * em() / Math.max(1, getWidth()) : few ? 0.1 : 0.25);
+        // Whole rows only: half a row above the chosen one reads as a fault.
+        sections.setFixedCellSize(row);
+        sections.setMinHeight(beside ? 0 : rows * row + FRAME);
+        sections.setMaxHeight(beside ? Double.MAX_VALUE : rows * row + FRAME);
+        if (beside != (middle.getLeft() == sections)) move(beside);
+    }
+
+    /** Only a list that knows its height can bring a row to its top. */
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        if (middle.getTop() != sections) return;
+        middle.layout();
+        sections.layout();
+        sections.scrollTo(sections.getSelectionModel().getSelectedIndex());
+    }
+
+    private void move(boolean beside) {
+        boolean focused = sections.isFocused();
+        middle.setTop(null);
+        middle.setLeft(null);
+        if (beside) middle.setLeft(sections);
+        else middle.setTop(sections);
+        if (focused) sections.requestFocus();
     }
 
     /** Shows the desk as it is now. */

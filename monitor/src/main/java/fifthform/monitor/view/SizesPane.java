@@ -56,7 +56,7 @@ final class SizesPane extends SetupPane {
         getChildren().add(heading(SetupText.SCREEN_TITLE));
         getChildren().addAll(rows.subList(0, 3));
         getChildren().addAll(heading(SetupText.CARD_TITLE), words(SetupText.CARD_WORDS.say()), slider, card);
-        getChildren().addAll(bar(measured, usual), heading(SetupText.DISTANCE_TITLE), rows.get(3), needed, far);
+        getChildren().addAll(measured, usual, heading(SetupText.DISTANCE_TITLE), rows.get(3), needed, far);
         show();
     }
 

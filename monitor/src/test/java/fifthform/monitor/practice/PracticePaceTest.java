@@ -17,10 +17,32 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class PracticePaceTest {
-    private final SessionSnapshot early = Tapes.start(Tapes.UNPLUGGED);
+    private final SessionSnapshot start = Tapes.start(Tapes.UNPLUGGED);
+    private final SessionSnapshot early = after(start, 3);
     private final Instant now = early.state().at();
     private final SessionClock clock = new SessionClock(now, 30, () -> 0);
-    private final PracticePace pace = new PracticePace(clock, 30, AtCues.SLOW_DOWN);
+    private final PracticePace pace = begun(start, AtCues.SLOW_DOWN);
+
+    /** A pace past its opening seconds once anything that is later than those is stepped. */
+    private PracticePace begun(SessionSnapshot from, AtCues atCues) {
+        PracticePace begun = new PracticePace(clock, 30, atCues);
+        begun.stepped(from, List.of());
+        return begun;
+    }
+
+    private static SessionSnapshot after(SessionSnapshot from, int seconds) {
+        Instant then = from.state().at().plusSeconds(seconds);
+        return Tapes.first(Tapes.UNPLUGGED, s -> !s.state().at().isBefore(then));
+    }
+
+    @Test
+    void nothingFliesPastBeforeTheWindowIsThere() {
+        assertEquals(1, clock.speed());
+        pace.stepped(start, List.of());
+        assertEquals(1, clock.speed());
+        pace.stepped(early, List.of());
+        assertEquals(30, clock.speed());
+    }
 
     @Test
     void slowFromGetReadyToTheTurningPoint() {
@@ -38,11 +60,12 @@ class PracticePaceTest {
     void atTheSpeedOfLifeWhileAStepIsFreshlyDueAndNoLongerThanItTakesToReadIt() {
         SessionSnapshot first = Tapes.first(Tapes.OWN_WAY, s -> s.state().cues().isOpen(CueId.LIFT_NOW));
         Instant due = first.state().at();
-        pace.stepped(first, List.of());
+        PracticePace own = begun(Tapes.start(Tapes.OWN_WAY), AtCues.SLOW_DOWN);
+        own.stepped(first, List.of());
         assertEquals(1, clock.speed());
-        pace.stepped(at(due.plusMillis(4500)), List.of());
+        own.stepped(at(due.plusMillis(4500)), List.of());
         assertEquals(1, clock.speed());
-        pace.stepped(at(due.plusMillis(5500)), List.of());
+        own.stepped(at(due.plusMillis(5500)), List.of());
         assertEquals(30, clock.speed());
     }
 
@@ -56,7 +79,7 @@ class PracticePaceTest {
         SessionSnapshot dipping = Tapes.first(Tapes.UNPLUGGED, s -> isCounting(s.state()));
         pace.stepped(dipping, List.of());
         assertEquals(3, clock.speed());
-        new PracticePace(clock, 10, AtCues.WAIT_FOR_HANDS).stepped(dipping, List.of());
+        begun(start, AtCues.WAIT_FOR_HANDS).stepped(dipping, List.of());
         assertEquals(1, clock.speed(), "for one's own hands");
     }
 
@@ -80,6 +103,7 @@ class PracticePaceTest {
 
     @Test
     void keysDoubleAndHalveWithinOneToSixty() {
+        pace.stepped(early, List.of());
         pace.faster();
         assertEquals(60, clock.speed());
         pace.faster();
@@ -92,8 +116,9 @@ class PracticePaceTest {
 
     @Test
     void asFastAsItCanItNeverSlowsDown() {
-        new PracticePace(clock, 30, AtCues.GO_ON).stepped(early, List.of(cue(CueId.LIFT_NOW)));
-        assertEquals(30, clock.speed());
+        SessionClock hurried = new SessionClock(now, 30, () -> 0);
+        new PracticePace(hurried, 30, AtCues.GO_ON).stepped(start, List.of(cue(CueId.LIFT_NOW)));
+        assertEquals(30, hurried.speed());
     }
 
     private Event cue(CueId id) {
