@@ -239,12 +239,17 @@ final class Look {
 
     /** The bath as a probe in it reads, else as planned. */
     OptionalDouble bathCelsius() {
-        OptionalDouble read = situation
+        OptionalDouble read = readBathCelsius();
+        return read.isPresent() ? read : situation.setup().bathCelsius();
+    }
+
+    /** The bath as a probe in it reads; nothing without one. A planned bath has cooled since it was poured. */
+    OptionalDouble readBathCelsius() {
+        return situation
                 .bath()
                 .filter(b -> b.isTrustedAt(situation.now()) && place() == Place.BATH)
                 .map(track -> track.lastCelsius())
                 .orElse(OptionalDouble.empty());
-        return read.isPresent() ? read : situation.setup().bathCelsius();
     }
 
     /** By earlier batches: lifts of this one teach of hotter and colder water, and some were none. */

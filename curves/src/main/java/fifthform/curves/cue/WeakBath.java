@@ -2,6 +2,7 @@ package fifthform.curves.cue;
 
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.phase.Evidence;
+import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
@@ -23,25 +24,28 @@ final class WeakBath {
     private static final double LONGEST_SECONDS = 600;
 
     /** Once said, the bath must have become clearly better before the word goes. Own choice. */
-    private static final double WELL_AGAIN_SECONDS = 360;
+    private static final double WELL_AGAIN = 1.6;
+
+    /** A bath so far above the range is slow for this bowl, not weak; a hotter one would only be harder to leave in time. */
+    private static final double HOT_KELVIN = 8;
 
     /** Over so long the rise is taken: bars melt in fits and starts, and a spoon rests. */
     private static final int RISE_SECONDS = 100;
 
-    /** Once said, the answer of warmer water should show soon. */
+    /** The answer of warmer water shows sooner. */
     private static final int ANSWER_SECONDS = 45;
 
     private final Look look;
-    private final double lowCelsius;
+    private final CelsiusRange work;
 
     private WeakBath(Look look) {
         this.look = look;
-        lowCelsius = look.situation().recipe().work().range().lowCelsius();
+        work = look.situation().recipe().work().range();
     }
 
     static void collect(Look look, Dips dips) {
         WeakBath bath = new WeakBath(look);
-        if (look.celsius() >= bath.lowCelsius) return;
+        if (look.celsius() >= bath.work.lowCelsius()) return;
         bath.byDips(dips.response());
         if (dips.dip().isEmpty()) bath.byStay();
     }
@@ -64,16 +68,19 @@ final class WeakBath {
         boolean stays =
                 look.phase() == Phase.REWARM && look.place() == Place.BATH && isBelieved() && look.stood(STAYED);
         if (!stays || look.wasOpen(CueId.LIFT_NOW)) return;
-        double missing = lowCelsius - Math.max(look.celsius(), look.turnCelsius());
-        double rise = look.pace(RISE_SECONDS);
-        boolean said = look.wasOpen(CueId.WEAK_BATH);
-        double pace = said ? Math.max(rise, look.pace(ANSWER_SECONDS)) : rise;
-        double longest = said ? WELL_AGAIN_SECONDS : LONGEST_SECONDS;
-        if (missing <= 0 || missing <= pace * longest) return;
+        double missing = work.lowCelsius() - Math.max(look.celsius(), look.turnCelsius());
+        double pace = Math.max(look.pace(RISE_SECONDS), look.pace(ANSWER_SECONDS));
+        double counted = look.wasOpen(CueId.WEAK_BATH) ? pace / WELL_AGAIN : pace;
+        boolean levelsOff = 60 * counted < WEAK_KELVIN_IN_A_MINUTE && missing > counted * LONGEST_SECONDS;
+        if (missing <= 0 || !levelsOff || isHot()) return;
         look.due(
                 CueId.WEAK_BATH,
-                Math.max(0, 60 * rise),
-                look.reason(Rule.STAY_GIVES_TOO_LITTLE).with(Figure.RANGE_LOW_C, lowCelsius));
+                Math.max(0, 60 * pace),
+                look.reason(Rule.STAY_GIVES_TOO_LITTLE).with(Figure.RANGE_LOW_C, work.lowCelsius()));
+    }
+
+    private boolean isHot() {
+        return look.readBathCelsius().orElse(0) >= work.highCelsius() + HOT_KELVIN;
     }
 
     /** From the rules alone a bowl that levels off may as well stand on the table. */

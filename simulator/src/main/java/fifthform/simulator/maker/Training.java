@@ -53,7 +53,13 @@ final class Training implements Event.Cases<Optional<Response>> {
             case MELTED -> Optional.of(GoOn.to(Stage.COOLING, Stage.MELTING));
             case STOP_COOLING -> Optional.of(OutOfTheWater.of(Stage.COOLING, Stage.COOLING, Stage.HOLDING));
             case MELT_FIRST -> Optional.of(GoOn.to(Stage.MELTING, Stage.COOLING));
-            case CRYSTALS_ENOUGH, WARM_UP -> Optional.of(upwards(figure));
+            case CRYSTALS_ENOUGH -> Optional.of(upwards(figure));
+            // A stay is asked for again where it was lifted too soon.
+            case WARM_UP ->
+                Optional.of(
+                        figure.isPresent()
+                                ? upwards(figure)
+                                : GoOn.to(Stage.WARMING, Stage.HOLDING, Stage.COOLING, Stage.SETTLING));
             case LIFT_NOW, OFF_NOW ->
                 Optional.of(OutOfTheWater.of(Stage.WARMING, Stage.WARMING, Stage.SETTLING, Stage.POURING));
             case PUT_BACK -> Optional.of(dip(figure, Stage.HOLDING, Stage.SETTLING, Stage.POURING));
