@@ -40,6 +40,18 @@ class ReasonWordsTest {
             .with(Figure.DIP_S, 8);
 
     @Test
+    void aStayOverAWeakBathIsToldWithItsPaceAndWhatToDo() {
+        assertEquals(
+                "It stands at 29.4 °C, rising 0.1 °C a minute; bath 33.5 °C. At that pace it would take more than ten"
+                        + " minutes to 31.0 °C: some hot water into the bath, two or three degrees, and look again.",
+                said(Reason.by(Rule.STAY_GIVES_TOO_LITTLE)
+                        .with(Figure.CHOCOLATE_C, 29.4)
+                        .with(Figure.RATE_K_PER_MIN, 0.1)
+                        .with(Figure.BATH_C, 33.5)
+                        .with(Figure.RANGE_LOW_C, 31)));
+    }
+
+    @Test
     void aLiftIsToldWithWhereItTurnsWhatIsAimedAtAndTheTime() {
         assertEquals(
                 "Turning point now about 31.6 °C, band 31.1 to 32.2; range 31.0 to 32.0."
