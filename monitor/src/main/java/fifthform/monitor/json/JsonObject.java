@@ -1,5 +1,6 @@
 package fifthform.monitor.json;
 
+import fifthform.monitor.texts.JsonText;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
@@ -39,7 +40,7 @@ public final class JsonObject {
     }
 
     public String text(String key) throws UnreadableJson {
-        return of(key, String.class, "a text");
+        return of(key, String.class, JsonText.A_TEXT);
     }
 
     public Optional<String> optionalText(String key) throws UnreadableJson {
@@ -48,14 +49,15 @@ public final class JsonObject {
 
     /** A finite number. */
     public double number(String key) throws UnreadableJson {
-        double value = Double.parseDouble(of(key, Number.class, "a number").text());
-        if (!Double.isFinite(value)) throw new UnreadableJson("\"" + key + "\" is too large");
+        double value =
+                Double.parseDouble(of(key, Number.class, JsonText.A_NUMBER).text());
+        if (!Double.isFinite(value)) throw new UnreadableJson(JsonText.IS_TOO_LARGE.say(key));
         return value;
     }
 
     /** True or false. */
     public boolean flag(String key) throws UnreadableJson {
-        return of(key, Boolean.class, "true or false");
+        return of(key, Boolean.class, JsonText.TRUE_OR_FALSE);
     }
 
     public OptionalDouble optionalNumber(String key) throws UnreadableJson {
@@ -64,26 +66,26 @@ public final class JsonObject {
 
     public long whole(String key) throws UnreadableJson {
         try {
-            return Long.parseLong(of(key, Number.class, "a whole number").text());
+            return Long.parseLong(of(key, Number.class, JsonText.A_WHOLE_NUMBER).text());
         } catch (NumberFormatException e) {
-            throw new UnreadableJson("\"" + key + "\" is not a whole number");
+            throw new UnreadableJson(JsonText.IS_NOT_A_WHOLE_NUMBER.say(key));
         }
     }
 
     /** A number with all its digits. */
     public BigDecimal exact(String key) throws UnreadableJson {
-        return new BigDecimal(of(key, Number.class, "a number").text());
+        return new BigDecimal(of(key, Number.class, JsonText.A_NUMBER).text());
     }
 
     public JsonObject object(String key) throws UnreadableJson {
-        return of(key, JsonObject.class, "an object");
+        return of(key, JsonObject.class, JsonText.AN_OBJECT);
     }
 
     /** The one of {@code choices} whose word stands there. */
     public <T> T choice(String key, T[] choices, Function<? super T, String> word) throws UnreadableJson {
         String said = text(key);
         for (T choice : choices) if (word.apply(choice).equals(said)) return choice;
-        throw new UnreadableJson("\"" + key + "\" is \"" + said + "\", which is not known");
+        throw new UnreadableJson(JsonText.IS_WHICH_IS_NOT_KNOWN.say(key, said));
     }
 
     public Optional<JsonObject> optionalObject(String key) throws UnreadableJson {
@@ -91,9 +93,9 @@ public final class JsonObject {
     }
 
     public List<JsonObject> objects(String key) throws UnreadableJson {
-        List<?> list = of(key, List.class, "a list");
+        List<?> list = of(key, List.class, JsonText.A_LIST);
         if (!list.stream().allMatch(JsonObject.class::isInstance)) {
-            throw new UnreadableJson("\"" + key + "\" is not a list of objects");
+            throw new UnreadableJson(JsonText.IS_NOT_A_LIST_OF_OBJECTS.say(key));
         }
         return list.stream().map(JsonObject.class::cast).toList();
     }
@@ -101,17 +103,17 @@ public final class JsonObject {
     /** A list of texts; empty where the key is missing. */
     public List<String> texts(String key) throws UnreadableJson {
         if (!has(key)) return List.of();
-        List<?> list = of(key, List.class, "a list");
+        List<?> list = of(key, List.class, JsonText.A_LIST);
         if (!list.stream().allMatch(String.class::isInstance)) {
-            throw new UnreadableJson("\"" + key + "\" is not a list of texts");
+            throw new UnreadableJson(JsonText.IS_NOT_A_LIST_OF_TEXTS.say(key));
         }
         return list.stream().map(String.class::cast).toList();
     }
 
-    private <T> T of(String key, Class<T> kind, String words) throws UnreadableJson {
-        if (!has(key)) throw new UnreadableJson("\"" + key + "\" is missing");
+    private <T> T of(String key, Class<T> kind, JsonText what) throws UnreadableJson {
+        if (!has(key)) throw new UnreadableJson(JsonText.IS_MISSING.say(key));
         Object value = values.get(key);
-        if (!kind.isInstance(value)) throw new UnreadableJson("\"" + key + "\" is not " + words);
+        if (!kind.isInstance(value)) throw new UnreadableJson(JsonText.IS_NOT.say(key, what.say()));
         return kind.cast(value);
     }
 }

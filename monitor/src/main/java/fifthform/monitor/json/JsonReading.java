@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.io.JsonEOFException;
+import fifthform.monitor.texts.JsonText;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,20 +26,21 @@ final class JsonReading {
     static JsonObject object(String text) throws UnreadableJson {
         try (JsonParser parser = FACTORY.createParser(text)) {
             JsonReading reading = new JsonReading(parser);
-            if (begins(parser) != JsonToken.START_OBJECT) throw new UnreadableJson("it is not a JSON object");
+            if (begins(parser) != JsonToken.START_OBJECT)
+                throw new UnreadableJson(JsonText.IT_IS_NOT_A_JSON_OBJECT.say());
             JsonObject object = reading.object();
-            if (parser.nextToken() != null) throw new UnreadableJson("something stands after the JSON object");
+            if (parser.nextToken() != null) throw new UnreadableJson(JsonText.SOMETHING_STANDS_AFTER_THE.say());
             return object;
         } catch (JsonProcessingException e) {
             // What the library says is for programmers; a maker wants to know how far the line is good.
             long column = e.getLocation() == null ? 0 : e.getLocation().getColumnNr();
             throw new UnreadableJson(
                     e instanceof JsonEOFException || column <= 0
-                            ? "it breaks off"
-                            : "from character " + column + " on it is no JSON");
+                            ? JsonText.IT_BREAKS_OFF.say()
+                            : JsonText.FROM_CHARACTER_ON_IT_IS_NO.say(column));
         } catch (IOException e) {
             throw new UnreadableJson(
-                    String.valueOf(e.getMessage()).lines().findFirst().orElse("no JSON"));
+                    String.valueOf(e.getMessage()).lines().findFirst().orElseGet(JsonText.NO_JSON::say));
         }
     }
 

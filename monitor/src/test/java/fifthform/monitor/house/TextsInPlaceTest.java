@@ -41,7 +41,11 @@ class TextsInPlaceTest {
             "settings",
             "store",
             "backup",
-            "bowls");
+            "bowls",
+            "json",
+            "analyse",
+            "start",
+            "texts");
 
     private static final Pattern SENTENCE = Pattern.compile("\\p{L}[\\p{L}.,;:!?’'–-]* +\\p{L}");
 
