@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.Role;
 import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProbeText;
 import fifthform.probe.find.ChannelHeard;
 import fifthform.probe.find.Recognition;
@@ -116,7 +117,7 @@ final class AdapterFinder {
         if (adapter.channels().size() > 1)
             err.println(ProbeText.IT_HAS_SEVERAL_CHANNELS_THE.say(
                     offered(adapter),
-                    probe.role().word(),
+                    InWords.of(probe.role()),
                     PortName.option(probe.role()),
                     adapter.path(),
                     adapter.channels()
@@ -188,7 +189,7 @@ final class AdapterFinder {
         return new Refusal(
                 Exit.NOT_UNDERSTOOD,
                 ProbeText.TWO_PROBES_ARE_NAMED_ON_ONE.say(
-                        path, probe.role().word(), PortName.option(probe.role()), path));
+                        path, InWords.of(probe.role()), PortName.option(probe.role()), path));
     }
 
     private static Refusal unnamed(WantedProbe probe, Adapter adapter) {
@@ -196,7 +197,11 @@ final class AdapterFinder {
         return new Refusal(
                 Exit.NOT_UNDERSTOOD,
                 ProbeText.SEVERAL_PROBES_ARE_ON_AND.say(
-                        adapter.path(), probe.role().word(), which, PortName.option(probe.role()), adapter.path()));
+                        adapter.path(),
+                        InWords.of(probe.role()),
+                        which,
+                        PortName.option(probe.role()),
+                        adapter.path()));
     }
 
     /** Whether this adapter carries a probe with this role as well. */

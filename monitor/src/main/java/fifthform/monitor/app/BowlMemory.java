@@ -16,6 +16,7 @@ import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.texts.BowlsText;
+import fifthform.monitor.texts.InWords;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.Objects;
@@ -44,8 +45,7 @@ final class BowlMemory {
         if (bowl.id().equals(Bowl.ANY.id())) return unnamed(last.coasting(), bowl);
         Optional<OtherBowl> doubt = last.coasting().bowl().doubt();
         if (doubt.isPresent()) {
-            return Optional.of(
-                    BowlsText.IT_BEHAVED_LIKE_A_BOWL_THAN.say(doubt.get().word(), bowl.id()));
+            return Optional.of(BowlsText.IT_BEHAVED_LIKE_A_BOWL_THAN.say(InWords.of(doubt.get()), bowl.id()));
         }
         Optional<LearnedCoast> coast = last.coasting().learned();
         BowlAnswers answers = last.coasting().bowl().after(bowl.answers());

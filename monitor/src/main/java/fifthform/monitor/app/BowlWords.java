@@ -9,6 +9,7 @@ import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.BowlsText;
+import fifthform.monitor.texts.InWords;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -74,8 +75,7 @@ final class BowlWords {
         if (bowl.id().equals(Bowl.ANY.id())) return Optional.empty();
         String what = BowlsText.BOWL.say(bowl.id());
         if (bowl.learned().isEmpty()) {
-            return Optional.of(BowlsText.ITS_COAST_HAS_NOT_BEEN_SEEN.say(
-                    what, bowl.material().word()));
+            return Optional.of(BowlsText.ITS_COAST_HAS_NOT_BEEN_SEEN.say(what, InWords.of(bowl.material())));
         }
         String words = TaughtWords.coast(bowl.learned().get(), units);
         Optional<Taught> same = bowls.find(bowl.id()).flatMap(b -> b.taughtWith(bowl.amountGrams()));

@@ -10,6 +10,7 @@ import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.BowlsText;
+import fifthform.monitor.texts.InWords;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.ZoneId;
@@ -89,7 +90,7 @@ final class BowlsCommand implements Callable<Integer> {
             out().println(line(bowl));
             return;
         }
-        out().println(BowlsText.ID.say(bowl.name(), bowl.id(), bowl.material().word()));
+        out().println(BowlsText.ID.say(bowl.name(), bowl.id(), InWords.of(bowl.material())));
         if (bowl.taught().isEmpty()) out().println(BowlsText.NOTHING_WAS_LEARNED_OF_IT_YET.say());
         for (Taught taught : bowl.taught()) out().println("  " + words(taught));
     }
@@ -124,8 +125,7 @@ final class BowlsCommand implements Callable<Integer> {
         String more =
                 bowl.taught().size() > 1 ? BowlsText.AND_MORE.say(bowl.taught().size() - 1) : "";
         return String.format(
-                "%-16s %-24s %-10s %s%s",
-                bowl.id(), bowl.name(), bowl.material().word(), taught, more);
+                "%-16s %-24s %-10s %s%s", bowl.id(), bowl.name(), InWords.of(bowl.material()), taught, more);
     }
 
     private static String line(KeptBowl bowl) {

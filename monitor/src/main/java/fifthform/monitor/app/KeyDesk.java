@@ -40,6 +40,7 @@ import fifthform.monitor.practice.OwnHands;
 import fifthform.monitor.replay.AlarmNames;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.LiveText;
 import java.time.Duration;
 import java.time.Instant;
@@ -230,12 +231,9 @@ final class KeyDesk implements Consumer<Key> {
         tell(new SampleProved(at, verdict));
         SampleProved.Verdict next = verdicts[(nextVerdict + 1) % verdicts.length];
         ask(
-                LiveText.SAMPLE_PROVED.say(words(verdict), keys.fill(LiveText.PROVED_AGAIN.say()), words(next)),
+                LiveText.SAMPLE_PROVED.say(
+                        InWords.of(verdict), keys.fill(LiveText.PROVED_AGAIN.say()), InWords.of(next)),
                 Key.PROVED);
-    }
-
-    private static String words(SampleProved.Verdict verdict) {
-        return verdict.word().replace('-', ' ');
     }
 
     private void itIsTheBowl(State state, Instant at) {
@@ -368,7 +366,7 @@ final class KeyDesk implements Consumer<Key> {
         } else if (isBelowTheRange(state) && !said.get().asked(Key.STEP_DONE, handsClock.instant())) {
             ask(keys.fill(LiveText.BELOW_THE_WORKING_RANGE_PRESS.say()), Key.STEP_DONE);
         } else {
-            phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), LiveText.NOW.say(next.word())));
+            phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), LiveText.NOW.say(InWords.of(next))));
         }
     }
 

@@ -3,6 +3,7 @@ package fifthform.monitor.app;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.json.JsonLine;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProbeText;
 import fifthform.probe.find.Asking;
 import fifthform.probe.find.Candidate;
@@ -99,7 +100,7 @@ final class PortsCommand implements Callable<Integer> {
 
     private static String use(KeptAdapter adapter) {
         String roles = adapter.known().probes().stream()
-                .map(p -> p.role().word()
+                .map(p -> InWords.of(p.role())
                         + (p.correction().isChecked() ? ProbeText.CHECKED.say() : ProbeText.NOT_CHECKED.say()))
                 .collect(Collectors.joining("; "));
         return adapter.known().talk() + (roles.isEmpty() ? "" : "; " + roles);

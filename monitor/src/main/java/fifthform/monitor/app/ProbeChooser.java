@@ -4,6 +4,7 @@ import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProbeText;
 import fifthform.probe.Spoken;
 import fifthform.probe.find.FoundPort;
@@ -132,8 +133,7 @@ final class ProbeChooser {
         }
         wanted.stream()
                 .filter(w -> wishes.port(w.role()).isEmpty())
-                .forEach(w -> err.println(
-                        ProbeText.THE_S_PROBE_IS_TAKEN_TO.say(w.role().word(), w.port())));
+                .forEach(w -> err.println(ProbeText.THE_S_PROBE_IS_TAKEN_TO.say(InWords.of(w.role()), w.port())));
         return wanted;
     }
 

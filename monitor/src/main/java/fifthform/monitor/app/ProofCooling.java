@@ -12,6 +12,7 @@ import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.KeptCup;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProofText;
 import fifthform.probe.link.LinkException;
 import java.io.IOException;
@@ -95,7 +96,7 @@ final class ProofCooling {
             if (!unfit.isEmpty()) return Optional.of(unfit.get(0).words());
             return proof.course()
                     .map(course -> Verdict.of(course, measure))
-                    .map(v -> ProofText.LEAVE_IT_IN_TO_BE_SURE.say(v.temper().words()
+                    .map(v -> ProofText.LEAVE_IT_IN_TO_BE_SURE.say(InWords.of(v.temper())
                             + v.bend()
                                     .map(b -> ProofText.BENT_AT.say(ProofReport.bend(b, task.desk())))
                                     .orElse("")));

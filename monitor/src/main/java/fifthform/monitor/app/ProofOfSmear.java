@@ -6,6 +6,7 @@ import fifthform.curves.proof.TemperClass;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.util.List;
@@ -67,7 +68,7 @@ final class ProofOfSmear {
         task.desk().say("");
         task.desk()
                 .say(ProofText.RESULT_BY_THE_SMEAR.say(
-                        temper.words().toUpperCase(Locale.ROOT),
+                        InWords.of(temper).toUpperCase(Locale.ROOT),
                         roomCelsius.isPresent() ? "" : ProofText.AT_A_ROOM_OF_20_C.say()));
         task.desk()
                 .say("  "
@@ -75,7 +76,7 @@ final class ProofOfSmear {
                                 ? ProofText.SET_AFTER_PROOF_OF_SMEAR.say()
                                 : ProofText.NOT_SET_AFTER_PROOF_OF_SMEAR.say())
                         + ProofReport.minutes(60 * took) + ", "
-                        + film.look().word().replace('-', ' ') + ".");
+                        + InWords.of(film.look()) + ".");
         if (roomCelsius.orElse(0) > Smear.WARM_ROOM_CELSIUS)
             task.desk()
                     .say(ProofText.THE_ROOM_IS_WARM_ABOVE_EVEN.say(task.desk().celsius(Smear.WARM_ROOM_CELSIUS)));

@@ -9,6 +9,7 @@ import fifthform.curves.proof.Unfit;
 import fifthform.curves.proof.Verdict;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.CupText;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProofText;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +49,7 @@ final class ProofReport {
         List<String> lines = new ArrayList<>();
         lines.add("");
         lines.add(ProofText.RESULT.say(
-                verdict.temper().words().toUpperCase(Locale.ROOT),
+                InWords.of(verdict.temper()).toUpperCase(Locale.ROOT),
                 verdict.provisional() ? ProofText.PROVISIONAL.say() : ""));
         verdict.bend().ifPresent(b -> lines.add(ProofText.IT_BENT_AT.say(bend(b, desk))));
         lines.add("  " + verdict.reason().words());

@@ -5,6 +5,7 @@ import fifthform.monitor.proofs.CupText;
 import fifthform.monitor.proofs.Cups;
 import fifthform.monitor.proofs.KeptCup;
 import fifthform.monitor.proofs.KeptCurve;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProofText;
 import java.io.PrintWriter;
 import java.time.LocalDate;
@@ -77,6 +78,6 @@ final class ProveListCommand implements Callable<Integer> {
             case BAD -> ProofText.BARS_BAD.say();
         };
         return "  " + curve.proof() + " · " + LocalDate.ofInstant(curve.at(), ZoneId.systemDefault()) + " · "
-                + curve.told().words() + " · " + bend + mark;
+                + InWords.of(curve.told()) + " · " + bend + mark;
     }
 }

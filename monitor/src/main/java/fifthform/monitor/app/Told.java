@@ -8,6 +8,7 @@ import fifthform.monitor.session.SessionRecord;
 import fifthform.monitor.store.Entry;
 import fifthform.monitor.store.EventCodec;
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.LiveText;
 import java.io.PrintWriter;
 import java.time.Duration;
@@ -86,7 +87,7 @@ final class Told implements SessionRecord {
                 Event event = codec.read(line);
                 String at = Spans.words(Duration.between(start, event.at()));
                 if (event instanceof Event.SeedJudged judged)
-                    words.add(LiveText.AT.say(judged.word().word() + (judged.thick() ? LiveText.THICK.say() : ""), at));
+                    words.add(LiveText.AT.say(InWords.crystals(judged.word(), judged.thick()), at));
                 if (event instanceof Event.SeedLost) words.add(LiveText.SEED_LOST_AT.say(at));
             } catch (UnreadableJson newer) {
                 words.add(LiveText.SOMETHING_THAT_ONLY_A_NEWER.say());

@@ -5,6 +5,7 @@ import fifthform.curves.forecast.Coasting;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.WatchText;
 import java.util.Optional;
 
@@ -20,14 +21,14 @@ public final class BowlLine {
         if (coast.liftsSeen() > 0) return WatchText.THIS_BOWL_COASTS.say(coasts, CoastWords.from(coast.liftsSeen()));
         return bowl.material() == BowlMaterial.UNKNOWN
                 ? WatchText.A_BOWL_NOT_MET_BEFORE_A.say(coasts)
-                : WatchText.A_BOWL_NOT_MET_BEFORE_ONE.say(bowl.material().word(), coasts);
+                : WatchText.A_BOWL_NOT_MET_BEFORE_ONE.say(InWords.of(bowl.material()), coasts);
     }
 
     /** That it is not the bowl it is said to be, for example {@code this behaves like a heavier bowl than "steel"}. */
     public static Optional<String> notice(Bowl bowl, Coasting coasting) {
         return coasting.bowl()
                 .doubt()
-                .map(like -> WatchText.THIS_BEHAVES_LIKE_A_BOWL_THAN.say(like.word(), named(bowl)));
+                .map(like -> WatchText.THIS_BEHAVES_LIKE_A_BOWL_THAN.say(InWords.of(like), named(bowl)));
     }
 
     private static String named(Bowl bowl) {

@@ -5,6 +5,7 @@ import fifthform.curves.review.Cause.Said;
 import fifthform.curves.review.Causes;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CauseText;
+import fifthform.monitor.texts.InWords;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -84,7 +85,7 @@ public final class CauseWords {
         }
         return switch (cause.kind()) {
             case LIFTED_LATE, COOLED_TOO_DEEP, CUE_IGNORED ->
-                CauseText.STOOD_SINCE.say(told.word().replace('-', ' '), clock(told.at()));
+                CauseText.STOOD_SINCE.say(InWords.cue(told.word()), clock(told.at()));
             default -> "";
         };
     }

@@ -13,7 +13,7 @@ import fifthform.curves.phase.Evidence;
 import fifthform.curves.recipe.Phase;
 import fifthform.monitor.model.Look.Asking;
 import fifthform.monitor.model.WatchPicture.Crystals;
-import fifthform.monitor.model.WatchPicture.Stretch;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -46,7 +46,7 @@ final class CrystalModel {
     Crystals crystals(String survived) {
         return spoken.word()
                 .map(word ->
-                        new Crystals(Stretch.words(word, spoken.thick()), LIMITS.say(), why(), question(), survived))
+                        new Crystals(InWords.crystals(word, spoken.thick()), LIMITS.say(), why(), question(), survived))
                 .orElse(Crystals.NONE);
     }
 

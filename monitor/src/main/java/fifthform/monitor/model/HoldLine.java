@@ -7,6 +7,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Holding;
 import fifthform.curves.setup.Setup;
 import fifthform.monitor.texts.HoldText;
+import fifthform.monitor.texts.InWords;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -63,7 +64,7 @@ public final class HoldLine {
         return Optional.of(HoldText.HELD_IN_THE_END.say(
                 Spans.words(held.time(last.at())),
                 Spans.words(setup.holding().get().time()),
-                setup.holding().get().warmth().word(),
+                InWords.of(setup.holding().get().warmth()),
                 percent(held)));
     }
 

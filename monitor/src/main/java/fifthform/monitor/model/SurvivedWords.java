@@ -13,6 +13,7 @@ import fifthform.curves.setup.Setup;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CauseText;
+import fifthform.monitor.texts.InWords;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -131,16 +132,11 @@ public final class SurvivedWords {
         List<String> lines = new ArrayList<>();
         last.tally()
                 .crystals()
-                .ifPresent(word ->
-                        lines.add(CauseText.CRYSTALS_THE_LAST_WORD.say(spaced(word), CrystalModel.LIMITS.say())));
+                .ifPresent(word -> lines.add(
+                        CauseText.CRYSTALS_THE_LAST_WORD.say(InWords.crystals(word), CrystalModel.LIMITS.say())));
         for (Event.SeedLost lost : last.trace().losses())
             lines.add(closing(lost, last.state().started(), last.setup(), units, zone));
         return lines;
-    }
-
-    /** The word as screens say it, from how data spells it. */
-    public static String spaced(String word) {
-        return word.replace(" thick", ", thick");
     }
 
     /** A share of the fat as percent, with the one digit that it is good for. */

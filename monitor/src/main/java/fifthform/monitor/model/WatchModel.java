@@ -32,6 +32,7 @@ import fifthform.monitor.model.WatchPicture.Tile;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.time.format.DateTimeFormatter;
@@ -109,7 +110,7 @@ public final class WatchModel {
 
     private String heading() {
         return WatchText.OF_THE_BATCH.say(
-                phase().word(),
+                InWords.of(phase()),
                 Spans.minutes(Duration.between(state.batch().progress().since(), state.at())),
                 Spans.minutes(elapsed()));
     }
@@ -119,9 +120,7 @@ public final class WatchModel {
         String amount = bowl.amountGrams().isPresent()
                 ? ", " + Amounts.words(bowl.amountGrams().getAsDouble())
                 : "";
-        String vessel = bowl.material() == BowlMaterial.UNKNOWN
-                ? ""
-                : WatchText.BOWL.say(bowl.material().word());
+        String vessel = bowl.material() == BowlMaterial.UNKNOWN ? "" : WatchText.BOWL.say(InWords.of(bowl.material()));
         String kind = AgainWords.kind(snapshot.setup().beginning());
         return recipe.name() + amount + vessel + named(bowl) + (kind.isEmpty() ? "" : ", " + kind);
     }
@@ -272,7 +271,7 @@ public final class WatchModel {
                         Double.NEGATIVE_INFINITY,
                         Double.POSITIVE_INFINITY)));
         tiles.add(minutes(
-                phase().word(), Duration.between(state.batch().progress().since(), state.at())));
+                InWords.of(phase()), Duration.between(state.batch().progress().since(), state.at())));
         tiles.add(minutes(WatchText.BATCH.say(), elapsed()));
         return tiles;
     }

@@ -1,6 +1,7 @@
 package fifthform.monitor.model;
 
 import fifthform.curves.crystal.SeedWord;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.WatchText;
 import java.time.Instant;
 import java.util.List;
@@ -179,12 +180,7 @@ public record WatchPicture(
     public record Stretch(Instant from, Instant to, SeedWord word, boolean thick) {
         /** The word on the strip. */
         public String words() {
-            return words(word, thick);
-        }
-
-        /** The word with its flag, the same wherever it stands. */
-        static String words(SeedWord word, boolean thick) {
-            return word.word() + (thick ? WatchText.THICK.say() : "");
+            return InWords.crystals(word, thick);
         }
     }
 

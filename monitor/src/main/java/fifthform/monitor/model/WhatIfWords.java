@@ -12,6 +12,7 @@ import fifthform.curves.whatif.Change.LiftMoved;
 import fifthform.curves.whatif.PastLift;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CauseText;
+import fifthform.monitor.texts.InWords;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -61,11 +62,11 @@ public final class WhatIfWords {
         s.seed()
                 .ifPresent(word -> lines.add(CauseText.CRYSTALS_AT.say(
                         clock(s.until()),
-                        word.word(),
+                        InWords.of(word),
                         s.measuredSeed()
                                 .map(was -> was == word
                                         ? CauseText.AS_IT_WAS.say()
-                                        : CauseText.AS_IT_WAS_WITH_WAS_WORD.say(was.word()))
+                                        : CauseText.AS_IT_WAS_WITH_WAS_WORD.say(InWords.of(was)))
                                 .orElse(""),
                         CrystalModel.LIMITS.say())));
         lines.add(CauseText.FOLLOWED_TO_THE_FITTED_KITCHEN.say(

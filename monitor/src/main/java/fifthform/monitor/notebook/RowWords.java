@@ -6,6 +6,7 @@ import fifthform.curves.learning.Sign;
 import fifthform.monitor.looks.KeptLook;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.NotebookText;
 import java.time.Duration;
 import java.time.Instant;
@@ -49,8 +50,8 @@ public final class RowWords {
     /** The hold that was planned; empty where none was. */
     public static String hold(BatchRow row) {
         return row.holding()
-                .map(plan -> NotebookText.HOLD_PLANNED.say(
-                        Long.toString(minutes(plan.time())), plan.warmth().word()))
+                .map(plan ->
+                        NotebookText.HOLD_PLANNED.say(Long.toString(minutes(plan.time())), InWords.of(plan.warmth())))
                 .orElse("");
     }
 
@@ -103,7 +104,7 @@ public final class RowWords {
         String full = row.figures()
                 .crystals()
                 .filter(said -> row.counts())
-                .map(said -> NotebookText.END_WITH_CRYSTALS.say(word, said.replace(" thick", ", thick")))
+                .map(said -> NotebookText.END_WITH_CRYSTALS.say(word, InWords.crystals(said)))
                 .orElse(word);
         return switch (row.condition()) {
             case CUT_OFF -> NotebookText.END_CUT_OFF.say(full);
@@ -145,7 +146,7 @@ public final class RowWords {
         if (look.sign() == Sign.CLEAN) return NotebookText.SEEN_CLEAN.say();
         List<String> parts = new ArrayList<>();
         if (!look.bloom().isEmpty() && !look.bloom().contains(Bloom.NONE))
-            parts.add(look.bloom().stream().map(Bloom::word).collect(Collectors.joining(", ")));
+            parts.add(look.bloom().stream().map(InWords::of).collect(Collectors.joining(", ")));
         look.snap().map(LookWords::of).ifPresent(parts::add);
         if (parts.isEmpty())
             parts.add(

@@ -8,6 +8,7 @@ import fifthform.curves.plan.Planned;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.PlanText;
 import java.time.Duration;
 import java.time.LocalTime;
@@ -69,7 +70,7 @@ public final class PlanPage {
         return PlanText.PLAN_FOR_G_OF_BOWL_OF.say(
                 Math.round(plan.request().grams()),
                 plan.request().recipe().name(),
-                plan.request().bowl().material().word());
+                InWords.of(plan.request().bowl().material()));
     }
 
     /** The figures, paragraph by paragraph. */

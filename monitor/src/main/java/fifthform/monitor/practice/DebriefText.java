@@ -7,6 +7,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.PracticeText;
 import fifthform.monitor.texts.UnitText;
 import fifthform.simulator.bench.Answer;
@@ -108,7 +109,7 @@ public final class DebriefText {
         return PracticeText.HELD_REALLY.say(
                 Spans.words(stay.held()),
                 Spans.words(stay.plan().time()),
-                stay.plan().warmth().word(),
+                InWords.of(stay.plan().warmth()),
                 Long.toString(percent));
     }
 
@@ -125,7 +126,7 @@ public final class DebriefText {
                 : "";
         return debrief.crystals()
                 .said()
-                .map(word -> PracticeText.CRYSTALS_THE_SCREENS_LAST_WORD.say(SurvivedWords.spaced(word), lost, really));
+                .map(word -> PracticeText.CRYSTALS_THE_SCREENS_LAST_WORD.say(InWords.crystals(word), lost, really));
     }
 
     private OptionalDouble shown(int lift) {

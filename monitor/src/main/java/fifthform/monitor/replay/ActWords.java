@@ -6,6 +6,7 @@ import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.StirringSaid.Stirring;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ReplayText;
 import java.util.Locale;
 
@@ -43,7 +44,7 @@ final class ActWords implements Acts<String> {
 
     @Override
     public String phaseConfirmed(MakerAction.PhaseConfirmed action) {
-        return ReplayText.ACT_PHASE.say(action.phase().word());
+        return ReplayText.ACT_PHASE.say(InWords.of(action.phase()));
     }
 
     @Override

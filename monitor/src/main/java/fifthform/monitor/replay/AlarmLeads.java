@@ -8,6 +8,7 @@ import fifthform.monitor.model.Phrases;
 import fifthform.monitor.model.Sides;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ReplayText;
 import java.time.Duration;
 import java.time.Instant;
@@ -65,7 +66,7 @@ final class AlarmLeads {
                 Optional.of(nanos),
                 clock.time(nanos),
                 ReplayText.ALARM_WORDS.say(
-                        raised.priority().word(), phrases.headline(raised.alarm(), raised.figureCelsius())),
+                        InWords.of(raised.priority()), phrases.headline(raised.alarm(), raised.figureCelsius())),
                 String.join(" · ", detail),
                 Optional.of(Happening.Sign.of(raised.priority(), Sides.of(raised.alarm()))));
     }

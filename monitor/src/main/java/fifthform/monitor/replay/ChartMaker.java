@@ -15,6 +15,7 @@ import fifthform.monitor.replay.ReplayChart.Line;
 import fifthform.monitor.replay.ReplayChart.Mark;
 import fifthform.monitor.replay.ReplayChart.Stretch;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ReplayText;
 import java.time.Duration;
 import java.time.Instant;
@@ -125,11 +126,11 @@ final class ChartMaker {
         for (Recording.Told told : recording.told()) {
             if (!(told.event() instanceof Event.PhaseChanged changed)) continue;
             double at = recording.nanos(changed.at()) / NANOS;
-            made.add(new Stretch(from, at, phase.word()));
+            made.add(new Stretch(from, at, InWords.of(phase)));
             phase = changed.to();
             from = at;
         }
-        made.add(new Stretch(from, recording.endNanos() / NANOS, phase.word()));
+        made.add(new Stretch(from, recording.endNanos() / NANOS, InWords.of(phase)));
         return made;
     }
 

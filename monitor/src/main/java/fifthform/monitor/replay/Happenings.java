@@ -12,6 +12,7 @@ import fifthform.curves.situation.Reason;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.model.Sides;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ReplayText;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -92,7 +93,7 @@ final class Happenings {
 
     /** As it is said on screens. */
     static String crystals(Event.SeedJudged judged) {
-        return judged.word().word() + (judged.thick() ? ", " + ReplayText.THICK.say() : "");
+        return InWords.crystals(judged.word(), judged.thick());
     }
 
     private void add(CueGiven cue, Phase phase) {
@@ -112,7 +113,7 @@ final class Happenings {
         add(
                 raised.at(),
                 Happening.Row.ALARM,
-                ReplayText.ALARM_WORDS.say(raised.priority().word(), phrases.headline(raised.alarm(), figure)),
+                ReplayText.ALARM_WORDS.say(InWords.of(raised.priority()), phrases.headline(raised.alarm(), figure)),
                 Happening.Sign.of(raised.priority(), Sides.of(raised.alarm())),
                 Optional.empty());
         return all.size() - 1;

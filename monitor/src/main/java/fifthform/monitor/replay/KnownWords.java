@@ -10,6 +10,7 @@ import fifthform.monitor.model.Phrases;
 import fifthform.monitor.model.SurvivedWords;
 import fifthform.monitor.session.SessionSnapshot;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ReplayText;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -103,7 +104,9 @@ public final class KnownWords implements Findings {
                 Optional.of(raised.at()),
                 name,
                 ReplayText.FINDING_ALARM.say(
-                        raised.priority().word(), phrases.headline(raised.alarm(), raised.figureCelsius()), figure));
+                        InWords.of(raised.priority()),
+                        phrases.headline(raised.alarm(), raised.figureCelsius()),
+                        figure));
     }
 
     /** What it was, and where it is about heat how far that went. */

@@ -10,6 +10,7 @@ import fifthform.curves.situation.Reason.Figure;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.replay.Compared.Agreement;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ReplayText;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -117,7 +118,7 @@ final class ThenAndNow {
         return said.alarms().isEmpty()
                 ? ReplayText.NONE.say()
                 : said.alarms().values().stream()
-                        .map(a -> ReplayText.ALARM_WORDS.say(a.priority().word(), AlarmNames.of(a.alarm())))
+                        .map(a -> ReplayText.ALARM_WORDS.say(InWords.of(a.priority()), AlarmNames.of(a.alarm())))
                         .collect(Collectors.joining("; "));
     }
 
@@ -127,7 +128,7 @@ final class ThenAndNow {
 
     private String phase(SaidSoFar said) {
         return said.place()
-                .map(p -> said.phase().word() + ", " + ActWords.place(p.place()))
-                .orElse(said.phase().word());
+                .map(p -> InWords.of(said.phase()) + ", " + ActWords.place(p.place()))
+                .orElse(InWords.of(said.phase()));
     }
 }

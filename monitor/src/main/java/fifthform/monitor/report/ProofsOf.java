@@ -6,6 +6,7 @@ import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
 import fifthform.monitor.replay.Recording;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ReportText;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -56,7 +57,7 @@ final class ProofsOf {
         if (result.isEmpty()) return ReportText.PROOF_CUT_OFF.say();
         try {
             String word = result.get().text("result");
-            for (TemperClass temper : TemperClass.values()) if (temper.word().equals(word)) return temper.words();
+            for (TemperClass temper : TemperClass.values()) if (temper.word().equals(word)) return InWords.of(temper);
             return word.replace('-', ' ');
         } catch (UnreadableJson e) {
             return ReportText.PROOF_CUT_OFF.say();

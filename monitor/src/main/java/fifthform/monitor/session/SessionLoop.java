@@ -13,6 +13,8 @@ import fifthform.curves.setup.Setup;
 import fifthform.monitor.intake.InputSource;
 import fifthform.monitor.store.InputCodec;
 import fifthform.monitor.store.Session;
+import fifthform.monitor.texts.InWords;
+import fifthform.monitor.texts.WatchText;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -175,13 +177,12 @@ public final class SessionLoop implements Runnable {
                 .ifPresent(e -> trace.add(e.at(), e.chocolateCelsius()));
         state.crystals().ifPresent(c -> trace.crystals(state.at(), c.watch().spoken()));
         for (Event event : step.events()) {
-            if (event instanceof Event.PhaseChanged changed)
-                trace.flag(changed.at(), changed.to().word());
+            if (event instanceof Event.PhaseChanged changed) trace.flag(changed.at(), InWords.of(changed.to()));
             if (event instanceof Event.SeedLost lost) trace.lost(lost);
         }
         if (input instanceof MakerAction.Noted noted)
-            trace.flag(noted.at(), noted.text().isEmpty() ? "mark" : noted.text());
-        if (input instanceof MakerAction.SeedAdded seed) trace.flag(seed.at(), "seed added");
+            trace.flag(noted.at(), noted.text().isEmpty() ? WatchText.MARK.say() : noted.text());
+        if (input instanceof MakerAction.SeedAdded seed) trace.flag(seed.at(), WatchText.SEED_ADDED.say());
     }
 
     private void publish() {

@@ -5,6 +5,7 @@ import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.StartText;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +41,7 @@ record StartWords(Units units) {
                 .ifPresentOrElse(
                         coast -> details.add(StartText.BOWL_LEARNED.say(TaughtWords.coast(coast, units))),
                         () -> details.add(
-                                StartText.BOWL_UNTAUGHT.say(bowl.material().word())));
+                                StartText.BOWL_UNTAUGHT.say(InWords.of(bowl.material()))));
         bowl.taught().forEach(taught -> details.add(TaughtWords.line(taught, units)));
         int lifts = bowl.taught().stream()
                 .flatMap(taught -> taught.coast().stream())

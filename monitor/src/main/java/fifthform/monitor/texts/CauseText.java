@@ -132,7 +132,7 @@ public enum CauseText implements Text {
     OF_THE_CRYSTALS_AS_THE_MODEL,
     /** {0} clock lost at zone, {1} lost highest celsius. */
     SEED_LIKELY_LOST,
-    /** {0} spaced word, {1} crystal model limits. */
+    /** {0} crystals in words, {1} crystal model limits. */
     CRYSTALS_THE_LAST_WORD,
     /** {0} clock lost at zone, {1} duration between started lost, {2} lost highest celsius, {3} duration millis lost above, {4} setup melt out warn, {5} crystal model digit lost, {6} crystal model digit copies. */
     SEED_LIKELY_LOST_AT_FROM_THE,

@@ -110,7 +110,6 @@ public enum LiveText implements Text {
     /** {0} joined today. */
     OF_THE_CRYSTALS_COMPUTED_NOW,
     NOTHING,
-    THICK,
     /** {0} judged word thick, {1} at. */
     AT,
     /** {0} at. */

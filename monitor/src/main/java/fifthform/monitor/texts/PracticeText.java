@@ -34,7 +34,7 @@ public enum PracticeText implements Text {
     IT_HAD_SAID_THAT_HEAT_COST,
     /** {0} survived percent fat, {1} survived percent fat. */
     REALLY_THERE_WERE_OF_THE_FAT,
-    /** {0} survived spaced word, {1} lost, {2} really. */
+    /** {0} crystals in words, {1} lost, {2} really. */
     CRYSTALS_THE_SCREENS_LAST_WORD,
     /** {0} one decimal shown. */
     THE_SCREEN_HAD_SAID,

@@ -83,7 +83,6 @@ public enum ReplayText implements Text {
     TOLD_CRYSTALS,
     /** {0} where. */
     TOLD_TURNED,
-    THICK,
     /** {0} priority, {1} words. */
     ALARM_WORDS,
     ROW_DID,

@@ -201,9 +201,12 @@ public enum WatchText implements Text {
 
     // WatchPicture.
     CRYSTALS,
-    THICK,
     I_IF_IT_IS_THE_BOWL,
     TO_KNOW,
+
+    // SessionLoop.
+    MARK,
+    SEED_ADDED,
 
     // CalmModel.
     PROBE_OUT_PUTS_IT_BACK,

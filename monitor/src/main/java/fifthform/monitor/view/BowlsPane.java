@@ -5,6 +5,7 @@ import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.setup.SetupDesk;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.SetupText;
 import java.io.IOException;
 import java.util.List;
@@ -38,10 +39,7 @@ final class BowlsPane extends SetupPane {
             @Override
             protected void updateItem(KeptBowl bowl, boolean empty) {
                 super.updateItem(bowl, empty);
-                setText(
-                        empty || bowl == null
-                                ? ""
-                                : bowl.name() + " · " + bowl.material().word());
+                setText(empty || bowl == null ? "" : bowl.name() + " · " + InWords.of(bowl.material()));
             }
         });
         list.getSelectionModel().selectedItemProperty().addListener((property, was, is) -> one());
@@ -57,7 +55,7 @@ final class BowlsPane extends SetupPane {
         material.setConverter(new StringConverter<>() {
             @Override
             public String toString(BowlMaterial value) {
-                return value == null ? "" : value.word();
+                return value == null ? "" : InWords.of(value);
             }
 
             @Override
@@ -104,8 +102,8 @@ final class BowlsPane extends SetupPane {
         chosen().ifPresent(bowl -> {
             if (!name.getText().equals(bowl.name())) name.setText(bowl.name());
             material.setValue(bowl.material());
-            material.setAccessibleText(SetupText.ROW_SPOKEN.say(
-                    SetupText.BOWL_MATERIAL.say(), bowl.material().word()));
+            material.setAccessibleText(
+                    SetupText.ROW_SPOKEN.say(SetupText.BOWL_MATERIAL.say(), InWords.of(bowl.material())));
             String lines = bowl.taught().stream()
                     .map(each -> TaughtWords.line(each, desk().settings().units()))
                     .collect(Collectors.joining("\n"));
@@ -125,7 +123,7 @@ final class BowlsPane extends SetupPane {
             }
             keep(
                     bowl.as(wished, material.getValue()),
-                    SetupText.BOWL_KEPT.say(wished, material.getValue().word()));
+                    SetupText.BOWL_KEPT.say(wished, InWords.of(material.getValue())));
         });
     }
 

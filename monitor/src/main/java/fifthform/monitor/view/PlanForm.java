@@ -2,9 +2,9 @@ package fifthform.monitor.view;
 
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Bowl;
-import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.plan.PlanDesk;
 import fifthform.monitor.plan.PlanField;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.PlanText;
 import java.util.List;
 import java.util.function.Consumer;
@@ -41,7 +41,7 @@ final class PlanForm extends GridPane {
         for (PlanField field : PlanField.values()) {
             if (field != PlanField.AMOUNT) field(field);
             if (field == PlanField.PAN_WEIGHT)
-                choice("plan-pan", PlanText.PAN, PlanDesk.pans(), BowlMaterial::word, desk.pan(), desk::choosePan);
+                choice("plan-pan", PlanText.PAN, PlanDesk.pans(), InWords::of, desk.pan(), desk::choosePan);
         }
         CheckBox checked = new CheckBox(PlanText.CHECKED.say());
         checked.setId("plan-checked");

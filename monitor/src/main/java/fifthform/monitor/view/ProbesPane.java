@@ -5,6 +5,7 @@ import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.adapters.KeptCheck;
 import fifthform.monitor.model.CheckAge;
 import fifthform.monitor.setup.SetupDesk;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.SetupText;
 import fifthform.probe.find.KnownProbe;
 import java.io.IOException;
@@ -13,7 +14,6 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -69,8 +69,7 @@ final class ProbesPane extends SetupPane {
                                     Duration.between(at, now).isNegative() ? Duration.ZERO : Duration.between(at, now)),
                             sigma(probe)))
                     .orElseGet(SetupText.PROBE_NOT_CHECKED::say);
-            lines.add(SetupText.PROBE_LINE.say(
-                    adapter.known().place(), probe.role().name().toLowerCase(Locale.ROOT), check));
+            lines.add(SetupText.PROBE_LINE.say(adapter.known().place(), InWords.of(probe.role()), check));
         }
         return lines.isEmpty() ? List.of(adapter.known().place()) : lines;
     }
