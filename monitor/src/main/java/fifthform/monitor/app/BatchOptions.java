@@ -11,6 +11,7 @@ import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CommandText;
+import fifthform.monitor.texts.UnitText;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +60,7 @@ final class BatchOptions {
                 then.isPresent() && chocolate == null && choice.chocolate().isEmpty();
         Recipe recipe = sameChocolate ? then.get().recipe() : recipe(id, folders, err);
         OptionalDouble amount = or(
-                within(amountGrams, 10, 20_000, "--amount", "grams"),
+                within(amountGrams, 10, 20_000, "--amount", UnitText.GRAMS_IN_FULL.say()),
                 then.map(s -> s.bowl().amountGrams()));
         OptionalDouble bath = or(within(bathCelsius, 20, 99, "--bath", "°C"), then.map(Setup::bathCelsius));
         String sameBowl = then.map(s -> s.bowl().id())
@@ -67,7 +68,7 @@ final class BatchOptions {
                 .orElse(null);
         String inBowl = bowl == null ? sameBowl : bowl;
         Bowl named = inBowl == null ? Setups.bowl(Bowl.ANY.id(), amount) : BowlWords.named(inBowl, amount, bowls);
-        OptionalDouble seed = within(seedGrams, 1, 20_000, "--seed", "grams");
+        OptionalDouble seed = within(seedGrams, 1, 20_000, "--seed", UnitText.GRAMS_IN_FULL.say());
         new SetupRemarks(recipe).of(bath, amount, seed).forEach(err::println);
         Setup setup = new Setup(
                 recipe,

@@ -6,6 +6,7 @@ import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.json.Decimal;
 import fifthform.monitor.texts.BowlsText;
+import fifthform.monitor.texts.UnitText;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
@@ -42,7 +43,7 @@ final class BowlsSetCommand implements Callable<Integer> {
         KeptBowl bowl = BowlWords.known(id, bowls.load());
         BowlWords.within(kelvin, 0.1, 5, "--coast", "°C");
         if (doubt != null) BowlWords.within(doubt, 0.01, 2 * kelvin, "--give-or-take", "°C");
-        if (grams != null) BowlWords.within(grams, 10, 20_000, "--amount", "grams");
+        if (grams != null) BowlWords.within(grams, 10, 20_000, "--amount", UnitText.GRAMS_IN_FULL.say());
         double share = doubt == null ? USUAL_SHARE : Math.min(1, doubt / kelvin);
         OptionalDouble amount = grams == null ? OptionalDouble.empty() : OptionalDouble.of(grams);
         LearnedCoast coast = new LearnedCoast(Decimal.rounded(60 * kelvin), Decimal.rounded(share), 1);

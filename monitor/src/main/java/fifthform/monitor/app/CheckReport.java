@@ -34,7 +34,7 @@ final class CheckReport {
     }
 
     List<String> words(CheckOutcome outcome) {
-        List<String> lines = new ArrayList<>(List.of("", "Result"));
+        List<String> lines = new ArrayList<>(List.of("", CheckText.RESULT.say()));
         outcome.points().forEach(point -> lines.add("  " + words(point)));
         outcome.boiling()
                 .ifPresent(b -> lines.add(CheckText.CORRECTED_THE_BOILING_POINT_IS.say(
@@ -99,7 +99,7 @@ final class CheckReport {
     static List<String> words(Agreement agreement, CheckDesk desk) {
         return List.of(
                 "",
-                "Result",
+                CheckText.RESULT.say(),
                 CheckText.CORRECTED_AND_APART_BY_UP_TO.say(
                         desk.celsius(agreement.oneCelsius()),
                         desk.celsius(agreement.otherCelsius()),

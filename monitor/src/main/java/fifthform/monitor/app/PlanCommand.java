@@ -20,6 +20,7 @@ import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.PlanText;
+import fifthform.monitor.texts.UnitText;
 import fifthform.monitor.view.PlanWindow;
 import fifthform.monitor.view.Theme;
 import java.io.BufferedReader;
@@ -140,22 +141,22 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private PlanRequest request(Recipe recipe, Bowls.Loaded bowls) throws Refusal {
-        OptionalDouble amount = within(amountGrams, 50, 20_000, "--amount", "grams");
+        OptionalDouble amount = within(amountGrams, 50, 20_000, "--amount", UnitText.GRAMS_IN_FULL.say());
         Bowl named = bowl == null ? Bowl.ANY : BowlWords.named(bowl, amount, bowls);
         return new PlanRequest(
                 recipe,
                 amount.orElseThrow(),
                 named,
-                within(bowlGrams, 20, 10_000, "--bowl-weight", "grams"),
-                within(panGrams, 50, 15_000, "--pan-weight", "grams"),
+                within(bowlGrams, 20, 10_000, "--bowl-weight", UnitText.GRAMS_IN_FULL.say()),
+                within(panGrams, 50, 15_000, "--pan-weight", UnitText.GRAMS_IN_FULL.say()),
                 panMaterial(),
-                within(bathGrams, 200, 30_000, "--bath-water", "grams"),
+                within(bathGrams, 200, 30_000, "--bath-water", UnitText.GRAMS_IN_FULL.say()),
                 within(tapCelsius, 0, 35, "--tap", "°C"),
                 within(quickCelsius, 30, 80, "--quick-bath", "°C"),
                 checked(),
                 new PlanRequest.Room(
                         within(roomCelsius, 5, 40, "--room", "°C"), within(humidityPercent, 5, 100, "--humidity", "%")),
-                within(barGrams, 1, 5000, "--bar", "grams"));
+                within(barGrams, 1, 5000, "--bar", UnitText.GRAMS_IN_FULL.say()));
     }
 
     private void ask() throws Refusal {

@@ -8,6 +8,7 @@ import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
 import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProofText;
+import fifthform.monitor.texts.UnitText;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +55,8 @@ final class ProofOfSmear {
         boolean set = true;
         double took;
         if (said.minutes().isPresent())
-            took = ProofTask.within(said.minutes(), LEAST_MINUTES, LONGEST_MINUTES, "--minutes", "minutes")
+            took = ProofTask.within(
+                            said.minutes(), LEAST_MINUTES, LONGEST_MINUTES, "--minutes", UnitText.MINUTES_IN_FULL.say())
                     .getAsDouble();
         else {
             task.desk().say(ProofText.SMEAR_TEST.say(place.recipe().name()));

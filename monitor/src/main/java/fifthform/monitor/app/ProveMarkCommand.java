@@ -61,7 +61,7 @@ final class ProveMarkCommand implements Callable<Integer> {
                 .getOut()
                 .println(ProofText.IS_MARKED_IN_HAS.say(
                         name,
-                        mark.word(),
+                        words(mark),
                         marked.chocolate(),
                         marked.cup(),
                         good,
@@ -69,6 +69,14 @@ final class ProveMarkCommand implements Callable<Integer> {
                                 ? ProofText.SAMPLES_ARE_JUDGED_BY_THEM_NOW.say()
                                 : ProofText.FROM_ON_SAMPLES_ARE_JUDGED_BY.say(GoodCurves.ENOUGH)));
         return Exit.DONE.code();
+    }
+
+    private static String words(Mark mark) {
+        return switch (mark) {
+            case NONE -> ProofText.MARK_NONE.say();
+            case GOOD -> ProofText.MARK_GOOD.say();
+            case BAD -> ProofText.MARK_BAD.say();
+        };
     }
 
     private static String last(Cups.Loaded loaded) throws Refusal {

@@ -57,7 +57,9 @@ final class RecipesCommand implements Callable<Integer> {
                 wide(14, words.range(r.cool().range())),
                 wide(16, words.range(r.work().range())),
                 units.withUnit(r.meltOut().limitCelsius()),
-                known.from().word());
+                known.from() == KnownRecipe.From.BUILT_IN
+                        ? CommandText.RECIPE_BUILT_IN.say()
+                        : CommandText.RECIPE_OWN.say());
     }
 
     private static String wide(int letters, String words) {

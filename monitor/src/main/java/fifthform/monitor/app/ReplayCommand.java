@@ -205,7 +205,7 @@ final class ReplayCommand implements Callable<Integer> {
         Look look = new Look(
                 units,
                 session.header().zone(),
-                List.of(new Mark("replay", true)),
+                List.of(new Mark(CommandText.REPLAY_MARK.say(), true)),
                 keys,
                 keys.fill(CommandText.FASTER_FASTER_SLOWER_SLOWER.say()),
                 Optional.empty(),

@@ -164,7 +164,7 @@ public final class Recipes {
         String meant =
                 Nearest.to(id, ids).map(near -> FileText.DID_YOU_MEAN.say(near)).orElse("");
         return Parsed.refused(
-                "chocolate",
+                FileText.CHOCOLATE.say(),
                 FileText.IS_NOT_A_CHOCOLATE_I_KNOW.say(id),
                 FileText.KNOWN_A_RECIPE_FILE_IS_NAMED.say(meant, String.join(", ", ids)));
     }

@@ -29,7 +29,7 @@ public final class LookWords {
             case NONE -> LooksText.NO_BLOOM.say();
             case VEIL -> LooksText.A_GREY_OR_WHITE_VEIL.say();
             case STREAKS -> LooksText.STREAKS.say();
-            case BLOTCHES -> "blotches";
+            case BLOTCHES -> LooksText.BLOTCHES.say();
             case SUGAR -> LooksText.A_ROUGH_DRY_COAT_THAT_DOES.say();
             case OILY -> LooksText.SPOTS_OR_RINGS_OF_OIL.say();
             case FUZZY -> LooksText.SOMETHING_FUZZY_THAT_GROWS.say();

@@ -58,7 +58,7 @@ final class ProofsOf {
         try {
             String word = result.get().text("result");
             for (TemperClass temper : TemperClass.values()) if (temper.word().equals(word)) return InWords.of(temper);
-            return word.replace('-', ' ');
+            return word.equals("not-judged") ? ReportText.PROOF_NOT_JUDGED.say() : word;
         } catch (UnreadableJson e) {
             return ReportText.PROOF_CUT_OFF.say();
         }

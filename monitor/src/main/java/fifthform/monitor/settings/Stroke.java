@@ -1,11 +1,13 @@
 package fifthform.monitor.settings;
 
+import fifthform.monitor.texts.KeyText;
 import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One press of one key without modifiers: a character, or one of the named keys that type none. A foot pedal that types
@@ -17,7 +19,7 @@ public record Stroke(String word) {
     public static final Stroke SPACE = new Stroke("space");
     public static final Stroke ENTER = new Stroke("enter");
 
-    private static final Map<String, String> NAMED = named();
+    private static final Set<String> NAMED = named();
 
     public Stroke {
         Objects.requireNonNull(word, "word");
@@ -36,7 +38,7 @@ public record Stroke(String word) {
 
     /** The key of this name, such as {@code f5}; nothing where there is none. */
     public static Optional<Stroke> named(String name) {
-        return NAMED.containsKey(name) ? Optional.of(new Stroke(name)) : Optional.empty();
+        return NAMED.contains(name) ? Optional.of(new Stroke(name)) : Optional.empty();
     }
 
     /** As it is written in files and options: a character or a name. */
@@ -47,7 +49,7 @@ public record Stroke(String word) {
 
     /** The names of keys that type no character. */
     public static String names() {
-        return String.join(", ", NAMED.keySet());
+        return String.join(", ", NAMED);
     }
 
     /** Whether it types a character, so that one event of typing brings it. */
@@ -57,8 +59,22 @@ public record Stroke(String word) {
 
     /** What is printed on the key. */
     public String cap() {
-        if (word.equals("-")) return "–";
-        return NAMED.getOrDefault(word, word.toUpperCase(Locale.ROOT));
+        return switch (word) {
+            case "-" -> "–";
+            case "space" -> KeyText.CAP_SPACE.say();
+            case "enter" -> KeyText.CAP_ENTER.say();
+            case "page-up" -> KeyText.CAP_PAGE_UP.say();
+            case "page-down" -> KeyText.CAP_PAGE_DOWN.say();
+            case "home" -> KeyText.CAP_HOME.say();
+            case "end" -> KeyText.CAP_END.say();
+            case "insert" -> KeyText.CAP_INSERT.say();
+            case "delete" -> KeyText.CAP_DELETE.say();
+            case "left" -> KeyText.CAP_LEFT.say();
+            case "right" -> KeyText.CAP_RIGHT.say();
+            case "up" -> KeyText.CAP_UP.say();
+            case "down" -> KeyText.CAP_DOWN.say();
+            default -> word.toUpperCase(Locale.ROOT);
+        };
     }
 
     /** What lies on the same key, for hands that do not hold Shift: {@code =} counts as {@code +}. */
@@ -71,21 +87,21 @@ public record Stroke(String word) {
         };
     }
 
-    private static Map<String, String> named() {
-        Map<String, String> caps = new LinkedHashMap<>();
-        caps.put("space", "Space");
-        caps.put("enter", "Enter");
-        caps.put("page-up", "Page Up");
-        caps.put("page-down", "Page Down");
-        caps.put("home", "Home");
-        caps.put("end", "End");
-        caps.put("insert", "Insert");
-        caps.put("delete", "Delete");
-        caps.put("left", "Left");
-        caps.put("right", "Right");
-        caps.put("up", "Up");
-        caps.put("down", "Down");
-        for (int i = 1; i <= 12; i++) caps.put("f" + i, "F" + i);
-        return Collections.unmodifiableMap(caps);
+    private static Set<String> named() {
+        Set<String> names = new LinkedHashSet<>(List.of(
+                "space",
+                "enter",
+                "page-up",
+                "page-down",
+                "home",
+                "end",
+                "insert",
+                "delete",
+                "left",
+                "right",
+                "up",
+                "down"));
+        for (int i = 1; i <= 12; i++) names.add("f" + i);
+        return Collections.unmodifiableSet(names);
     }
 }

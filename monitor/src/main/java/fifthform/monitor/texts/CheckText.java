@@ -62,6 +62,7 @@ public enum CheckText implements Text {
     /** {0} signed b off, {1} desk kelvin b. */
     CORRECTED_THE_BOILING_POINT_IS,
     PLAUSIBLE_A_BOILING_POINT,
+    RESULT,
     /** {0} why. */
     NOT_PASSED,
     ICE_POINT_CHECK_REPORT,

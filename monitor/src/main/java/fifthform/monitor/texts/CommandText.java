@@ -161,6 +161,8 @@ public enum CommandText implements Text {
     // RecipesCommand.
     /** {0} id, {1} name, {2} melt, {3} cool, {4} work, {5} melt-out, {6} whose. */
     RECIPE_ROW,
+    RECIPE_BUILT_IN,
+    RECIPE_OWN,
     /** {0} p. */
     PASSED_OVER_RECIPES_COMMAND,
     /** {0} file, {1} known recipe name. */
@@ -188,6 +190,7 @@ public enum CommandText implements Text {
     /** {0} from seconds, {1} to. */
     FROM_WAS_AND_TO_NOTHING_WAS_REPLAY_COMMAND,
     FASTER_FASTER_SLOWER_SLOWER,
+    REPLAY_MARK,
     /** {0} session header. */
     REPLAY_OF_WHAT_THE_ENGINE_SAYS,
 

@@ -4,6 +4,7 @@ package fifthform.monitor.texts;
 public enum FileText implements Text {
     // Recipes.
     THERE_IS_NO_SUCH_FILE,
+    CHOCOLATE,
     CHECK_THE_PATH,
     THE_FILE_IS_NOT_TEXT_IN,
     SAVE_IT_AS_PLAIN_TEXT_WITH,

@@ -1,6 +1,6 @@
 package fifthform.monitor.texts;
 
-/** What each key does, by the name of its act, and what is wrong with a key of one's own. */
+/** What each key does, by the name of its act, what is printed on it, and what is wrong with a key of one's own. */
 public enum KeyText implements Text {
     SEEN,
     STEP_DONE,
@@ -29,6 +29,20 @@ public enum KeyText implements Text {
     WHY,
     HELP,
     QUIT,
+
+    // Stroke.
+    CAP_SPACE,
+    CAP_ENTER,
+    CAP_PAGE_UP,
+    CAP_PAGE_DOWN,
+    CAP_HOME,
+    CAP_END,
+    CAP_INSERT,
+    CAP_DELETE,
+    CAP_LEFT,
+    CAP_RIGHT,
+    CAP_UP,
+    CAP_DOWN,
 
     // KeyMap.
     /** {0} stroke cap, {1} by word. */

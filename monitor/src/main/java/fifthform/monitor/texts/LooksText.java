@@ -43,6 +43,7 @@ public enum LooksText implements Text {
     NO_BLOOM,
     A_GREY_OR_WHITE_VEIL,
     STREAKS,
+    BLOTCHES,
     A_ROUGH_DRY_COAT_THAT_DOES,
     SPOTS_OR_RINGS_OF_OIL,
     SOMETHING_FUZZY_THAT_GROWS,

@@ -232,6 +232,9 @@ public enum ProofText implements Text {
     FROM_ON_SAMPLES_ARE_JUDGED_BY,
     /** {0} name, {1} mark word, {2} marked chocolate, {3} marked cup, {4} good, {5} good, {6} good curves enough. */
     IS_MARKED_IN_HAS,
+    MARK_NONE,
+    MARK_GOOD,
+    MARK_BAD,
     NO_SAMPLE_WAS_COOLED_AND,
 
     // SmearWatch.

@@ -19,6 +19,7 @@ public enum ReportText implements Text {
     PROOF_SAMPLE,
     PROOF_SMEAR,
     PROOF_CUT_OFF,
+    PROOF_NOT_JUDGED,
     /** {0} why. */
     PROOFS_UNREAD,
     LOOKED,

@@ -19,6 +19,8 @@ public enum UnitText implements Text {
     GRAMS,
     /** {0} grams replace. */
     KILOGRAMS,
+    GRAMS_IN_FULL,
+    MINUTES_IN_FULL,
 
     // PlanWords.
     /** {0} millilitres. */

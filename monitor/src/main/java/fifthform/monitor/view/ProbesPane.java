@@ -105,10 +105,19 @@ final class ProbesPane extends SetupPane {
             for (KeptCheck check : adapter.checks()) {
                 String day =
                         check.at().atZone(ZoneId.systemDefault()).toLocalDate().toString();
-                said.add(SetupText.PROBE_CHECK_LINE.say(day, check.words()));
+                said.add(SetupText.PROBE_CHECK_LINE.say(day, words(check)));
             }
             checks.setText(String.join("\n", said.isEmpty() ? List.of(SetupText.PROBE_NOT_CHECKED.say()) : said));
         });
+    }
+
+    /** Why one failed is kept as it was told; the two other words are those of files. */
+    private static String words(KeptCheck check) {
+        return switch (check.words()) {
+            case "passed" -> SetupText.PROBE_CHECK_PASSED.say();
+            case "plausible" -> SetupText.PROBE_CHECK_PLAUSIBLE.say();
+            default -> check.words();
+        };
     }
 
     private void forget() {

@@ -1,6 +1,7 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.setup.Setting;
+import fifthform.monitor.setup.SettingWords;
 import fifthform.monitor.setup.SetupDesk;
 import fifthform.monitor.texts.SetupText;
 import javafx.scene.Node;
@@ -46,12 +47,12 @@ final class SettingRow extends VBox {
         box.setConverter(new StringConverter<>() {
             @Override
             public String toString(String word) {
-                return word == null ? "" : word.replace('-', ' ');
+                return word == null ? "" : SettingWords.of(word);
             }
 
             @Override
             public String fromString(String words) {
-                return words.replace(' ', '-');
+                throw new UnsupportedOperationException("nothing is typed here");
             }
         });
         box.getItems().setAll(setting.possible());
@@ -82,8 +83,8 @@ final class SettingRow extends VBox {
         if (control instanceof ChoiceBox<?> box) select(box, value);
         else if (control instanceof TextField field && !field.getText().equals(value)) field.setText(value);
         Setting setting = desk.named(name);
-        control.setAccessibleText(SetupText.ROW_SPOKEN.say(setting.what(), value.replace('-', ' ')));
-        usual.setAccessibleText(SetupText.USUAL_SPOKEN.say(setting.what(), setting.usual()));
+        control.setAccessibleText(SetupText.ROW_SPOKEN.say(setting.what(), SettingWords.of(value)));
+        usual.setAccessibleText(SetupText.USUAL_SPOKEN.say(setting.what(), SettingWords.of(setting.usual())));
         SetupPane.shown(usual, !desk.isUsual(name));
         filling = false;
     }

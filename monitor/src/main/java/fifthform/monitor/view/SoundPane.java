@@ -3,6 +3,7 @@ package fifthform.monitor.view;
 import fifthform.monitor.settings.Hearing;
 import fifthform.monitor.settings.Volume;
 import fifthform.monitor.setup.SettingTable;
+import fifthform.monitor.setup.SettingWords;
 import fifthform.monitor.setup.SetupDesk;
 import fifthform.monitor.texts.SetupText;
 import java.time.ZoneId;
@@ -71,7 +72,7 @@ final class SoundPane extends SetupPane {
 
     private String words(Hearing hearing) {
         String day = hearing.at().atZone(ZoneId.systemDefault()).toLocalDate().toString();
-        String loudness = hearing.volume().word().replace('-', ' ');
+        String loudness = SettingWords.of(hearing.volume().word());
         String said = (hearing.heard() ? SetupText.SOUND_HEARD : SetupText.SOUND_NOT_HEARD).say(day, loudness);
         return hearing.volume() == desk().settings().volume() ? said : said + " " + SetupText.SOUND_OTHER_VOLUME.say();
     }
