@@ -169,7 +169,7 @@ public record WatchPicture(
 
         /** Word and limits in one line, the same on every screen. */
         public String line() {
-            return isSaid() ? LABEL + ": " + word + " · " + limits : "";
+            return isSaid() ? LABEL.say() + ": " + word + " · " + limits : "";
         }
 
         /** What stands before the word. */
