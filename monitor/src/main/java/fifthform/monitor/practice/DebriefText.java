@@ -168,7 +168,7 @@ public final class DebriefText {
                     BOX_COOLER,
                     KEEP_FLUID,
                     HOLD_OVER,
-                    THICKENS_SOON -> answer.cue().word();
+                    THICKENS_SOON -> InWords.of(answer.cue());
         };
         return what + " " + answer.took().map(DebriefText::late).orElse(PracticeText.NOT_ANSWERED.say());
     }

@@ -84,8 +84,8 @@ final class ThenAndNow {
         Optional<CueGiven> told = then.cues().values().stream()
                 .filter(cue -> turn(cue).isPresent())
                 .reduce((before, after) -> after.at().isBefore(before.at()) ? before : after);
-        String words = told.map(cue -> ReplayText.FORECAST_TOLD.say(
-                        units.withUnit(turn(cue).getAsDouble()), cue.cue().word()))
+        String words = told.map(cue ->
+                        ReplayText.FORECAST_TOLD.say(units.withUnit(turn(cue).getAsDouble()), InWords.of(cue.cue())))
                 .orElse(ReplayText.FORECAST_NOT_TOLD.say());
         String now = state.map(s -> s.forecast().map(f -> forecast(f, s)).orElse(ReplayText.NO_FORECAST.say()))
                 .orElse(ReplayText.NOT_YET.say());

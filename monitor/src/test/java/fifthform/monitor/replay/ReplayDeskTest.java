@@ -87,7 +87,7 @@ class ReplayDeskTest {
                 line(picture, "temperature").now().startsWith("29.0 °C in the chocolate, +3.9"),
                 line(picture, "temperature").now());
         assertEquals(
-                "turns at 31.4 °C, told with “lift-now”",
+                "turns at 31.4 °C, told with “lift now”",
                 line(picture, "forecast").then());
         assertTrue(
                 line(picture, "forecast").now().startsWith("lifted now it turns at 31."),
