@@ -28,10 +28,8 @@ public record Agreement(double oneCelsius, double otherCelsius, double sigmaKelv
         return Math.abs(differenceKelvin()) <= allowedKelvin;
     }
 
-    public String words() {
-        if (!holds()) return "they disagree by more than both may: at least one is wrong; check each in ice water";
-        return Math.abs(differenceKelvin()) <= 2 * sigmaKelvin
-                ? "they agree as closely as could be measured"
-                : "they differ, but by no more than their uncertainties explain";
+    /** Whether the difference is no more than could be measured at all. */
+    public boolean isAsCloseAsMeasured() {
+        return Math.abs(differenceKelvin()) <= 2 * sigmaKelvin;
     }
 }

@@ -27,15 +27,13 @@ public record Drift(double kelvin, double sigmaKelvin) {
         return sigmaKelvin > 0 ? Math.abs(kelvin) / sigmaKelvin : kelvin == 0 ? 0 : Double.MAX_VALUE;
     }
 
+    /** No more than one standard uncertainty: as good as none. */
+    public boolean isNone() {
+        return ratio() <= 1;
+    }
+
     /** More than two standard uncertainties: one in twenty by chance (JCGM 100:2008, G.1.3). */
     public boolean isSeen() {
         return ratio() > 2;
-    }
-
-    public String words() {
-        if (ratio() <= 1) return "no drift since the last check";
-        return isSeen()
-                ? "it has drifted since the last check: check again soon, and mind batches since then"
-                : "it may have drifted a little since the last check";
     }
 }

@@ -11,22 +11,18 @@ import java.util.Objects;
 public record Part(Source source, double standardKelvin) {
     /** Where it comes from. */
     public enum Source {
-        ICE_POINT("the ice point itself"),
-        BOILING_POINT("the boiling point itself"),
-        WIRE("slope of the wire, not seen by one point"),
-        BETWEEN("curve between the two points"),
-        CHIP("a converter that may take the wire's curve for straight"),
-        JUNCTION("drift of the cold junction until the batch");
-
-        private final String words;
-
-        Source(String words) {
-            this.words = words;
-        }
-
-        public String words() {
-            return words;
-        }
+        /** The ice point itself. */
+        ICE_POINT,
+        /** The boiling point itself. */
+        BOILING_POINT,
+        /** The slope of the wire, which one point does not show. */
+        WIRE,
+        /** The curve between the two points. */
+        BETWEEN,
+        /** A converter that may take the wire's curve for straight. */
+        CHIP,
+        /** What the cold junction drifts until the batch. */
+        JUNCTION
     }
 
     public Part {

@@ -4,22 +4,11 @@ import java.util.Locale;
 
 /** How a sample turned out. */
 public enum TemperClass {
-    NO_TEMPER("no temper"),
-    UNDER("under-tempered"),
-    IN_TEMPER("in temper"),
-    OVER("over-tempered"),
-    UNCLEAR("unclear, repeat");
-
-    private final String words;
-
-    TemperClass(String words) {
-        this.words = words;
-    }
-
-    /** For people. */
-    public String words() {
-        return words;
-    }
+    NO_TEMPER,
+    UNDER,
+    IN_TEMPER,
+    OVER,
+    UNCLEAR;
 
     /** The word in files: {@code no-temper}, … */
     public String word() {

@@ -16,26 +16,24 @@ import java.util.Optional;
 public record Verdict(TemperClass temper, Reason reason, Optional<Bend> bend, boolean provisional) {
     /** Why a class was given. */
     public enum Reason {
-        NO_BEND("The curve falls without a bend: hardly any crystal grew before the sample was cold."),
-        NEAREST_ON_LINE("Slope and bend temperature lie where the model has them for this class."),
-        BETWEEN_CLASSES("Slope and bend temperature lie on the edge between two classes."),
-        DISAGREE("Slope and bend temperature do not belong together."),
-        LIKE_GOOD("It bends as your good batches did."),
-        COLDER_THAN_GOOD("It bends colder than your good batches: less seed."),
-        LIKE_NO_TEMPER("It bends where your chocolate bends without any seed."),
-        WARMER_AND_FLATTER("It bends warmer than your good batches, with a lower slope: more seed."),
-        UNLIKE_GOOD("It bends unlike your good batches, but neither as less nor as more seed does.");
-
-        private final String words;
-
-        Reason(String words) {
-            this.words = words;
-        }
-
-        /** For people. */
-        public String words() {
-            return words;
-        }
+        /** The curve falls without a bend: hardly any crystal grew before the sample was cold. */
+        NO_BEND,
+        /** Slope and bend temperature lie where the model has them for this class. */
+        NEAREST_ON_LINE,
+        /** Slope and bend temperature lie on the edge between two classes. */
+        BETWEEN_CLASSES,
+        /** Slope and bend temperature do not belong together. */
+        DISAGREE,
+        /** It bends as the good batches did. */
+        LIKE_GOOD,
+        /** It bends colder than the good batches: less seed. */
+        COLDER_THAN_GOOD,
+        /** It bends where your chocolate bends without any seed. */
+        LIKE_NO_TEMPER,
+        /** It bends warmer than the good batches, with a lower slope: more seed. */
+        WARMER_AND_FLATTER,
+        /** It bends unlike the good batches, but neither as less nor as more seed does. */
+        UNLIKE_GOOD
     }
 
     /** Further from the line than this, in units of chance, slope and bend do not belong to one sample. Own choice. */

@@ -1,7 +1,6 @@
 package fifthform.curves.proof;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.crystal.Fat;
 import fifthform.curves.recipe.CelsiusRange;
@@ -73,11 +72,6 @@ class FitnessTest {
         List<CurvePoint> back = new ArrayList<>(all);
         back.add(new CurvePoint(100, 9));
         assertEquals(Optional.of(Unfit.TIMES_GO_BACK), Fitness.ofReadings(back));
-    }
-
-    @Test
-    void everyRefusalSaysWhatToDo() {
-        for (Unfit unfit : Unfit.values()) assertTrue(unfit.words().split("[.:] ").length >= 2, unfit.words());
     }
 
     /** The line of the model and the rings of a cup with a late axis pass as well. */

@@ -67,7 +67,7 @@ final class CheckReport {
         lines.add(CheckText.THERE_A_READING_WAS_GOOD.say(
                 desk.kelvin(2 * sigmaBefore()), desk.kelvin(2 * c.sigmaKelvin())));
         lines.add(CheckText.WHAT_IS_LEFT_ONE_STANDARD.say(finding.parts().stream()
-                .map(part -> part.source().words() + " " + desk.kelvin(part.standardKelvin()))
+                .map(part -> CheckWords.of(part.source()) + " " + desk.kelvin(part.standardKelvin()))
                 .collect(Collectors.joining("; "))));
         converterHint(finding).ifPresent(hint -> lines.add("  " + hint));
         outcome.drift()
@@ -75,7 +75,7 @@ final class CheckReport {
                         day(subject.before()),
                         signed(d.kelvin()),
                         String.format(Locale.ROOT, "%.1f", d.ratio()),
-                        d.words())));
+                        CheckWords.of(d))));
         lines.add(CheckText.CHECK_AGAIN_BY_AND_WHENEVER_IT.say(again(c, outcome.drift())));
     }
 
@@ -106,7 +106,7 @@ final class CheckReport {
                         desk.kelvin(Math.abs(agreement.differenceKelvin())),
                         desk.kelvin(2 * agreement.sigmaKelvin()),
                         desk.kelvin(agreement.allowedKelvin())),
-                CheckText.SO.say(agreement.words()));
+                CheckText.SO.say(CheckWords.of(agreement)));
     }
 
     /** @param kept the file in which it is kept; empty where it is not */
@@ -124,7 +124,7 @@ final class CheckReport {
                     "parts",
                     finding.parts().stream()
                             .map(part -> new JsonLine()
-                                    .text("from", part.source().words())
+                                    .text("from", CheckWords.of(part.source()))
                                     .number("sigma_k", part.standardKelvin(), 3))
                             .toList());
             c.checkedAt().ifPresent(at -> line.text("checked", at.toString()));
@@ -146,7 +146,7 @@ final class CheckReport {
                 .number("difference_k", agreement.differenceKelvin(), 3)
                 .number("difference_sigma_k", agreement.sigmaKelvin(), 3)
                 .number("allowed_k", agreement.allowedKelvin(), 3)
-                .text("words", agreement.words())
+                .text("words", CheckWords.of(agreement))
                 .end();
     }
 

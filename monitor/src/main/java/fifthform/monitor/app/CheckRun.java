@@ -34,7 +34,7 @@ final class CheckRun {
         /** For people: the last reading, what is wrong with it and what to do. */
         String why(CheckDesk desk) {
             String last = lastCelsius.isPresent() ? CheckText.IT_READ.say(desk.celsius(lastCelsius.getAsDouble())) : "";
-            return last + objection.map(Objection::words).orElse("");
+            return last + objection.map(CheckWords::of).orElse("");
         }
     }
 
@@ -70,7 +70,7 @@ final class CheckRun {
             if (event instanceof CheckEvent.Objected objected
                     && objected.objection() != Objection.STILL_FALLING
                     && objected.objection() != Objection.STILL_RISING)
-                desk.say("  " + objected.objection().words());
+                desk.say("  " + CheckWords.of(objected.objection()));
             if (event instanceof CheckEvent.Taken taken)
                 desk.say(CheckText.TAKEN_READINGS.say(taken.point().readings()));
         }

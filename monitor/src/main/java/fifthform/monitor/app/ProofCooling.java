@@ -93,7 +93,7 @@ final class ProofCooling {
             List<Unfit> unfit = Fitness.of(proof.curve(), with).stream()
                     .filter(u -> u != Unfit.TOO_SHORT)
                     .toList();
-            if (!unfit.isEmpty()) return Optional.of(unfit.get(0).words());
+            if (!unfit.isEmpty()) return Optional.of(ProofWords.of(unfit.get(0)));
             return proof.course()
                     .map(course -> Verdict.of(course, measure))
                     .map(v -> ProofText.LEAVE_IT_IN_TO_BE_SURE.say(InWords.of(v.temper())

@@ -41,7 +41,7 @@ final class ProofReport {
     /** A curve that is not judged. */
     List<String> refused(List<Unfit> unfit) {
         List<String> lines = new ArrayList<>(List.of("", ProofText.RESULT_NOT_JUDGED.say()));
-        unfit.forEach(u -> lines.add("  " + u.words()));
+        unfit.forEach(u -> lines.add("  " + ProofWords.of(u)));
         return lines;
     }
 
@@ -52,7 +52,7 @@ final class ProofReport {
                 InWords.of(verdict.temper()).toUpperCase(Locale.ROOT),
                 verdict.provisional() ? ProofText.PROVISIONAL.say() : ""));
         verdict.bend().ifPresent(b -> lines.add(ProofText.IT_BENT_AT.say(bend(b, desk))));
-        lines.add("  " + verdict.reason().words());
+        lines.add("  " + ProofWords.of(verdict.reason()));
         lines.add("  " + todo(verdict.temper()));
         if (measure.good().isPresent()) lines.add("  " + good(measure.good().get()));
         else {
@@ -95,7 +95,7 @@ final class ProofReport {
     static JsonLine json(JsonLine line, Verdict verdict) {
         line.text("result", verdict.temper().word())
                 .raw("provisional", String.valueOf(verdict.provisional()))
-                .text("why", verdict.reason().words());
+                .text("why", ProofWords.of(verdict.reason()));
         return CupText.bend(line, verdict.bend());
     }
 
@@ -104,6 +104,6 @@ final class ProofReport {
                 .raw(
                         "unfit",
                         unfit.stream().map(u -> "\"" + u.word() + "\"").toList().toString())
-                .text("why", unfit.get(0).words());
+                .text("why", ProofWords.of(unfit.get(0)));
     }
 }
