@@ -20,9 +20,13 @@ final class CommonOptions {
     @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
 
+    /** Where everything lies that no option puts elsewhere. */
+    static Folders ofTheComputer() {
+        return Folders.of(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
+    }
+
     Folders folders() {
-        Folders folders =
-                Folders.of(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
+        Folders folders = ofTheComputer();
         // Who names another data folder means all that lies in it.
         if (data != null) return folders.withData(data);
         return new SettingsFile(folders.settingsFile())

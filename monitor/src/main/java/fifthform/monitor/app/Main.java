@@ -1,6 +1,8 @@
 package fifthform.monitor.app;
 
+import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.texts.CommandText;
+import fifthform.monitor.texts.Language;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -23,6 +25,10 @@ public final class Main {
 
     /** Runs one command and answers with its exit code. */
     static int run(String... args) {
+        // Before anything is said, which help and a wrong option do before any command begins.
+        new SettingsFile(CommonOptions.ofTheComputer().settingsFile())
+                .language()
+                .ifPresent(Language::speak);
         CommandLine line = FifthForm.line(args);
         line.setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(new PlainWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8)), true));

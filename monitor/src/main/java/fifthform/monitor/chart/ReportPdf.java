@@ -7,6 +7,7 @@ import com.lowagie.text.pdf.PdfDate;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfWriter;
 import fifthform.monitor.report.ReportSheet;
+import fifthform.monitor.texts.Language;
 import java.io.OutputStream;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
@@ -14,8 +15,6 @@ import java.util.List;
 
 /** A report as a PDF file of one page. Needs no window. */
 public final class ReportPdf {
-    private static final String LANGUAGE = "en-GB";
-
     private ReportPdf() {}
 
     /**
@@ -29,7 +28,7 @@ public final class ReportPdf {
         writer.setCloseStream(false);
         document.addTitle(sheet.title());
         document.addSubject(String.join(", ", withMarks(sheet)));
-        document.setDocumentLanguage(LANGUAGE);
+        document.setDocumentLanguage(Language.tag());
         document.open();
         // The library would ask the computer's clock, and the page is to be what it was made of.
         PdfDate made = new PdfDate(GregorianCalendar.from(sheet.made().atZone(ZoneOffset.UTC)));

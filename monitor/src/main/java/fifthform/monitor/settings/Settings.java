@@ -18,6 +18,7 @@ import java.util.TreeMap;
  * @param keys the maker's own keys, by the name of the act; {@code KeyMap} reads them
  * @param sizes real sizes, and the distance from which Watch is read
  * @param sessions folder of new sessions, where it is not within the data folder
+ * @param language code of the language of the words, where it is not to be that of the computer
  * @param last how the last real batch was begun, for the next start without options
  */
 public record Settings(
@@ -29,6 +30,7 @@ public record Settings(
         Map<String, String> keys,
         ScreenSizes sizes,
         Optional<String> sessions,
+        Optional<String> language,
         LastStart last) {
     /** What holds until the maker chooses otherwise. */
     public static final Settings USUAL = new Settings(
@@ -39,6 +41,7 @@ public record Settings(
             Optional.empty(),
             Map.of(),
             ScreenSizes.USUAL,
+            Optional.empty(),
             Optional.empty(),
             LastStart.NONE);
 
@@ -51,6 +54,7 @@ public record Settings(
         keys = Collections.unmodifiableMap(new TreeMap<>(keys));
         Objects.requireNonNull(sizes, "sizes");
         Objects.requireNonNull(sessions, "sessions");
+        Objects.requireNonNull(language, "language");
         Objects.requireNonNull(last, "last");
     }
 
@@ -65,39 +69,43 @@ public record Settings(
     }
 
     public Settings withTheme(Theme other) {
-        return new Settings(other, motion, units, volume, hearing, keys, sizes, sessions, last);
+        return new Settings(other, motion, units, volume, hearing, keys, sizes, sessions, language, last);
     }
 
     public Settings withMotion(Motion other) {
-        return new Settings(theme, other, units, volume, hearing, keys, sizes, sessions, last);
+        return new Settings(theme, other, units, volume, hearing, keys, sizes, sessions, language, last);
     }
 
     public Settings withUnits(Units other) {
-        return new Settings(theme, motion, other, volume, hearing, keys, sizes, sessions, last);
+        return new Settings(theme, motion, other, volume, hearing, keys, sizes, sessions, language, last);
     }
 
     public Settings withVolume(Volume other) {
-        return new Settings(theme, motion, units, other, hearing, keys, sizes, sessions, last);
+        return new Settings(theme, motion, units, other, hearing, keys, sizes, sessions, language, last);
     }
 
     public Settings withHearing(Optional<Hearing> other) {
-        return new Settings(theme, motion, units, volume, other, keys, sizes, sessions, last);
+        return new Settings(theme, motion, units, volume, other, keys, sizes, sessions, language, last);
     }
 
     public Settings withKeys(Map<String, String> other) {
-        return new Settings(theme, motion, units, volume, hearing, other, sizes, sessions, last);
+        return new Settings(theme, motion, units, volume, hearing, other, sizes, sessions, language, last);
     }
 
     public Settings withSizes(ScreenSizes other) {
-        return new Settings(theme, motion, units, volume, hearing, keys, other, sessions, last);
+        return new Settings(theme, motion, units, volume, hearing, keys, other, sessions, language, last);
     }
 
     public Settings withSessions(Optional<String> other) {
-        return new Settings(theme, motion, units, volume, hearing, keys, sizes, other, last);
+        return new Settings(theme, motion, units, volume, hearing, keys, sizes, other, language, last);
+    }
+
+    public Settings withLanguage(Optional<String> other) {
+        return new Settings(theme, motion, units, volume, hearing, keys, sizes, sessions, other, last);
     }
 
     public Settings withLast(LastStart other) {
-        return new Settings(theme, motion, units, volume, hearing, keys, sizes, sessions, other);
+        return new Settings(theme, motion, units, volume, hearing, keys, sizes, sessions, language, other);
     }
 
     public Optional<String> lastProbe() {

@@ -7,6 +7,7 @@ import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.Settings.Theme;
 import fifthform.monitor.texts.FileText;
+import fifthform.monitor.texts.Language;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -80,6 +81,19 @@ public final class SettingsFile {
         }
     }
 
+    /** The language, where one was chosen that there are texts in. Looks only, as {@link #sessions} does. */
+    public Optional<String> language() {
+        try {
+            String text = Files.readString(file);
+            // Every start asks, and most files say nothing of it: they are not taken apart for that.
+            return text.contains("\"language\"")
+                    ? JsonObject.parse(text).optionalText("language").filter(Language::isKnown)
+                    : Optional.empty();
+        } catch (IOException | UnreadableJson e) {
+            return Optional.empty();
+        }
+    }
+
     /**
      * Changes the settings as they are in the file now, so that what another window or command has changed meanwhile is
      * not lost. A new file is written and moved into place: a crash leaves the old settings or the new, never half.
@@ -116,6 +130,7 @@ public final class SettingsFile {
         settings.sizes().scales().forEach((screen, scale) -> line.number(SCREEN + screen, scale.pixelsPerMillimetre()));
         line.number("distance-m", settings.sizes().metres());
         settings.sessions().ifPresent(folder -> line.text("sessions", folder));
+        settings.language().ifPresent(code -> line.text("language", code));
         settings.lastProbe().ifPresent(port -> line.text("last-probe", port));
         settings.lastChocolate().ifPresent(id -> line.text("last-chocolate", id));
         settings.last().bowl().ifPresent(bowl -> line.text("last-bowl", bowl));
@@ -134,11 +149,23 @@ public final class SettingsFile {
                 keys(json, problems),
                 sizes(json, problems),
                 text(json, "sessions", problems),
+                language(json, problems),
                 new LastStart(
                         text(json, "last-probe", problems),
                         text(json, "last-chocolate", problems),
                         text(json, "last-bowl", problems),
                         number(json, "last-grams", LEAST_GRAMS, MOST_GRAMS, problems)));
+    }
+
+    private Optional<String> language(JsonObject json, List<Problem> problems) {
+        Optional<String> said = text(json, "language", problems);
+        Optional<String> known = said.filter(Language::isKnown);
+        if (said.isPresent() && known.isEmpty())
+            problems.add(new Problem(
+                    file.toString(),
+                    FileText.LANGUAGE_IS_WITHOUT_TEXTS.say(said.get()),
+                    FileText.POSSIBLE.say("", String.join(", ", Language.all()))));
+        return known;
     }
 
     private Optional<Hearing> hearing(JsonObject json, List<Problem> problems) {

@@ -13,6 +13,7 @@ import fifthform.monitor.settings.Settings.Theme;
 import fifthform.monitor.settings.Stroke;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.settings.Volume;
+import fifthform.monitor.texts.Language;
 import fifthform.monitor.texts.SetupText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -34,6 +35,9 @@ public final class SettingTable {
     /** The value of what is not set. */
     public static final String NONE = "none";
 
+    /** The language that the computer has. */
+    private static final String COMPUTER = "computer";
+
     public static final String THEME = "theme";
     public static final String MOTION = "motion";
     public static final String UNITS = "units";
@@ -41,6 +45,7 @@ public final class SettingTable {
     public static final String HEARD = "heard";
     public static final String DISTANCE = "distance";
     public static final String SESSIONS = "sessions";
+    public static final String LANGUAGE = "language";
     public static final String CHOCOLATE = "chocolate";
     public static final String PROBE = "probe";
 
@@ -72,6 +77,7 @@ public final class SettingTable {
         now.sizes().scales().keySet().forEach(size -> all.add(screen(size)));
         for (Key key : Key.values()) all.add(key(key));
         all.add(sessions());
+        all.add(language());
         all.add(remembered(
                 CHOCOLATE,
                 SetupText.WHAT_CHOCOLATE,
@@ -231,6 +237,25 @@ public final class SettingTable {
                             SESSIONS,
                             SetupText.IS_NO_WHOLE_PATH_OF_A.say(said),
                             SetupText.GIVE_ONE_FROM_THE_TOP_AS.say());
+                });
+    }
+
+    private static Setting language() {
+        List<String> words = new ArrayList<>(List.of(COMPUTER));
+        words.addAll(Language.all());
+        return new Setting(
+                LANGUAGE,
+                SetupText.WHAT_LANGUAGE.say(),
+                words,
+                settings -> settings.language().orElse(COMPUTER),
+                (settings, said) -> {
+                    if (said.equals(COMPUTER)) return Parsed.accepted(settings.withLanguage(Optional.empty()));
+                    return Language.isKnown(said)
+                            ? Parsed.accepted(settings.withLanguage(Optional.of(said)))
+                            : Parsed.refused(
+                                    LANGUAGE,
+                                    SetupText.THERE_ARE_NO_TEXTS_IN.say(said),
+                                    SetupText.SAY_ONE_OF.say(String.join(", ", words)));
                 });
     }
 

@@ -123,6 +123,8 @@ public enum FileText implements Text {
     WRITE_A_NUMBER_FROM_TO,
     /** {0} key, {1} said, {2} word apply usual. */
     IS_IS_USED,
+    /** {0} code. */
+    LANGUAGE_IS_WITHOUT_TEXTS,
     /** {0} meant, {1} join. */
     POSSIBLE,
     WRITE_IT_IN_QUOTES,

@@ -11,6 +11,7 @@ public enum SetupText implements Text {
     WHAT_SCREEN,
     WHAT_KEY,
     WHAT_SESSIONS,
+    WHAT_LANGUAGE,
     WHAT_CHOCOLATE,
     WHAT_PROBE,
     THIS_RECIPE,
@@ -152,6 +153,8 @@ public enum SetupText implements Text {
     /** {0} said. */
     IS_NO_ANSWER,
     SAY_YES_NO_OR_NONE,
+    /** {0} said. */
+    THERE_ARE_NO_TEXTS_IN,
     /** {0} said. */
     IS_NO_DISTANCE_FOR_READING,
     /** {0} number screen sizes, {1} number screen sizes. */

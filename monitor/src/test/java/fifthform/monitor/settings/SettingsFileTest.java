@@ -59,6 +59,7 @@ class SettingsFileTest {
                         .with("1920x1080", new ScreenScale(3.625))
                         .withMetres(1.5))
                 .withSessions(Optional.of("/batches"))
+                .withLanguage(Optional.of("en"))
                 .withLast(new LastStart(
                         Optional.of("/dev/ttyUSB0"),
                         Optional.of("milk"),
@@ -67,6 +68,18 @@ class SettingsFileTest {
         settings.change(now -> chosen);
         assertEquals(new Loaded(chosen, List.of()), settings.load());
         assertEquals(Optional.of(Path.of("/batches")), settings.sessions());
+        assertEquals(Optional.of("en"), settings.language());
+    }
+
+    @Test
+    void aLanguageWithoutTextsIsLeftAsideAndSaid() throws IOException {
+        settings.change(now -> now);
+        Files.writeString(file, "{\"language\":\"fr\"}");
+        Loaded loaded = settings.load();
+        assertEquals(Settings.USUAL, loaded.settings());
+        assertEquals(1, loaded.problems().size(), loaded.problems().toString());
+        assertEquals("Possible: en.", loaded.problems().get(0).whatToDo());
+        assertEquals(Optional.empty(), settings.language());
     }
 
     /** Two windows, or a window and a batch that ends, change different things. */
