@@ -5,6 +5,7 @@ import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.settings.LastStart;
 import fifthform.monitor.start.StartChoice.Way;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.StartText;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -157,7 +158,8 @@ public final class StartDesk {
     }
 
     private String bowlWords() {
-        String name = bowl().map(KeptBowl::name).orElseGet(StartText.ANY_BOWL_SHORT::say);
+        String name =
+                bowl().map(bowl -> InWords.bowl(bowl.name(), bowl.material())).orElseGet(StartText.ANY_BOWL_SHORT::say);
         return grams.isPresent() ? StartText.BOWL_AND_GRAMS.say(name, whole(grams.getAsDouble())) : name;
     }
 

@@ -40,15 +40,14 @@ record StartWords(Units units) {
                 .learned()
                 .ifPresentOrElse(
                         coast -> details.add(StartText.BOWL_LEARNED.say(TaughtWords.coast(coast, units))),
-                        () -> details.add(
-                                StartText.BOWL_UNTAUGHT.say(InWords.of(bowl.material()))));
+                        () -> details.add(StartText.BOWL_UNTAUGHT.say(InWords.of(bowl.material()))));
         bowl.taught().forEach(taught -> details.add(TaughtWords.line(taught, units)));
         int lifts = bowl.taught().stream()
                 .flatMap(taught -> taught.coast().stream())
                 .mapToInt(coast -> coast.liftsSeen())
                 .sum();
         String aside = bowl.taught().isEmpty() ? StartText.BOWL_NEW.say() : StartText.BOWL_LIFTS.say(lifts);
-        return new StartRow(bowl.name(), aside, details);
+        return new StartRow(InWords.bowl(bowl.name(), bowl.material()), aside, details);
     }
 
     StartRow anyBowl() {

@@ -37,7 +37,7 @@ final class PlanForm extends GridPane {
         getColumnConstraints().addAll(words, values);
         field(PlanField.AMOUNT);
         choice("plan-chocolate", PlanText.CHOCOLATE, desk.recipes(), Recipe::name, desk.recipe(), desk::choose);
-        choice("plan-bowl", PlanText.BOWL, desk.bowls(), Bowl::id, desk.bowl(), desk::choose);
+        choice("plan-bowl", PlanText.BOWL, desk.bowls(), PlanForm::words, desk.bowl(), desk::choose);
         for (PlanField field : PlanField.values()) {
             if (field != PlanField.AMOUNT) field(field);
             if (field == PlanField.PAN_WEIGHT)
@@ -53,6 +53,10 @@ final class PlanForm extends GridPane {
             changed.run();
         });
         add(checked, 0, row++, 2, 1);
+    }
+
+    private static String words(Bowl bowl) {
+        return InWords.bowl(bowl.id(), bowl.material());
     }
 
     /** The field that everything follows from. */
