@@ -26,8 +26,13 @@ import java.util.stream.Stream;
  * longer. What stays without accents was not taken from the texts. While it is open, the program speaks it.
  */
 public final class PretendLanguage {
-    /** ISO 639-2 keeps qaa to qtz for local use. */
-    private static final Locale LANGUAGE = Locale.forLanguageTag("qaa");
+    /**
+     * Its code, of those that ISO 639-2 keeps for local use: qaa to qtz. Tests run in several processes over the same
+     * folders, and none may take the files of another away. The first of the codes is nobody's.
+     */
+    public static final String CODE = code(ProcessHandle.current().pid());
+
+    private static final Locale LANGUAGE = Locale.forLanguageTag(CODE);
 
     private static final Path WORDS = Path.of("src/main/resources/fifthform/monitor/texts");
     private static final String PLAIN = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
@@ -43,6 +48,11 @@ public final class PretendLanguage {
     private final List<Path> files = new ArrayList<>();
 
     private PretendLanguage() {}
+
+    private static String code(long process) {
+        long number = 1 + process % (20 * 26 - 1);
+        return "q" + (char) ('a' + number / 26) + (char) ('a' + number % 26);
+    }
 
     /** Writes its files where the program looks for them, and speaks it until it is closed. */
     public static PretendLanguage spoken() {

@@ -75,7 +75,7 @@ class PretendLanguageTest {
     void withoutATranslationItSpeaksEnglish() {
         Locale before = Locale.getDefault();
         String english = WatchText.BELOW.say();
-        Locale.setDefault(Locale.forLanguageTag("qab"));
+        Locale.setDefault(Locale.forLanguageTag("qaa"));
         try {
             assertEquals(english, WatchText.BELOW.say());
         } finally {
