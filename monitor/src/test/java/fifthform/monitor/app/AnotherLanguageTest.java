@@ -3,25 +3,29 @@ package fifthform.monitor.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import fifthform.curves.crystal.SeedWord;
-import fifthform.curves.cue.CueId;
+import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.Look;
 import fifthform.monitor.model.Look.Asking;
 import fifthform.monitor.model.WatchModel;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.session.Tapes;
+import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.setup.SetupDesk;
 import fifthform.monitor.terminal.Ink;
 import fifthform.monitor.terminal.Letters;
 import fifthform.monitor.terminal.TerminalLayout;
 import fifthform.monitor.texts.LiveText;
+import fifthform.monitor.texts.PlainWords;
 import fifthform.monitor.texts.PretendLanguage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -37,18 +41,20 @@ import picocli.CommandLine;
 
 /** The program in another language: nothing stumbles, and no English is left but what is no text of its own. */
 class AnotherLanguageTest {
-    /** Two plain words on end; every letter of the pretend language has an accent. */
-    private static final Pattern ENGLISH = Pattern.compile("(?<![\\p{L}./_-])[A-Za-z]{2,} [A-Za-z]{2,}(?![\\p{L}/_-])");
+    /** Two plain words on end, which in help are no values of an option. */
+    private static final Pattern TWO = Pattern.compile("(?<![\\p{L}./_-])[A-Za-z]{2,} [A-Za-z]{2,}(?![\\p{L}/_-])");
 
-    /** What is to be typed, and what stands in quotation marks as somebody gave it. */
+    /** What is to be typed. */
     private static final Pattern TYPED =
             Pattern.compile("monitor/run( [a-z][a-z-]*)?|--[a-z-]+[ =]?[\\w<>|.]*|/[\\w./-]+");
 
-    /** Its words for crystals and cues are not among the texts. */
-    private static final List<String> OF_THE_ENGINE = Stream.concat(
-                    Stream.of(SeedWord.values()).map(SeedWord::word),
-                    Stream.of(CueId.values()).map(CueId::word))
+    /** What has a name of its own. */
+    private static final List<String> CHOCOLATES = Recipes.load(Path.of("none")).known().stream()
+            .map(known -> known.recipe().name())
             .toList();
+
+    /** The points of a forecast, drawn with letters. */
+    private static final Pattern DRAWN = Pattern.compile("o{2,}");
 
     @TempDir
     Path folder;
@@ -85,7 +91,7 @@ class AnotherLanguageTest {
             assertEquals(24, lines.size());
             for (AttributedString line : lines) {
                 assertEquals(80, line.columnLength(), line.toString());
-                english.addAll(english(line.toString()));
+                english.addAll(PlainWords.in(DRAWN.matcher(line.toString()).replaceAll(" "), CHOCOLATES));
             }
         });
         assertEquals(Set.of(), english);
@@ -99,36 +105,48 @@ class AnotherLanguageTest {
         Files.copy(GoldenSessionTest.golden(), tape);
         english(Said.by("replay", "--screen", "lines", tape.toString(), data));
         english(Said.by("notebook", "--screen", "lines", "--practice", data));
-        english(Said.by("setup", "--screen", "lines", data));
+        english(Said.by("setup", "--screen", "lines", data), options());
         english(Said.by("plan", "--amount", "800", "--bowl", "steel", data));
         english(Said.by("look", "last", "--bloom", "streaks", "--place", "edges", "--age", "24h", data));
-        english(Said.by("learn", "--practice", data));
+        english(Said.by("learn", "--practice", data), options());
     }
 
     @Test
     void theHelpOfEveryCommand() {
         CommandHelpTest.commands().forEach(command -> {
-            Set<String> english = english(
-                    command.getUsageMessage(CommandLine.Help.Ansi.OFF).replaceAll("(?m)^.*monitor/run .*$", ""));
-            english.removeIf(words -> words.matches("[A-Z]+ .*"));
+            Set<String> english = new TreeSet<>();
+            TWO.matcher(TYPED.matcher(command.getUsageMessage(CommandLine.Help.Ansi.OFF)
+                                    .replaceAll("(?m)^.*monitor/run .*$", ""))
+                            .replaceAll("·"))
+                    .results()
+                    .map(MatchResult::group)
+                    .filter(two -> !two.matches("[A-Z]+ .*"))
+                    .forEach(english::add);
             assertEquals(Set.of(), english, command.getCommandSpec().qualifiedName());
         });
     }
 
-    private static void english(Said said) {
-        assertFalse(said.out().isBlank(), said.err());
-        assertEquals(Set.of(), english(said.err()));
-        assertEquals(Set.of(), english(said.out()));
+    /** Names and values of settings, as Setup takes them, and names of chocolates for options. */
+    private List<String> options() {
+        return Stream.concat(
+                        new SetupDesk(Folders.of("Linux", Map.of(), folder), Instant::now)
+                                .all().stream()
+                                        .flatMap(setting -> Stream.concat(
+                                                Stream.of(setting.name(), setting.usual()),
+                                                setting.possible().stream())),
+                        Recipes.load(folder).known().stream()
+                                .flatMap(known -> Stream.of(
+                                        known.recipe().id(), known.recipe().name())))
+                .toList();
     }
 
-    private static Set<String> english(String words) {
-        Set<String> english = new TreeSet<>();
-        String own = words;
-        for (String word : OF_THE_ENGINE) own = own.replace(word.replace('-', ' '), "·");
-        ENGLISH.matcher(TYPED.matcher(own).replaceAll("·"))
-                .results()
-                .map(MatchResult::group)
-                .forEach(english::add);
-        return english;
+    private static void english(Said said) {
+        english(said, CHOCOLATES);
+    }
+
+    private static void english(Said said, List<String> names) {
+        assertFalse(said.out().isBlank(), said.err());
+        assertEquals(Set.of(), PlainWords.in(said.err(), names));
+        assertEquals(Set.of(), PlainWords.in(said.out(), names));
     }
 }

@@ -201,7 +201,7 @@ class PlanWindowTest {
     }
 
     /** Nobody presses anything in a picture. */
-    private static final class Deaf implements PlanScreen.Acts {
+    static final class Deaf implements PlanScreen.Acts {
         @Override
         public void why() {}
 
