@@ -14,6 +14,7 @@ import fifthform.monitor.looks.LookText;
 import fifthform.monitor.looks.LookTime;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.looks.PhotoPath;
+import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.texts.LooksText;
@@ -22,7 +23,6 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -272,10 +272,9 @@ final class LookCommand implements Callable<Integer> {
     }
 
     private static Refusal notWritten(LookFile looks, IOException e) {
-        String why = Files.isDirectory(looks.path())
-                ? LooksText.IT_IS_A_FOLDER_LOOK_COMMAND.say()
-                : String.valueOf(e.getMessage());
-        return new Refusal(Exit.FILE, LooksText.CANNOT_BE_WRITTEN_THIS_LOOK.say(looks.path(), why));
+        return new Refusal(
+                Exit.FILE,
+                LooksText.CANNOT_BE_WRITTEN_THIS_LOOK.say(looks.path(), AddedLines.why(looks.path(), e)));
     }
 
     private static String capital(String text) {

@@ -5,9 +5,6 @@ public enum BarsText implements Text {
     // Lines.
     /** {0} e message. */
     IT_CANNOT_BE_READ,
-    CHECK_THAT_IT_IS_A_FILE,
-    /** {0} file, {1} i. */
-    FILE_AND_LINE,
     /** {0} e message. */
     THIS_LINE_CANNOT_BE_READ_AND,
     THE_LINE_STAYS_AS_IT_IS,

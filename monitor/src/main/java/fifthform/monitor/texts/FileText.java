@@ -129,6 +129,14 @@ public enum FileText implements Text {
     THE_SETTINGS_CANNOT_BE_READ_SO,
     OLD_FILE,
 
+    // AddedLines.
+    IT_IS_A_FOLDER,
+    CHECK_THAT_THIS_IS_A_FILE,
+    /** {0} the session. */
+    IT_IS_OF_ANOTHER_SESSION,
+    /** {0} the kind. */
+    ITS_KIND_IS_OF_A_NEWER,
+
     // ActionCodec.
     /** {0} what. */
     DO_IS_WHICH_IS_NOT_KNOWN,
