@@ -6,7 +6,6 @@ import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
-import fifthform.monitor.json.Decimal;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.BowlsText;
 import java.util.Locale;
@@ -46,15 +45,6 @@ final class BowlWords {
         }
         String all = Stream.of(BowlMaterial.values()).map(BowlMaterial::word).collect(Collectors.joining(", "));
         throw new Refusal(Exit.NOT_UNDERSTOOD, BowlsText.MATERIAL_WAS_NOTHING_WAS_DONE.say(word, all));
-    }
-
-    /** Refuses a number that is out of bounds, or none. */
-    static void within(double value, double low, double high, String option, String unit) throws Refusal {
-        if (value >= low && value <= high) return;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                BowlsText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(
-                        option, value, Decimal.of(low, 2), Decimal.of(high, 2), unit));
     }
 
     /** One that must be known. */

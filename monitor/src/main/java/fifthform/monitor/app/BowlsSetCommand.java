@@ -40,11 +40,10 @@ final class BowlsSetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         KeptBowl bowl = BowlWords.known(id, bowls.load());
-        BowlWords.within(kelvin, 0.1, 5, "--coast", "°C");
-        if (doubt != null) BowlWords.within(doubt, 0.01, 2 * kelvin, "--give-or-take", "°C");
-        if (grams != null) BowlWords.within(grams, 10, 20_000, "--amount", "grams");
+        Within.number(kelvin, 0.1, 5, "--coast", "°C");
+        Within.optional(doubt, 0.01, 2 * kelvin, "--give-or-take", "°C");
+        OptionalDouble amount = Within.optional(grams, 10, 20_000, "--amount", "grams");
         double share = doubt == null ? USUAL_SHARE : Math.min(1, doubt / kelvin);
-        OptionalDouble amount = grams == null ? OptionalDouble.empty() : OptionalDouble.of(grams);
         LearnedCoast coast = new LearnedCoast(Decimal.rounded(60 * kelvin), Decimal.rounded(share), 1);
         BowlAnswers answers = bowl.taughtWith(amount).map(Taught::answers).orElse(BowlAnswers.NONE);
         int kept = bowls.keep(bowl.taught(new Taught(

@@ -140,22 +140,22 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private PlanRequest request(Recipe recipe, Bowls.Loaded bowls) throws Refusal {
-        OptionalDouble amount = within(amountGrams, 50, 20_000, "--amount", "grams");
+        OptionalDouble amount = Within.optional(amountGrams, 50, 20_000, "--amount", "grams");
         Bowl named = bowl == null ? Bowl.ANY : BowlWords.named(bowl, amount, bowls);
         return new PlanRequest(
                 recipe,
                 amount.orElseThrow(),
                 named,
-                within(bowlGrams, 20, 10_000, "--bowl-weight", "grams"),
-                within(panGrams, 50, 15_000, "--pan-weight", "grams"),
+                Within.optional(bowlGrams, 20, 10_000, "--bowl-weight", "grams"),
+                Within.optional(panGrams, 50, 15_000, "--pan-weight", "grams"),
                 panMaterial(),
-                within(bathGrams, 200, 30_000, "--bath-water", "grams"),
-                within(tapCelsius, 0, 35, "--tap", "°C"),
-                within(quickCelsius, 30, 80, "--quick-bath", "°C"),
+                Within.optional(bathGrams, 200, 30_000, "--bath-water", "grams"),
+                Within.optional(tapCelsius, 0, 35, "--tap", "°C"),
+                Within.optional(quickCelsius, 30, 80, "--quick-bath", "°C"),
                 checked(),
                 new PlanRequest.Room(
-                        within(roomCelsius, 5, 40, "--room", "°C"), within(humidityPercent, 5, 100, "--humidity", "%")),
-                within(barGrams, 1, 5000, "--bar", "grams"));
+                        Within.optional(roomCelsius, 5, 40, "--room", "°C"), Within.optional(humidityPercent, 5, 100, "--humidity", "%")),
+                Within.optional(barGrams, 1, 5000, "--bar", "grams"));
     }
 
     private void ask() throws Refusal {
@@ -255,13 +255,6 @@ final class PlanCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, PlanText.THE_CARD_COULD_NOT_BE_WRITTEN.say(card, e.getMessage()));
         }
-    }
-
-    private static OptionalDouble within(Double value, double low, double high, String option, String unit)
-            throws Refusal {
-        if (value == null) return OptionalDouble.empty();
-        BowlWords.within(value, low, high, option, unit);
-        return OptionalDouble.of(value);
     }
 
     private PrintWriter out() {

@@ -49,12 +49,11 @@ final class ProofOfSmear {
     /** Times it where that was not done before, and keeps the answer. */
     Exit run() throws Refusal, InterruptedException, IOException {
         ProofPlace place = task.place(true);
-        OptionalDouble roomCelsius = ProofTask.within(said.room(), 5, 40, "--room", "°C");
+        OptionalDouble roomCelsius = Within.optional(said.room().orElse(null), 5, 40, "--room", "°C");
         boolean set = true;
         double took;
         if (said.minutes().isPresent())
-            took = ProofTask.within(said.minutes(), LEAST_MINUTES, LONGEST_MINUTES, "--minutes", "minutes")
-                    .getAsDouble();
+            took = Within.number(said.minutes().get(), LEAST_MINUTES, LONGEST_MINUTES, "--minutes", "minutes");
         else {
             task.desk().say(ProofText.SMEAR_TEST.say(place.recipe().name()));
             ProofNotices.smear().forEach(line -> task.desk().say("  " + line));

@@ -119,7 +119,7 @@ final class ProveCommand implements Callable<Integer> {
                         Optional.ofNullable(cup),
                         Optional.ofNullable(grams),
                         Optional.ofNullable(session)),
-                ProofTask.within(Optional.ofNullable(bath), -5, 30, "--bath", "°C"),
+                Within.optional(bath, -5, 30, "--bath", "°C"),
                 json,
                 out(),
                 err());

@@ -216,33 +216,20 @@ final class SetCommand implements Callable<Integer> {
 
     private SetPlan plan() throws Refusal {
         CoolingPlace where = where();
-        within(millimetres, 1, 100, "--thickness", "mm");
-        if (there != null) within(there, -30, 40, "--there", "°C");
-        if (room != null) within(room, 0, 45, "--room", "°C");
-        if (humidity != null) within(humidity, 1, 100, "--humidity", "%");
+        Within.number(millimetres, 1, 100, "--thickness", "mm");
+        OptionalDouble placeCelsius = Within.optional(there, -30, 40, "--there", "°C");
+        Within.optional(room, 0, 45, "--room", "°C");
+        Within.optional(humidity, 1, 100, "--humidity", "%");
         if ((room == null) != (humidity == null))
             throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.ROOM_AND_HUMIDITY_MAKE_THE_DEW.say());
         Optional<Condensation> air = room == null ? Optional.empty() : Optional.of(Condensation.in(room, humidity));
-        return SetPlan.of(
-                where, there == null ? OptionalDouble.empty() : OptionalDouble.of(there), air(), millimetres, air);
+        return SetPlan.of(where, placeCelsius, air(), millimetres, air);
     }
 
     private CoolingPlace where() throws Refusal {
         for (CoolingPlace each : CoolingPlace.values())
             if (each.word().equals(place.strip().toLowerCase(Locale.ROOT))) return each;
         throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.PLACE_WAS_NOTHING_WAS_DONE_SAY.say(place));
-    }
-
-    private static void within(double value, double low, double high, String option, String unit) throws Refusal {
-        if (value >= low && value <= high) return;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                BarsText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(
-                        option,
-                        Units.format("%.1f", value),
-                        Units.format("%.0f", low),
-                        Units.format("%.0f", high),
-                        unit));
     }
 
     private PrintWriter out() {

@@ -139,8 +139,6 @@ public enum BarsText implements Text {
     ROOM_AND_HUMIDITY_MAKE_THE_DEW,
     /** {0} place. */
     PLACE_WAS_NOTHING_WAS_DONE_SAY,
-    /** {0} option, {1} units format f, {2} low, {3} high, {4} unit. */
-    WAS_NOTHING_WAS_DONE_GIVE_TO,
 
     // StoreCommand.
     /** {0} longest note. */

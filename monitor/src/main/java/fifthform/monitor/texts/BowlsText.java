@@ -20,8 +20,6 @@ public enum BowlsText implements Text {
     CANNOT_BE_THE_NAME_OF_A,
     /** {0} word, {1} all. */
     MATERIAL_WAS_NOTHING_WAS_DONE,
-    /** {0} option, {1} value, {2} decimal low, {3} decimal high, {4} unit. */
-    WAS_NOTHING_WAS_DONE_GIVE_TO,
     /** {0} name. */
     NONE_IS_KNOWN_YET_BEGIN_ONE,
     /** {0} all. */

@@ -30,7 +30,7 @@ public enum CommandText implements Text {
     THE_LAST_CHOCOLATE_IS_NOT,
     /** {0} join. */
     JOIN_WAS_NOTHING_WAS_DONE_SAY,
-    /** {0} option, {1} value, {2} low, {3} high, {4} unit. */
+    /** {0} option, {1} value, {2} lowest, {3} highest, {4} unit. */
     WAS_NOTHING_WAS_DONE_GIVE_TO,
 
     // BeginningOptions.

@@ -128,8 +128,6 @@ public enum ProofText implements Text {
     // ProofPlace.
     /** {0} name. */
     CUP_WAS_NOTHING_WAS_DONE_USE,
-    /** {0} grams. */
-    GRAMS_WAS_NOTHING_WAS_DONE,
     /** {0} e message. */
     WITH_SESSION_NONE_THE_PROOF,
 
@@ -192,8 +190,6 @@ public enum ProofText implements Text {
     NOT_CALIBRATED,
     /** {0} cup, {1} cup traits present, {2} good, {3} good. */
     CUP,
-    /** {0} option, {1} value, {2} low, {3} high, {4} unit. */
-    WAS_NOTHING_WAS_DONE_GIVE_TO,
 
     // ProveCommand.
     CALIBRATE_CURVE_AND_SMEAR_ARE,
