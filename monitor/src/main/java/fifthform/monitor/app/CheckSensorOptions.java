@@ -1,11 +1,11 @@
 package fifthform.monitor.app;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.thermocouple.Converter;
 import fifthform.curves.thermocouple.Sensor;
 import fifthform.curves.thermocouple.ThermocoupleType;
 import fifthform.curves.thermocouple.ToleranceClass;
 import fifthform.monitor.texts.CheckText;
+import fifthform.monitor.texts.DidYouMean;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -44,11 +44,8 @@ final class CheckSensorOptions {
                 Stream.of(choices).filter(c -> word.apply(c).equals(said)).findFirst();
         if (choice.isPresent()) return choice.get();
         List<String> words = Stream.of(choices).map(word).toList();
-        String meant = Nearest.to(said, words)
-                .map(near -> CheckText.DID_YOU_MEAN.say(near))
-                .orElse("");
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
-                CheckText.WAS_NOTHING_WAS_DONE_POSSIBLE.say(option, said, meant, String.join(", ", words)));
+                CheckText.WAS_NOTHING_WAS_DONE_POSSIBLE.say(option, said, DidYouMean.oneOf(words, said), String.join(", ", words)));
     }
 }

@@ -1,11 +1,11 @@
 package fifthform.monitor.app;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.proof.Smear;
 import fifthform.curves.proof.TemperClass;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.util.List;
@@ -110,9 +110,7 @@ final class ProofOfSmear {
         if (word.isPresent())
             for (Smear.Look each : Smear.Look.values())
                 if (!word.get().isEmpty() && each.word().startsWith(word.get())) return each;
-        String near = word.flatMap(s -> Nearest.to(s, words))
-                .map(n -> ProofText.DID_YOU_MEAN.say(n))
-                .orElse("");
+        String near = word.map(typed -> DidYouMean.oneOf(words, typed)).orElse("");
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
                 ProofText.HOW_THE_FILM_LOOKS_IS_NOT.say(

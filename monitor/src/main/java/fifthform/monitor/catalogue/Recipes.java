@@ -1,11 +1,11 @@
 package fifthform.monitor.catalogue;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.monitor.catalogue.KnownRecipe.From;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
@@ -161,11 +161,9 @@ public final class Recipes {
     private Parsed<KnownRecipe> unknown(String id) {
         Collection<String> ids =
                 known().stream().map(KnownRecipe::recipe).map(Recipe::id).toList();
-        String meant =
-                Nearest.to(id, ids).map(near -> FileText.DID_YOU_MEAN.say(near)).orElse("");
         return Parsed.refused(
                 "chocolate",
                 FileText.IS_NOT_A_CHOCOLATE_I_KNOW.say(id),
-                FileText.KNOWN_A_RECIPE_FILE_IS_NAMED.say(meant, String.join(", ", ids)));
+                FileText.KNOWN_A_RECIPE_FILE_IS_NAMED.say(DidYouMean.oneOf(ids, id), String.join(", ", ids)));
     }
 }

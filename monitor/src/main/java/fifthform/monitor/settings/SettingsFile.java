@@ -1,11 +1,11 @@
 package fifthform.monitor.settings;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Problem;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.Settings.Theme;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -200,13 +200,10 @@ public final class SettingsFile {
                 Stream.of(choices).filter(c -> word.apply(c).equals(text)).findFirst());
         if (said.isPresent() && choice.isEmpty()) {
             List<String> words = Stream.of(choices).map(word).toList();
-            String meant = Nearest.to(said.get(), words)
-                    .map(near -> FileText.DID_YOU_MEAN.say(near))
-                    .orElse("");
             problems.add(new Problem(
                     file.toString(),
                     FileText.IS_IS_USED.say(key, said.get(), word.apply(usual)),
-                    FileText.POSSIBLE.say(meant, String.join(", ", words))));
+                    FileText.POSSIBLE.say(DidYouMean.oneOf(words, said.get()), String.join(", ", words))));
         }
         return choice.orElse(usual);
     }

@@ -2,6 +2,10 @@ package fifthform.monitor.texts;
 
 /** What is said of files and tables that cannot be read or written as they should be. */
 public enum FileText implements Text {
+    // DidYouMean.
+    /** {0} the word that was most likely meant. */
+    DID_YOU_MEAN,
+
     // Recipes.
     THERE_IS_NO_SUCH_FILE,
     CHECK_THE_PATH,
@@ -25,8 +29,6 @@ public enum FileText implements Text {
     IS_YOUR_OWN_RECIPE_AND_NOT,
     THIS_IS_NO_PATH_OF_A,
     CHECK_THE_PATH_OR_NAME_A,
-    /** {0} near. */
-    DID_YOU_MEAN,
     /** {0} id. */
     IS_NOT_A_CHOCOLATE_I_KNOW,
     /** {0} meant, {1} join ids. */

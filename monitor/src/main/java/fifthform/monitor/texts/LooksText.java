@@ -138,8 +138,6 @@ public enum LooksText implements Text {
     NAME_IT_TOO_FOR_EXAMPLE_BLOOM,
     NOTHING_WAS_SAID_OF_THE_BARS_LOOK_OPTIONS,
     SAY_AT_LEAST_BLOOM_NONE,
-    /** {0} near. */
-    DID_YOU_MEAN,
     /** {0} option, {1} said. */
     WAS,
     /** {0} meant, {1} join known. */

@@ -119,8 +119,6 @@ public enum ProofText implements Text {
     /** {0} record file. */
     RECORDED_IN_PROOF_OF_SMEAR,
     HOW_DOES_IT_LOOK_G_GLOSSY,
-    /** {0} n. */
-    DID_YOU_MEAN,
     AND_MINUTES_HOW_LONG_IT_TOOK,
     /** {0} near, {1} join, {2} said minutes empty. */
     HOW_THE_FILM_LOOKS_IS_NOT,
