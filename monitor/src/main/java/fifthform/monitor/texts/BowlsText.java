@@ -85,8 +85,6 @@ public enum BowlsText implements Text {
     // TaughtWords.
     /** {0} lifts, {1} batches. */
     FROM_LIFTS_AND_BATCHES,
-    /** {0} batches. */
-    FROM_BATCHES,
     /** {0} difference kelvin, {1} difference, {2} difference kelvin factor, {3} difference kelvin factor. */
     COASTS_ABOUT_AT_MIN_9_TIMES,
     SET_BY_HAND,

@@ -1,6 +1,6 @@
 package fifthform.monitor.texts;
 
-/** Lengths of time and amounts with their units. */
+/** Lengths of time, amounts and counts, with their units. */
 public enum UnitText implements Text {
     // Spans.
     /** {0} seconds. */
@@ -19,6 +19,10 @@ public enum UnitText implements Text {
     GRAMS,
     /** {0} grams replace. */
     KILOGRAMS,
+
+    // Counts.
+    /** {0} how many. */
+    BATCHES,
 
     // PlanWords.
     /** {0} millilitres. */
