@@ -11,7 +11,9 @@ import fifthform.curves.learning.Snap;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.notebook.NotebookDesk;
+import fifthform.monitor.texts.LooksText;
 import fifthform.monitor.texts.NotebookText;
+import fifthform.monitor.texts.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,7 +43,7 @@ final class LookPane extends VBox {
     private final ChoiceBox<FilterRow.Choice<Optional<Release>>> release =
             box("look-release", Release.values(), LookWords::of);
     private final ChoiceBox<FilterRow.Choice<Optional<Kept>>> keptHow = box("look-kept", Kept.values(), LookWords::of);
-    private final CheckBox unsure = new CheckBox(NotebookText.LOOK_UNSURE.say());
+    private final CheckBox unsure = new CheckBox(LooksText.NOT_QUITE_COUNT_IT_FOR_LESS.say());
     private final TextField note = new TextField();
     private final TextField photo = new TextField();
     private Optional<BatchRow> batch = Optional.empty();
@@ -69,10 +71,10 @@ final class LookPane extends VBox {
         blooms.getChildren().addAll(bloom.values());
         ask(NotebookText.LOOK_BLOOM, blooms);
         ask(NotebookText.LOOK_PLACES, flow(places.values()));
-        ask(NotebookText.LOOK_SNAP, snap);
-        ask(NotebookText.LOOK_GLOSS, gloss);
-        ask(NotebookText.LOOK_RELEASE, release);
-        ask(NotebookText.LOOK_KEPT, keptHow);
+        ask(LooksText.HOW_DOES_A_BAR_BREAK_NOT, snap);
+        ask(LooksText.HOW_DOES_THE_SIDE_FROM_THE, gloss);
+        ask(LooksText.HOW_DID_THEY_LEAVE_THE_MOULD, release);
+        ask(LooksText.HOW_WERE_THEY_KEPT, keptHow);
         ask(NotebookText.LOOK_SURE, unsure);
         ask(NotebookText.LOOK_NOTE, note);
         ask(NotebookText.LOOK_PHOTO, photo);
@@ -108,7 +110,7 @@ final class LookPane extends VBox {
         return flow;
     }
 
-    private void ask(NotebookText question, Node answer) {
+    private void ask(Text question, Node answer) {
         Label label = wrapped();
         label.setText(question.say());
         label.getStyleClass().add("strong");
