@@ -84,7 +84,7 @@ final class ProofOfSmear {
                 ProofFile.begin(task.folders().sessions(), task.head(ProofHead.Kind.SMEAR, place, "real"))) {
             JsonLine line = smeared(new JsonLine().text("k", "z"), film);
             record.line(line);
-            task.desk().say(ProofText.RECORDED_IN_PROOF_OF_SMEAR.say(record.file()));
+            task.desk().say(ProofText.RECORDED_IN.say(record.file()));
             if (task.json())
                 task.out()
                         .println(smeared(new JsonLine().text("proof", record.name()), film)

@@ -40,7 +40,7 @@ final class RecipesCommand implements Callable<Integer> {
         Recipes recipes = Recipes.load(common.folders().recipes());
         PrintWriter err = spec.commandLine().getErr();
         recipes.remarks().forEach(err::println);
-        recipes.problems().forEach(p -> err.println(CommandText.PASSED_OVER_RECIPES_COMMAND.say(p)));
+        recipes.problems().forEach(p -> err.println(CommandText.PASSED_OVER.say(p)));
         Units units = common.units().orElse(Units.CELSIUS);
         PrintWriter out = spec.commandLine().getOut();
         for (KnownRecipe known : recipes.known()) out.println(json ? line(known) : row(known, units));

@@ -83,7 +83,7 @@ final class RecipesFromCommand implements Callable<Integer> {
                 CompositionTargets.of(write == null ? USUAL_ID : write, ingredients), Exit.NOT_UNDERSTOOD);
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        worked.warnings().forEach(warning -> err.println(CommandText.MIND_RECIPES_FROM_COMMAND.say(warning)));
+        worked.warnings().forEach(warning -> err.println(CommandText.MIND.say(warning)));
         TargetLines lines = new TargetLines(worked);
         String text = RecipeText.write(worked.recipe())
                 + String.join(System.lineSeparator(), lines.remarks(why))

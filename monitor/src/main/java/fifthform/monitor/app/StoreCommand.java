@@ -134,7 +134,7 @@ final class StoreCommand implements Callable<Integer> {
         StoreWatch watch = log.map(l -> l.load().watch()).orElse(StoreWatch.START);
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
-        try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED_STORE_COMMAND.say());
+        try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED.say());
                 WarnSound sound = WarnSound.of(!quiet && real, choices.volume())) {
             if (log.isPresent()) {
                 log.get().begin(Instant.now(), place, subject.place());

@@ -79,8 +79,6 @@ public enum BarsText implements Text {
     /** {0} celsius. */
     IT_IS_WHAT_IS_TAKEN_OUT,
     NO_READING_FOR_TEN_MINUTES,
-    /** {0} celsius. */
-    IT_READS_AGAIN_STORE_WORDS,
     NOTHING_WAS_READ_YET,
     /** {0} record watched, {1} one decimal record, {2} record highest, {3} difference record largest. */
     WATCHED_FOR_TO_WITHIN_A_DAY,
@@ -151,7 +149,6 @@ public enum BarsText implements Text {
     BEST_BEFORE,
     /** {0} name. */
     WATCH_IT_MONITOR_RUN_STORE,
-    NOTHING_WAS_WATCHED_STORE_COMMAND,
     /** {0} log path. */
     KEPT_MINUTE_BY_MINUTE_IN_CTRL,
     NOTHING_IS_KEPT_THIS_WAS_NO,

@@ -161,16 +161,12 @@ public enum CommandText implements Text {
     // RecipesCommand.
     /** {0} id, {1} name, {2} melt, {3} cool, {4} work, {5} melt-out, {6} whose. */
     RECIPE_ROW,
-    /** {0} p. */
-    PASSED_OVER_RECIPES_COMMAND,
     /** {0} file, {1} known recipe name. */
     IS_A_GOOD_RECIPE,
     /** {0} remark. */
     MIND,
 
     // RecipesFromCommand.
-    /** {0} warning. */
-    MIND_RECIPES_FROM_COMMAND,
     /** {0} other fat kind, {1} join other fat. */
     OTHER_FAT_KIND_WAS_NOTHING_WAS,
     /** {0} file, {1} write. */

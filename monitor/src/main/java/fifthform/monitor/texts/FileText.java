@@ -149,8 +149,6 @@ public enum FileText implements Text {
 
     // JournalPass.
     A_LINE_IS_TOO_LONG,
-    /** {0} number. */
-    LINE_JOURNAL_PASS,
     LINE_1,
     THE_SESSION_IS_READ_AS_WELL,
     A_SECOND_HEADER,
@@ -175,7 +173,6 @@ public enum FileText implements Text {
     /** {0} lines, {1} join kinds. */
     LINES_OF_UNKNOWN_KIND_WERE,
     READ_THE_SESSION_WITH_A_NEWER,
-    LINE_1_JOURNAL_PROBLEMS,
     /** {0} format. */
     THIS_SESSION_WAS_WRITTEN_BY_A,
     READ_IT_WITH_A_NEWER_PROGRAM,
@@ -189,9 +186,6 @@ public enum FileText implements Text {
     /** {0} e message. */
     THE_FIRST_LINE_CANNOT_BE_USED,
     CHECK_THAT_THIS_IS_A_SESSION,
-    LINE_1_JOURNAL_READER,
-    A_SECOND_HEADER_JOURNAL_READER,
-    WALL_IS_NO_TIME_OF_DAY_JOURNAL_READER,
 
     // JournalWriter.
     THERE_IS_A_SESSION_ALREADY,

@@ -241,7 +241,6 @@ public enum NotebookText implements Text {
     THE_BIN_COULD_NOT_BE_USED,
     /** {0} batch name, {1} files batch, {2} batch name. */
     IS_IN_THE_BIN_BRING_IT,
-    THE_BIN_IS_EMPTY,
     /** {0} batch files. */
     FILES,
 
@@ -271,7 +270,6 @@ public enum NotebookText implements Text {
     IS_BACK,
     /** {0} name, {1} e message. */
     COULD_NOT_BE_BROUGHT_BACK,
-    THE_BIN_IS_EMPTY_NOTEBOOK_RESTORE_COMMAND,
     /** {0} join all stream. */
     IN_THE_BIN,
     /** {0} name, {1} there. */

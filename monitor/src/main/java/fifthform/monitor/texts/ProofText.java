@@ -27,7 +27,6 @@ public enum ProofText implements Text {
     IT_IS_EMPTY_SO_NOTHING_IS,
     /** {0} e message. */
     ITS_FIRST_LINE_CANNOT_BE,
-    IT_IS_OF_A_NEWER_PROGRAM_PROOF_FILE,
 
     // KeptSmears.
     SET_AFTER,
@@ -116,8 +115,6 @@ public enum ProofText implements Text {
     /** {0} task desk smear. */
     THE_ROOM_IS_WARM_ABOVE_EVEN,
     LOOK_AT_IT_AGAIN_AFTER_15,
-    /** {0} record file. */
-    RECORDED_IN_PROOF_OF_SMEAR,
     HOW_DOES_IT_LOOK_G_GLOSSY,
     AND_MINUTES_HOW_LONG_IT_TOOK,
     /** {0} near, {1} join, {2} said minutes empty. */
@@ -207,7 +204,6 @@ public enum ProofText implements Text {
     NOTHING_WAS_PROVED_YET_TRY,
     /** {0} apart as double. */
     NOT_CALIBRATED_ITS_LAST_TWO,
-    NOT_CALIBRATED_PROVE_LIST_COMMAND,
     NO_BEND,
     BARS_GOOD,
     BARS_BAD,
