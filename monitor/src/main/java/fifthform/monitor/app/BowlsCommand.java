@@ -7,7 +7,6 @@ import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.JsonLine;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.BowlsText;
 import java.io.IOException;
@@ -108,7 +107,7 @@ final class BowlsCommand implements Callable<Integer> {
     /** One amount, for example {@code 800 g: coasts about 0.7 °C at 1.0 °C/min, …}. */
     String words(Taught taught) throws Refusal {
         Optional<LearnedCoast> coast = taught.coast();
-        Units units = units();
+        Units units = common.units();
         String what = coast.isPresent() ? TaughtWords.coast(coast.get(), units) : BowlsText.COAST_NOT_SEEN_YET.say();
         return BowlsText.LAST.say(
                 TaughtWords.amount(taught),
@@ -135,14 +134,6 @@ final class BowlsCommand implements Callable<Integer> {
                 .text("material", bowl.material().word())
                 .objects("taught", bowl.taught().stream().map(BowlText::line).toList())
                 .end();
-    }
-
-    private Units units() throws Refusal {
-        Optional<Units> asked = common.units();
-        return asked.orElseGet(() -> new SettingsFile(common.folders().settingsFile())
-                .load()
-                .settings()
-                .units());
     }
 
     PrintWriter out() {

@@ -7,8 +7,6 @@ import fifthform.curves.probecheck.Target;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
-import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CheckText;
 import fifthform.probe.link.LinkException;
 import java.io.PrintWriter;
@@ -60,10 +58,9 @@ final class CheckProbeCommand implements Callable<Integer> {
         Adapters adapters = new Adapters(common.folders().probes());
         Adapters.Loaded loaded = adapters.load();
         loaded.problems().forEach(err()::println);
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
-        Settings choices = settings.settings();
-        CheckDesk desk = desk(common.units().orElse(choices.units()));
+        Settings choices = common.settings(err());
+        // With --json the result alone goes to standard output.
+        CheckDesk desk = CheckDesk.here(json ? err() : out(), common.units(choices));
         CheckSubjects subjects = line.subjects(loaded, sensors, desk.manner(), err());
         CheckKeeper keeper = new CheckKeeper(adapters);
         String name = probe != null ? probe : ProbeChooser.bowl(loaded, choices.lastProbe());
@@ -175,12 +172,6 @@ final class CheckProbeCommand implements Callable<Integer> {
         } catch (LinkException e) {
             throw new Refusal(Exit.NO_PROBE, CheckText.NOTHING_WAS_CHECKED.say(e.getMessage(), e.whatToDo()));
         }
-    }
-
-    /** With {@code --json} the result alone goes to standard output. */
-    private CheckDesk desk(Units units) {
-        PrintWriter to = json ? err() : out();
-        return Screens.hasTerminal() ? CheckDesk.terminal(to, System.in, units) : CheckDesk.lines(to, units);
     }
 
     private PrintWriter out() {

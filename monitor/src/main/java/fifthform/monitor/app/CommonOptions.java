@@ -1,9 +1,11 @@
 package fifthform.monitor.app;
 
 import fifthform.monitor.settings.Folders;
+import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CommandText;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -31,8 +33,26 @@ final class CommonOptions {
                 .orElse(folders);
     }
 
-    /** The unit asked for; empty where the settings decide. */
-    Optional<Units> units() throws Refusal {
+    /** The maker's choices; what of them cannot be used is said on {@code err}. */
+    Settings settings(PrintWriter err) {
+        SettingsFile.Loaded loaded = new SettingsFile(folders().settingsFile()).load();
+        loaded.problems().forEach(err::println);
+        return loaded.settings();
+    }
+
+    /** The unit asked for, otherwise that of these choices. */
+    Units units(Settings choices) throws Refusal {
+        return asked().orElse(choices.units());
+    }
+
+    /** The unit asked for, otherwise the kept one; for commands that need no other choice, and say nothing of the rest. */
+    Units units() throws Refusal {
+        Optional<Units> asked = asked();
+        return asked.orElseGet(() ->
+                new SettingsFile(folders().settingsFile()).load().settings().units());
+    }
+
+    private Optional<Units> asked() throws Refusal {
         if (units == null) return Optional.empty();
         return switch (units) {
             case "c", "C", "celsius" -> Optional.of(Units.CELSIUS);

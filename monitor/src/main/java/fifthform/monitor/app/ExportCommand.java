@@ -9,7 +9,6 @@ import fifthform.monitor.replay.Recording;
 import fifthform.monitor.replay.ReplayDesk;
 import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.report.Report;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.SessionFiles;
@@ -102,11 +101,7 @@ final class ExportCommand implements Callable<Integer> {
         if (recording.inputs() == 0)
             throw new Refusal(Exit.ANSWER_IS_NO, CommandText.HOLDS_NO_READING_NOTHING_WAS.say(file));
         if (kinds.contains(Kind.ICS)) calendar = calendar(file);
-        Units units = common.units()
-                .orElse(new SettingsFile(common.folders().settingsFile())
-                        .load()
-                        .settings()
-                        .units());
+        Units units = common.units();
         CauseFindings causes = new CauseFindings(recording, units);
         try (ReplayDesk desk = new ReplayDesk(recording, units, causes, causes, InstantSource.system())) {
             double from = fromSeconds == null ? 0 : fromSeconds;

@@ -11,8 +11,6 @@ import fifthform.monitor.learned.LookedSessions;
 import fifthform.monitor.learned.ReadBefore;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Folders;
-import fifthform.monitor.settings.SettingsFile;
-import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.StoreException;
 import fifthform.monitor.texts.LearnText;
 import java.io.IOException;
@@ -23,7 +21,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -76,7 +73,7 @@ final class LearnCommand implements Callable<Integer> {
                 .toList();
         if (learned.isEmpty()) return nothing(folders, looked);
         if (write != null) return write(folders, learned.get(0));
-        LearnWords words = new LearnWords(units(folders));
+        LearnWords words = new LearnWords(common.units());
         for (LearnedChocolate each : learned) {
             if (json) out().println(LearnWords.json(each, practice));
             else words.lines(each, practice).forEach(out()::println);
@@ -110,7 +107,7 @@ final class LearnCommand implements Callable<Integer> {
             BowlFigures.json(bowls.bowls()).forEach(out()::println);
             return;
         }
-        List<String> lines = new BowlFigures(units(folders)).lines(bowls.bowls());
+        List<String> lines = new BowlFigures(common.units()).lines(bowls.bowls());
         if (lines.isEmpty()) return;
         out().println(LearnText.YOUR_BOWLS.say());
         lines.forEach(out()::println);
@@ -186,7 +183,7 @@ final class LearnCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, LearnText.CANNOT_BE_WRITTEN_THE_LIMITS.say(file, e.getMessage()));
         }
-        new LearnWords(units(folders)).written(learned, own, file).forEach((json ? err() : out())::println);
+        new LearnWords(common.units()).written(learned, own, file).forEach((json ? err() : out())::println);
         if (json) out().println(LearnWords.json(learned, practice));
         return Exit.DONE.code();
     }
@@ -197,12 +194,6 @@ final class LearnCommand implements Callable<Integer> {
 
     private static Refusal exists(Path file) {
         return new Refusal(Exit.FILE, LearnText.IS_THERE_ALREADY_AND_NO_RECIPE.say(file));
-    }
-
-    private Units units(Folders folders) throws Refusal {
-        Optional<Units> asked = common.units();
-        return asked.orElseGet(
-                () -> new SettingsFile(folders.settingsFile()).load().settings().units());
     }
 
     private PrintWriter out() {

@@ -19,7 +19,6 @@ import fifthform.monitor.notebook.RowOrder;
 import fifthform.monitor.notebook.Together;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.NotebookText;
@@ -92,9 +91,8 @@ final class NotebookCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         Folders folders = folders();
-        SettingsFile.Loaded settings = new SettingsFile(folders.settingsFile()).load();
-        settings.problems().forEach(err()::println);
-        Units units = common.units().orElse(settings.settings().units());
+        Settings settings = common.settings(err());
+        Units units = common.units(settings);
         RowFilter filter = filter();
         Comparator<BatchRow> order = order();
         Notebook notebook = new Notebook(folders.sessions(), sent ? folders.sentIndex() : folders.notebookIndex());
@@ -104,8 +102,8 @@ final class NotebookCommand implements Callable<Integer> {
             desk.ask(filter);
             // Nothing is learned from batches of others.
             if (!sent) desk.findBy(kind -> LearnedFindings.of(folders, units, kind));
-            Theme theme = settings.settings().theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
-            ReplayOnDesk replays = new ReplayOnDesk(out(), err(), settings.settings(), units);
+            Theme theme = Choices.theme(settings);
+            ReplayOnDesk replays = new ReplayOnDesk(out(), err(), settings, units);
             Optional<String> refused = NotebookWindow.open(
                     desk, theme, Optional.of(file -> replays.showFurther(file).ifPresent(desk::say)));
             if (refused.isEmpty()) return Exit.DONE.code();

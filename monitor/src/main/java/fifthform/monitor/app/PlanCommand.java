@@ -16,12 +16,10 @@ import fifthform.monitor.plan.PlanLines;
 import fifthform.monitor.plan.PlanPage;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.PlanText;
 import fifthform.monitor.view.PlanWindow;
-import fifthform.monitor.view.Theme;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -109,14 +107,12 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         Folders folders = common.folders();
-        SettingsFile.Loaded loaded = new SettingsFile(folders.settingsFile()).load();
-        loaded.problems().forEach(err()::println);
-        Settings settings = loaded.settings();
-        Units units = common.units().orElse(settings.units());
+        Settings settings = common.settings(err());
+        Units units = common.units(settings);
         Optional<LocalTime> begins = begins();
         if (!json && screen == ScreenChoice.WINDOW) {
             Optional<String> refused =
-                    PlanWindow.open(desk(folders, settings, units), theme(settings), this::watchLine);
+                    PlanWindow.open(desk(folders, settings, units), Choices.theme(settings), this::watchLine);
             if (refused.isEmpty()) return Exit.DONE.code();
             err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
@@ -240,10 +236,6 @@ final class PlanCommand implements Callable<Integer> {
 
     private static void type(PlanDesk desk, PlanField field, Double said) {
         if (said != null) desk.type(field, Decimal.of(field.shown(said, desk.units())));
-    }
-
-    private static Theme theme(Settings settings) {
-        return settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
     }
 
     private void writeCard(PlanCard made) throws Refusal {

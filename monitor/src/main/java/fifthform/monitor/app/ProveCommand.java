@@ -2,7 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.proofs.Cups;
-import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Settings;
 import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -102,18 +102,15 @@ final class ProveCommand implements Callable<Integer> {
     }
 
     private ProofTask task() throws Refusal {
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
+        Settings settings = common.settings(err());
         Cups.Loaded known = cups().load();
         known.problems().forEach(err()::println);
-        PrintWriter to = json ? err() : out();
-        var units = common.units().orElse(settings.settings().units());
         return new ProofTask(
                 common.folders(),
-                Screens.hasTerminal() ? CheckDesk.terminal(to, System.in, units) : CheckDesk.lines(to, units),
+                CheckDesk.here(json ? err() : out(), common.units(settings)),
                 cups(),
                 known,
-                settings.settings(),
+                settings,
                 new ProofPlace.Said(
                         Optional.ofNullable(chocolate),
                         Optional.ofNullable(cup),

@@ -88,7 +88,7 @@ final class ReplayCommand implements Callable<Integer> {
         checkSpan();
         Path file = SessionNames.find(name, common.folders());
         Choices choices = Choices.load(common.folders(), spec.commandLine().getErr());
-        Units units = common.units().orElse(choices.settings().units());
+        Units units = common.units(choices.settings());
         boolean onDesk = whatIf == null && !asWatched;
         if (onDesk && Optional.ofNullable(screen).orElseGet(Screens::best) == ScreenChoice.WINDOW) {
             Optional<Integer> shown = onDesk(choices.settings(), units).show(file, wish());

@@ -10,7 +10,7 @@ import fifthform.curves.setting.SettingWatch;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.bars.SetLog;
 import fifthform.monitor.bars.SetWords;
-import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.texts.BarsText;
@@ -91,11 +91,9 @@ final class SetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal, InterruptedException {
         SetPlan plan = plan();
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
-        Units units = common.units().orElse(settings.settings().units());
-        PrintWriter to = json ? err() : out();
-        CheckDesk desk = Screens.hasTerminal() ? CheckDesk.terminal(to, System.in, units) : CheckDesk.lines(to, units);
+        Settings settings = common.settings(err());
+        Units units = common.units(settings);
+        CheckDesk desk = CheckDesk.here(json ? err() : out(), units);
         SetWords words = new SetWords(units);
         Optional<CheckSubject> chosen = probe == null ? Optional.empty() : Optional.of(subject(desk));
         words.plan(plan).forEach(desk::say);
@@ -110,7 +108,7 @@ final class SetCommand implements Callable<Integer> {
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
         try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED.say());
-                WarnSound sound = WarnSound.of(sounds, settings.settings().volume())) {
+                WarnSound sound = WarnSound.of(sounds, settings.volume())) {
             exit = watch(plan, ear, desk, words, log, sound);
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, BarsText.THE_LOG_OF_THE_SETTING_CANNOT.say(e.getMessage()));

@@ -7,7 +7,6 @@ import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.bars.StoreLog;
 import fifthform.monitor.bars.StoreWords;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.texts.BarsText;
@@ -80,13 +79,11 @@ final class StoreCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Refusal, InterruptedException {
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
-        StoreWords words =
-                new StoreWords(common.units().orElse(settings.settings().units()));
+        Settings settings = common.settings(err());
+        StoreWords words = new StoreWords(common.units(settings));
         if (bestBefore != null) return note().code();
         if (show || probe == null) return show(words).code();
-        return watch(words, settings.settings()).code();
+        return watch(words, settings).code();
     }
 
     private Exit note() throws Refusal {
@@ -125,7 +122,7 @@ final class StoreCommand implements Callable<Integer> {
 
     private Exit watch(StoreWords words, Settings choices) throws Refusal, InterruptedException {
         PrintWriter to = json ? err() : out();
-        Units units = common.units().orElse(choices.units());
+        Units units = common.units(choices);
         CheckSubject subject = subject(to);
         KeepNotices.storing().forEach(to::println);
         boolean real = subject.kind() == CheckSubject.Kind.REAL;

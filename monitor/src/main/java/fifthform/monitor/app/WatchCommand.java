@@ -128,7 +128,7 @@ final class WatchCommand implements Callable<Integer> {
     }
 
     private Starting starting(Choices choices) throws Refusal {
-        Units units = common.units().orElse(choices.settings().units());
+        Units units = common.units(choices.settings());
         SessionFiles sessions = new SessionFiles(folders().sessions());
         CutOff cutOff = new CutOff(sessions, new BowlMemory(new Bowls(folders().bowls()), units), err());
         return new Starting(folders(), choices, units, cutOff.offered());
@@ -175,7 +175,7 @@ final class WatchCommand implements Callable<Integer> {
         Settings settings = choices.settings();
         Folders folders = folders();
         SettingsFile settingsFile = new SettingsFile(folders.settingsFile());
-        Units units = common.units().orElse(settings.units());
+        Units units = common.units(settings);
         Optional<Phase> join = batch.joining();
         SessionFiles sessions = new SessionFiles(folders.sessions());
         BowlMemory bowlMemory = new BowlMemory(new Bowls(folders.bowls()), units);

@@ -10,7 +10,7 @@ import fifthform.monitor.bars.FaultLine;
 import fifthform.monitor.bars.MarkFile;
 import fifthform.monitor.bars.WhyWords;
 import fifthform.monitor.model.CauseWords;
-import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Settings;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.texts.BarsText;
@@ -72,8 +72,7 @@ final class WhyCommand implements Callable<Integer> {
         Path file = SessionNames.find(name, common.folders());
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
         session.problems().forEach(err()::println);
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
+        Settings settings = common.settings(err());
         MarkFile marks = MarkFile.beside(file, session.header().session());
         for (String word : yes) keep(marks, clue("--yes", word), true);
         for (String word : no) keep(marks, clue("--no", word), false);
@@ -86,7 +85,7 @@ final class WhyCommand implements Callable<Integer> {
             return Exit.DONE.code();
         }
         CauseWords causes = new CauseWords(
-                common.units().orElse(settings.settings().units()),
+                common.units(settings),
                 session.header().zone());
         new WhyWords(FaultBook.PACKED, causes).lines(diagnosis, known.faults()).forEach(out()::println);
         if (diagnosis.word() == Diagnosis.Word.NOT_LOOKED)
