@@ -41,7 +41,7 @@ final class RecipesCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         recipes.remarks().forEach(err::println);
         recipes.problems().forEach(p -> err.println(CommandText.PASSED_OVER.say(p)));
-        Units units = common.units().orElse(Units.CELSIUS);
+        Units units = common.units();
         PrintWriter out = spec.commandLine().getOut();
         for (KnownRecipe known : recipes.known()) out.println(json ? line(known) : row(known, units));
         return (recipes.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
