@@ -7,7 +7,6 @@ import fifthform.curves.setting.SetInput;
 import fifthform.curves.setting.SetPlan;
 import fifthform.curves.setting.SetTime;
 import fifthform.curves.setting.SettingWatch;
-import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.bars.SetLog;
 import fifthform.monitor.bars.SetWords;
 import fifthform.monitor.settings.Settings;
@@ -45,10 +44,7 @@ final class SetCommand implements Callable<Integer> {
     private CommonOptions common;
 
     @Mixin
-    private CheckSensorOptions sensors;
-
-    @Mixin
-    private CheckLineOptions line;
+    private QuietOptions listening;
 
     @Parameters(paramLabel = "SESSION", arity = "0..1", defaultValue = SessionNames.LAST)
     private String name;
@@ -71,17 +67,8 @@ final class SetCommand implements Callable<Integer> {
     @Option(names = "--moving")
     private boolean moving;
 
-    @Option(names = "--probe", paramLabel = "PORT")
-    private String probe;
-
     @Option(names = "--speed", paramLabel = "N")
     private String speed;
-
-    @Option(names = "--quiet")
-    private boolean quiet;
-
-    @Option(names = "--json")
-    private boolean json;
 
     @Spec
     private CommandSpec spec;
@@ -93,9 +80,9 @@ final class SetCommand implements Callable<Integer> {
         SetPlan plan = plan();
         Settings settings = common.settings(err());
         Units units = common.units(settings);
-        CheckDesk desk = CheckDesk.here(json ? err() : out(), units);
+        CheckDesk desk = CheckDesk.here(listening.wantsJson() ? err() : out(), units);
         SetWords words = new SetWords(units);
-        Optional<CheckSubject> chosen = probe == null ? Optional.empty() : Optional.of(subject(desk));
+        Optional<CheckSubject> chosen = listening.hasProbe() ? Optional.of(subject(desk)) : Optional.empty();
         words.plan(plan).forEach(desk::say);
         if (chosen.isEmpty()) {
             desk.say(BarsText.WITH_A_PROBE_BESIDE_THE_MOULDS.say());
@@ -104,7 +91,7 @@ final class SetCommand implements Callable<Integer> {
         KeepNotices.setting().forEach(desk::say);
         CheckSubject subject = chosen.get();
         Optional<SetLog> log = subject.kind() == CheckSubject.Kind.REAL ? log(desk) : Optional.empty();
-        boolean sounds = !quiet && desk.manner() == CheckDesk.Manner.AT_A_TERMINAL;
+        boolean sounds = listening.mayBeHeard() && desk.manner() == CheckDesk.Manner.AT_A_TERMINAL;
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
         try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED.say());
@@ -157,7 +144,7 @@ final class SetCommand implements Callable<Integer> {
         SettingWatch.Step step = watch.next(input);
         for (SetEvent event : step.events()) {
             desk.say(words.of(event, watch.plan()));
-            if (json) out().println(SetLog.line(event).end());
+            if (listening.wantsJson()) out().println(SetLog.line(event).end());
             if (log.isPresent()) log.get().told(event);
             switch (event.kind()) {
                 case TOO_WARM, TOO_COLD, TOO_FAST, SILENT -> sound.warn();
@@ -193,19 +180,13 @@ final class SetCommand implements Callable<Integer> {
     }
 
     private CheckSubject subject(CheckDesk desk) throws Refusal, InterruptedException {
-        if (ProbeChooser.isPractice(probe)) {
-            boolean inHurry = desk.manner() != CheckDesk.Manner.AT_A_TERMINAL;
-            WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
-            Optional<Double> factor = inHurry || wish.asFastAsPossible()
-                    ? Optional.empty()
-                    : Optional.of(wish.factor().orElse(PRACTICE_SPEED));
-            CheckSubject practice = QuietSubjects.practice(probe, PRACTICE, factor);
-            desk.say(BarsText.PRACTICE_AN_INVENTED_PLACE_AND.say());
-            return practice;
-        }
-        Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
-        loaded.problems().forEach(err()::println);
-        return line.subjects(loaded, sensors, desk.manner(), err()).first(probe);
+        if (!listening.isPractice()) return listening.real(common.folders(), desk.manner(), err());
+        boolean inHurry = desk.manner() != CheckDesk.Manner.AT_A_TERMINAL;
+        WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
+        Optional<Double> factor = inHurry || wish.asFastAsPossible()
+                ? Optional.empty()
+                : Optional.of(wish.factor().orElse(PRACTICE_SPEED));
+        return listening.practice(PRACTICE, factor, desk::say);
     }
 
     private SetTime.Air air() {

@@ -3,7 +3,6 @@ package fifthform.monitor.app;
 import fifthform.curves.setting.SetInput;
 import fifthform.curves.setting.StoreEvent;
 import fifthform.curves.setting.StoreWatch;
-import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.bars.StoreLog;
 import fifthform.monitor.bars.StoreWords;
 import fifthform.monitor.settings.Settings;
@@ -42,16 +41,10 @@ final class StoreCommand implements Callable<Integer> {
     private CommonOptions common;
 
     @Mixin
-    private CheckSensorOptions sensors;
-
-    @Mixin
-    private CheckLineOptions line;
+    private QuietOptions listening;
 
     @Parameters(paramLabel = "SESSION", arity = "0..1", defaultValue = SessionNames.LAST)
     private String name;
-
-    @Option(names = "--probe", paramLabel = "PORT")
-    private String probe;
 
     @Option(names = "--place", paramLabel = "NAME", defaultValue = "store")
     private String place;
@@ -65,12 +58,6 @@ final class StoreCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "max")
     private String speed;
 
-    @Option(names = "--quiet")
-    private boolean quiet;
-
-    @Option(names = "--json")
-    private boolean json;
-
     @Spec
     private CommandSpec spec;
 
@@ -82,7 +69,7 @@ final class StoreCommand implements Callable<Integer> {
         Settings settings = common.settings(err());
         StoreWords words = new StoreWords(common.units(settings));
         if (bestBefore != null) return note().code();
-        if (show || probe == null) return show(words).code();
+        if (show || !listening.hasProbe()) return show(words).code();
         return watch(words, settings).code();
     }
 
@@ -95,7 +82,7 @@ final class StoreCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw notWritten(log, e);
         }
-        if (json) out().println("{\"kept\":true}");
+        if (listening.wantsJson()) out().println("{\"kept\":true}");
         else out().println(BarsText.KEPT_BEST_BEFORE.say(bestBefore.strip(), KeepNotices.bestBefore()));
         return Exit.DONE;
     }
@@ -108,20 +95,20 @@ final class StoreCommand implements Callable<Integer> {
         StoreLog.Loaded loaded = log.load();
         loaded.problems().forEach(err()::println);
         for (StoreEvent event : loaded.events()) {
-            if (json) out().println(StoreLog.line(event).end());
+            if (listening.wantsJson()) out().println(StoreLog.line(event).end());
             else out().println(clock(event.at()) + "  " + words.of(event));
         }
-        if (json) out().println(StoreLog.line(loaded.watch().record()).end());
+        if (listening.wantsJson()) out().println(StoreLog.line(loaded.watch().record()).end());
         else words.of(loaded.watch().record()).forEach(out()::println);
-        if (!json)
+        if (!listening.wantsJson())
             loaded.bestBefore().ifPresent(b -> out().println(BarsText.BEST_BEFORE.say(b, KeepNotices.bestBefore())));
         boolean empty = loaded.watch().record().isEmpty() && loaded.bestBefore().isEmpty();
-        if (empty && !json) out().println(BarsText.WATCH_IT_MONITOR_RUN_STORE.say(name));
+        if (empty && !listening.wantsJson()) out().println(BarsText.WATCH_IT_MONITOR_RUN_STORE.say(name));
         return loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
     private Exit watch(StoreWords words, Settings choices) throws Refusal, InterruptedException {
-        PrintWriter to = json ? err() : out();
+        PrintWriter to = listening.wantsJson() ? err() : out();
         Units units = common.units(choices);
         CheckSubject subject = subject(to);
         KeepNotices.storing().forEach(to::println);
@@ -132,7 +119,7 @@ final class StoreCommand implements Callable<Integer> {
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
         try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED.say());
-                WarnSound sound = WarnSound.of(!quiet && real, choices.volume())) {
+                WarnSound sound = WarnSound.of(listening.mayBeHeard() && real, choices.volume())) {
             if (log.isPresent()) {
                 log.get().begin(Instant.now(), place, subject.place());
                 to.println(BarsText.KEPT_MINUTE_BY_MINUTE_IN_CTRL.say(log.get().path()));
@@ -148,7 +135,7 @@ final class StoreCommand implements Callable<Integer> {
             watch = told(watch.end(), words, log, to, sound);
             newLine(to);
             words.of(watch.record()).forEach(to::println);
-            if (json) out().println(StoreLog.line(watch.record()).end());
+            if (listening.wantsJson()) out().println(StoreLog.line(watch.record()).end());
             if (!real) to.println(BarsText.NOTHING_IS_KEPT_THIS_WAS_NO.say());
             exit = Exit.DONE;
         } catch (IOException e) {
@@ -175,12 +162,12 @@ final class StoreCommand implements Callable<Integer> {
             throws IOException {
         if (step.minute().isPresent()) {
             if (log.isPresent()) log.get().minute(step.minute().get());
-            if (json) out().println(StoreLog.line(step.minute().get()).end());
+            if (listening.wantsJson()) out().println(StoreLog.line(step.minute().get()).end());
         }
         for (StoreEvent event : step.events()) {
             newLine(to);
             to.println(clock(event.at()) + "  " + words.of(event));
-            if (json) out().println(StoreLog.line(event).end());
+            if (listening.wantsJson()) out().println(StoreLog.line(event).end());
             if (log.isPresent()) log.get().told(event);
             if (event.kind().isWarning()) sound.warn();
         }
@@ -195,16 +182,9 @@ final class StoreCommand implements Callable<Integer> {
     }
 
     private CheckSubject subject(PrintWriter to) throws Refusal, InterruptedException {
-        if (ProbeChooser.isPractice(probe)) {
-            boolean waits = Screens.hasTerminal() && speed == null;
-            CheckSubject practice =
-                    QuietSubjects.practice(probe, PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty());
-            to.println(BarsText.PRACTICE_AN_INVENTED_PLACE_AND.say());
-            return practice;
-        }
-        Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
-        loaded.problems().forEach(err()::println);
-        return line.subjects(loaded, sensors, CheckDesk.Manner.IN_LINES, err()).first(probe);
+        if (!listening.isPractice()) return listening.real(common.folders(), CheckDesk.Manner.IN_LINES, err());
+        boolean waits = Screens.hasTerminal() && speed == null;
+        return listening.practice(PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty(), to::println);
     }
 
     private static Refusal notWritten(StoreLog log, IOException e) {
