@@ -18,7 +18,6 @@ import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -176,8 +175,7 @@ final class LearnCommand implements Callable<Integer> {
         Answers.orRefuse(RecipeText.parse(write + Recipes.ENDING, text), Exit.ANSWER_IS_NO);
         Path file = file(folders);
         try {
-            Files.createDirectories(folders.recipes());
-            Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
+            Recipes.add(folders.recipes(), write, text);
         } catch (FileAlreadyExistsException e) {
             throw exists(file);
         } catch (IOException e) {
@@ -189,7 +187,7 @@ final class LearnCommand implements Callable<Integer> {
     }
 
     private Path file(Folders folders) {
-        return folders.recipes().resolve(write + Recipes.ENDING);
+        return Recipes.place(folders.recipes(), write);
     }
 
     private static Refusal exists(Path file) {

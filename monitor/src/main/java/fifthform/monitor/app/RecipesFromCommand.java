@@ -7,14 +7,11 @@ import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.recipe.WorkedTargets;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.json.JsonLine;
-import fifthform.monitor.settings.Folders;
 import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -111,11 +108,10 @@ final class RecipesFromCommand implements Callable<Integer> {
     }
 
     private void write(String text, PrintWriter err) throws Refusal {
-        Folders folders = recipes.folders();
-        Path file = folders.recipes().resolve(write + Recipes.ENDING);
+        Path folder = recipes.folders().recipes();
+        Path file = Recipes.place(folder, write);
         try {
-            Files.createDirectories(folders.recipes());
-            Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
+            Recipes.add(folder, write, text);
             err.println(CommandText.WRITTEN_TO_TO_USE_IT_MONITOR.say(file, write));
         } catch (FileAlreadyExistsException e) {
             throw new Refusal(Exit.FILE, CommandText.IS_THERE_ALREADY_NOTHING_WAS.say(file));

@@ -9,10 +9,12 @@ import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -98,6 +100,24 @@ public final class Recipes {
                     FileText.THE_FILE_CANNOT_BE_READ.say(e.getMessage()),
                     FileText.CHECK_THAT_IT_IS_A_TEXT.say());
         }
+    }
+
+    /** Where the maker's own recipe of this id is kept. */
+    public static Path place(Path ownFolder, String id) {
+        return ownFolder.resolve(id + ENDING);
+    }
+
+    /**
+     * Writes a recipe of the maker's own; nothing is overwritten.
+     *
+     * @param ownFolder made where there is none
+     * @return its file
+     * @throws FileAlreadyExistsException there is one of this id
+     * @throws IOException it cannot be written
+     */
+    public static Path add(Path ownFolder, String id, String text) throws IOException {
+        Files.createDirectories(ownFolder);
+        return Files.writeString(place(ownFolder, id), text, StandardOpenOption.CREATE_NEW);
     }
 
     private void addBuiltIn() {
