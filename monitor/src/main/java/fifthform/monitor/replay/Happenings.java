@@ -46,7 +46,7 @@ final class Happenings {
     private void did() {
         ActWords words = new ActWords(units);
         for (MakerAction action : recording.did())
-            add(action.at(), Happening.Row.DID, action.act(words), Happening.Sign.ACT, Optional.empty());
+            add(action.at(), Happening.Row.DID, action.act(words), Happening.Sign.ACT);
     }
 
     private void told() {
@@ -61,29 +61,25 @@ final class Happenings {
                         seen.at(),
                         Happening.Row.DID,
                         ReplayText.SEEN_IN_CURVE.say(ActWords.place(seen.place())),
-                        Happening.Sign.SEEN,
-                        Optional.empty());
+                        Happening.Sign.SEEN);
             if (event instanceof Event.SeedJudged judged)
                 add(
                         judged.at(),
                         Happening.Row.TOLD,
                         ReplayText.TOLD_CRYSTALS.say(crystals(judged)),
-                        Happening.Sign.WORD,
-                        Optional.empty());
+                        Happening.Sign.WORD);
             if (event instanceof Event.SeedLost lost)
                 add(
                         lost.at(),
                         Happening.Row.TOLD,
                         ReplayText.FINDING_SEED_LOST.say(units.withUnit(lost.highestCelsius())),
-                        Happening.Sign.WORD,
-                        Optional.empty());
+                        Happening.Sign.WORD);
             if (event instanceof Event.Turned turned)
                 add(
                         turned.at(),
                         Happening.Row.TOLD,
                         ReplayText.TOLD_TURNED.say(units.withUnit(turned.celsius())),
-                        Happening.Sign.WORD,
-                        Optional.empty());
+                        Happening.Sign.WORD);
             if (event instanceof AlarmRaised raised) standing.put(raised.alarm(), add(raised, standing));
             if (event instanceof Event.AlarmCleared cleared) end(standing.remove(cleared.alarm()), cleared.at());
         }
@@ -96,7 +92,7 @@ final class Happenings {
     }
 
     private void add(CueGiven cue, Phase phase) {
-        add(cue.at(), Happening.Row.TOLD, words(phrases, cue, phase), Happening.Sign.CUE, Optional.empty());
+        add(cue.at(), Happening.Row.TOLD, words(phrases, cue, phase), Happening.Sign.CUE);
     }
 
     /** The sentence of a step as it was said then. */
@@ -113,8 +109,7 @@ final class Happenings {
                 raised.at(),
                 Happening.Row.ALARM,
                 ReplayText.ALARM_WORDS.say(raised.priority().word(), phrases.headline(raised.alarm(), figure)),
-                Happening.Sign.of(raised.priority(), Sides.of(raised.alarm())),
-                Optional.empty());
+                Happening.Sign.of(raised.priority(), Sides.of(raised.alarm())));
         return all.size() - 1;
     }
 
@@ -126,7 +121,7 @@ final class Happenings {
                 new Happening(open.nanos(), open.row(), open.words(), open.sign(), Optional.of(recording.nanos(at))));
     }
 
-    private void add(Instant at, Happening.Row row, String words, Happening.Sign sign, Optional<Long> stands) {
-        all.add(new Happening(recording.nanos(at), row, words, sign, stands));
+    private void add(Instant at, Happening.Row row, String words, Happening.Sign sign) {
+        all.add(new Happening(recording.nanos(at), row, words, sign, Optional.empty()));
     }
 }
