@@ -16,10 +16,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /** The bowls and what was learned of them. */
 @Command(
@@ -41,18 +39,15 @@ final class BowlsCommand implements Callable<Integer> {
     @Option(names = "--json", scope = ScopeType.INHERIT)
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Bowls.Loaded loaded = load();
         for (KeptBowl bowl : loaded.bowls()) {
-            if (json) out().println(line(bowl));
-            else out().println(row(bowl));
+            if (json) common.out().println(line(bowl));
+            else common.out().println(row(bowl));
         }
         if (loaded.bowls().isEmpty() && loaded.problems().isEmpty() && !json) {
-            out().println(BowlsText.NO_BOWL_IS_KNOWN_YET_ONE.say());
+            common.out().println(BowlsText.NO_BOWL_IS_KNOWN_YET_ONE.say());
         }
         return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
@@ -60,7 +55,7 @@ final class BowlsCommand implements Callable<Integer> {
     /** All that is known; what is damaged is said. */
     Bowls.Loaded load() {
         Bowls.Loaded loaded = bowls().load();
-        loaded.problems().forEach(spec.commandLine().getErr()::println);
+        loaded.problems().forEach(common.err()::println);
         return loaded;
     }
 
@@ -85,17 +80,20 @@ final class BowlsCommand implements Callable<Integer> {
 
     void show(KeptBowl bowl) throws Refusal {
         if (json) {
-            out().println(line(bowl));
+            common.out().println(line(bowl));
             return;
         }
-        out().println(BowlsText.ID.say(bowl.name(), bowl.id(), bowl.material().word()));
-        if (bowl.taught().isEmpty()) out().println(BowlsText.NOTHING_WAS_LEARNED_OF_IT_YET.say());
-        for (Taught taught : bowl.taught()) out().println("  " + words(taught));
+        common.out()
+                .println(
+                        BowlsText.ID.say(bowl.name(), bowl.id(), bowl.material().word()));
+        if (bowl.taught().isEmpty()) common.out().println(BowlsText.NOTHING_WAS_LEARNED_OF_IT_YET.say());
+        for (Taught taught : bowl.taught()) common.out().println("  " + words(taught));
     }
 
     /** A remark about a bowl, for people or for scripts. */
     void said(KeptBowl bowl, String remark) {
-        out().println(
+        common.out()
+                .println(
                         json
                                 ? new JsonLine()
                                         .text("bowl", bowl.id())
@@ -137,6 +135,6 @@ final class BowlsCommand implements Callable<Integer> {
     }
 
     PrintWriter out() {
-        return spec.commandLine().getOut();
+        return common.out();
     }
 }

@@ -8,8 +8,10 @@ import fifthform.monitor.texts.CommandText;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
 /** What every command understands. */
 final class CommonOptions {
@@ -22,6 +24,19 @@ final class CommonOptions {
     @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
 
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
+
+    /** Where the answer of the command goes. */
+    PrintWriter out() {
+        return command.commandLine().getOut();
+    }
+
+    /** Where it says what is no part of the answer: remarks, questions, what cannot be read. */
+    PrintWriter err() {
+        return command.commandLine().getErr();
+    }
+
     Folders folders() {
         Folders folders =
                 Folders.of(System.getProperty("os.name"), System.getenv(), Path.of(System.getProperty("user.home")));
@@ -33,10 +48,10 @@ final class CommonOptions {
                 .orElse(folders);
     }
 
-    /** The maker's choices; what of them cannot be used is said on {@code err}. */
-    Settings settings(PrintWriter err) {
+    /** The maker's choices; what of them cannot be used is said. */
+    Settings settings() {
         SettingsFile.Loaded loaded = new SettingsFile(folders().settingsFile()).load();
-        loaded.problems().forEach(err::println);
+        loaded.problems().forEach(err()::println);
         return loaded.settings();
     }
 

@@ -35,9 +35,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** All batches, as rows. */
 @Command(
@@ -85,13 +83,10 @@ final class NotebookCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Folders folders = folders();
-        Settings settings = common.settings(err());
+        Settings settings = common.settings();
         Units units = common.units(settings);
         RowFilter filter = filter();
         Comparator<BatchRow> order = order();
@@ -103,11 +98,11 @@ final class NotebookCommand implements Callable<Integer> {
             // Nothing is learned from batches of others.
             if (!sent) desk.findBy(kind -> LearnedFindings.of(folders, units, kind));
             Theme theme = Choices.theme(settings);
-            ReplayOnDesk replays = new ReplayOnDesk(out(), err(), settings, units);
+            ReplayOnDesk replays = new ReplayOnDesk(common.out(), common.err(), settings, units);
             Optional<String> refused = NotebookWindow.open(
                     desk, theme, Optional.of(file -> replays.showFurther(file).ifPresent(desk::say)));
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            common.err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         return lines(notebook, filter, order, units).code();
     }
@@ -116,7 +111,7 @@ final class NotebookCommand implements Callable<Integer> {
         List<BatchRow> all = all(notebook);
         Instant now = Instant.now();
         List<BatchRow> rows = filter.of(all, units, now).stream().sorted(order).toList();
-        if (json) rows.stream().map(row -> NotebookLines.json(row, all)).forEach(out()::println);
+        if (json) rows.stream().map(row -> NotebookLines.json(row, all)).forEach(common.out()::println);
         else tell(all, rows, filter, units, now);
         boolean damaged = rows.stream()
                 .anyMatch(row -> row.condition() == Condition.UNREADABLE || row.condition() == Condition.IN_PART);
@@ -127,8 +122,8 @@ final class NotebookCommand implements Callable<Integer> {
         try {
             notebook.open();
             int unread = notebook.unread();
-            if (unread >= WORTH_SAYING) err().println(NotebookText.READING_BATCHES_THE_NEXT_TIME.say(unread));
-            notebook.readOn(row -> {}, () -> false).ifPresent(why -> err().println(NotebookText.SAID_INDEX.say(why)));
+            if (unread >= WORTH_SAYING) common.err().println(NotebookText.READING_BATCHES_THE_NEXT_TIME.say(unread));
+            notebook.readOn(row -> {}, () -> false).ifPresent(why -> common.err().println(NotebookText.SAID_INDEX.say(why)));
             return notebook.open();
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, NotebookText.THE_BATCHES_CANNOT_BE_LISTED.say(e.getMessage()));
@@ -137,11 +132,11 @@ final class NotebookCommand implements Callable<Integer> {
 
     private void tell(List<BatchRow> all, List<BatchRow> rows, RowFilter filter, Units units, Instant now) {
         if (all.isEmpty()) {
-            out().println(NotebookText.EMPTY_TITLE.say() + " " + NotebookText.EMPTY_WHAT_TO_DO.say());
+            common.out().println(NotebookText.EMPTY_TITLE.say() + " " + NotebookText.EMPTY_WHAT_TO_DO.say());
             return;
         }
-        if (!rows.isEmpty()) NotebookLines.table(rows, units).forEach(out()::println);
-        out().println(
+        if (!rows.isEmpty()) NotebookLines.table(rows, units).forEach(common.out()::println);
+        common.out().println(
                         rows.size() == all.size()
                                 ? NotebookText.COUNT_ALL.say(Integer.toString(all.size()))
                                 : NotebookText.COUNT.say(Integer.toString(rows.size()), Integer.toString(all.size())));
@@ -151,17 +146,17 @@ final class NotebookCommand implements Callable<Integer> {
                         .count()
                 : 0;
         if (practised > 0)
-            out().println(NotebookText.SHOW_THEM_WITH_PRACTICE.say(
+            common.out().println(NotebookText.SHOW_THEM_WITH_PRACTICE.say(
                     NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised))));
         if (rows.isEmpty()) return;
-        Links.sentences(rows, all).forEach(out()::println);
-        Reminders.lines(rows, now).forEach(out()::println);
-        Together.sentences(rows).forEach(out()::println);
+        Links.sentences(rows, all).forEach(common.out()::println);
+        Reminders.lines(rows, now).forEach(common.out()::println);
+        Together.sentences(rows).forEach(common.out()::println);
         if (!sent && rows.stream().anyMatch(row -> !row.looks().isEmpty())) {
             List<Finding> findings = LearnedFindings.of(folders(), units, Finding.kind(rows));
-            Finding.beside(rows, findings).forEach(out()::println);
+            Finding.beside(rows, findings).forEach(common.out()::println);
         }
-        for (BatchRow row : rows) if (!row.trouble().isEmpty()) err().println(row.name() + ": " + row.trouble());
+        for (BatchRow row : rows) if (!row.trouble().isEmpty()) common.err().println(row.name() + ": " + row.trouble());
     }
 
     private RowFilter filter() throws Refusal {
@@ -211,10 +206,6 @@ final class NotebookCommand implements Callable<Integer> {
     }
 
     PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
+        return common.out();
     }
 }

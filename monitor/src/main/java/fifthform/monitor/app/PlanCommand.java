@@ -23,7 +23,6 @@ import fifthform.monitor.view.PlanWindow;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,9 +34,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Before the bowl: baths, seed and times. */
 @Command(name = "plan", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -101,35 +98,32 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Folders folders = common.folders();
-        Settings settings = common.settings(err());
+        Settings settings = common.settings();
         Units units = common.units(settings);
         Optional<LocalTime> begins = begins();
         if (!json && screen == ScreenChoice.WINDOW) {
             Optional<String> refused =
                     PlanWindow.open(desk(folders, settings, units), Choices.theme(settings), this::watchLine);
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            common.err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         if (amountGrams == null) ask();
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
-        bowls.problems().forEach(err()::println);
+        bowls.problems().forEach(common.err()::println);
         Recipe recipe = Chocolates.find(
-                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, err());
+                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, common.err());
         BatchPlan plan = BatchPlan.of(request(recipe, bowls));
         if (json) {
-            PlanLines.of(plan).forEach(out()::println);
+            PlanLines.of(plan).forEach(common.out()::println);
         } else {
-            PlanNotices.lines().forEach(err()::println);
-            new PlanPage(plan, units).lines(begins, why).forEach(out()::println);
-            out().println();
-            out().println(PlanText.THEN_TYPE.say(watchLine(plan, PlanKey.WARM_BATH, Optional.ofNullable(bowl))));
-            out().println(PlanText.OR_QUICK.say(watchLine(plan, PlanKey.QUICK_BATH, Optional.ofNullable(bowl))));
+            PlanNotices.lines().forEach(common.err()::println);
+            new PlanPage(plan, units).lines(begins, why).forEach(common.out()::println);
+            common.out().println();
+            common.out().println(PlanText.THEN_TYPE.say(watchLine(plan, PlanKey.WARM_BATH, Optional.ofNullable(bowl))));
+            common.out().println(PlanText.OR_QUICK.say(watchLine(plan, PlanKey.QUICK_BATH, Optional.ofNullable(bowl))));
         }
         if (card != null) writeCard(new PlanCard(plan, units));
         return Exit.DONE.code();
@@ -158,7 +152,7 @@ final class PlanCommand implements Callable<Integer> {
         if (json || !Screens.isTerminal(System.console())) {
             throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.HOW_MUCH_CHOCOLATE_WAS_NOT.say());
         }
-        ask(new PlanQuestions(new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), out()));
+        ask(new PlanQuestions(new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), common.out()));
     }
 
     void ask(PlanQuestions ask) throws Refusal {
@@ -213,9 +207,9 @@ final class PlanCommand implements Callable<Integer> {
     /** The form with what was said already in it. */
     private PlanDesk desk(Folders folders, Settings settings, Units units) throws Refusal {
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
-        bowls.problems().forEach(err()::println);
+        bowls.problems().forEach(common.err()::println);
         Recipe first = Chocolates.find(
-                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, err());
+                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, common.err());
         Optional<Bowl> said =
                 bowl == null ? Optional.empty() : Optional.of(BowlWords.named(bowl, OptionalDouble.empty(), bowls));
         PlanDesk desk = PlanDesks.of(first, said, folders, units, bowls);
@@ -247,13 +241,5 @@ final class PlanCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, PlanText.THE_CARD_COULD_NOT_BE_WRITTEN.say(card, e.getMessage()));
         }
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

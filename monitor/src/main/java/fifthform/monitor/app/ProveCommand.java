@@ -5,17 +5,14 @@ import fifthform.monitor.proofs.Cups;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /** Is this bowl in temper? */
 @Command(
@@ -75,9 +72,6 @@ final class ProveCommand implements Callable<Integer> {
     @Option(names = "--json", scope = ScopeType.INHERIT)
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal, InterruptedException {
         long ways = Stream.of(calibrate, curve != null, smear).filter(w -> w).count();
@@ -102,12 +96,12 @@ final class ProveCommand implements Callable<Integer> {
     }
 
     private ProofTask task() throws Refusal {
-        Settings settings = common.settings(err());
+        Settings settings = common.settings();
         Cups.Loaded known = cups().load();
-        known.problems().forEach(err()::println);
+        known.problems().forEach(common.err()::println);
         return new ProofTask(
                 common.folders(),
-                CheckDesk.here(json ? err() : out(), common.units(settings)),
+                CheckDesk.here(json ? common.err() : common.out(), common.units(settings)),
                 cups(),
                 known,
                 settings,
@@ -118,8 +112,8 @@ final class ProveCommand implements Callable<Integer> {
                         Optional.ofNullable(session)),
                 Within.optional(bath, -5, 30, "--bath", "°C"),
                 json,
-                out(),
-                err());
+                common.out(),
+                common.err());
     }
 
     private ProofSubject subject(ProofTask task, Adapters.Loaded known) throws Refusal, InterruptedException {
@@ -128,8 +122,8 @@ final class ProveCommand implements Callable<Integer> {
         WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
         if (ProbeChooser.isPractice(name))
             return ProofSubject.practice(name, task.desk().manner(), wish);
-        return ProofSubject.of(
-                line.subjects(known, sensors, task.desk().manner(), err()).first(name));
+        return ProofSubject.of(line.subjects(known, sensors, task.desk().manner(), common.err())
+                .first(name));
     }
 
     /** Where cups are kept. */
@@ -144,13 +138,5 @@ final class ProveCommand implements Callable<Integer> {
 
     boolean wantsJson() {
         return json;
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -15,7 +15,6 @@ import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.texts.BarsText;
 import fifthform.simulator.device.QuietPlace;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -26,10 +25,8 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Bars set in their moulds. */
 @Command(name = "set", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -70,17 +67,14 @@ final class SetCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "N")
     private String speed;
 
-    @Spec
-    private CommandSpec spec;
-
     private volatile boolean stopped;
 
     @Override
     public Integer call() throws Refusal, InterruptedException {
         SetPlan plan = plan();
-        Settings settings = common.settings(err());
+        Settings settings = common.settings();
         Units units = common.units(settings);
-        CheckDesk desk = CheckDesk.here(listening.wantsJson() ? err() : out(), units);
+        CheckDesk desk = CheckDesk.here(listening.wantsJson() ? common.err() : common.out(), units);
         SetWords words = new SetWords(units);
         Optional<CheckSubject> chosen = listening.hasProbe() ? Optional.of(subject(desk)) : Optional.empty();
         words.plan(plan).forEach(desk::say);
@@ -144,7 +138,7 @@ final class SetCommand implements Callable<Integer> {
         SettingWatch.Step step = watch.next(input);
         for (SetEvent event : step.events()) {
             desk.say(words.of(event, watch.plan()));
-            if (listening.wantsJson()) out().println(SetLog.line(event).end());
+            if (listening.wantsJson()) common.out().println(SetLog.line(event).end());
             if (log.isPresent()) log.get().told(event);
             switch (event.kind()) {
                 case TOO_WARM, TOO_COLD, TOO_FAST, SILENT -> sound.warn();
@@ -180,7 +174,7 @@ final class SetCommand implements Callable<Integer> {
     }
 
     private CheckSubject subject(CheckDesk desk) throws Refusal, InterruptedException {
-        if (!listening.isPractice()) return listening.real(common.folders(), desk.manner(), err());
+        if (!listening.isPractice()) return listening.real(common.folders(), desk.manner(), common.err());
         boolean inHurry = desk.manner() != CheckDesk.Manner.AT_A_TERMINAL;
         WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
         Optional<Double> factor = inHurry || wish.asFastAsPossible()
@@ -209,13 +203,5 @@ final class SetCommand implements Callable<Integer> {
         for (CoolingPlace each : CoolingPlace.values())
             if (each.word().equals(place.strip().toLowerCase(Locale.ROOT))) return each;
         throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.PLACE_WAS_NOTHING_WAS_DONE_SAY.say(place));
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -23,10 +23,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Bars are kept. */
 @Command(name = "store", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -58,15 +56,12 @@ final class StoreCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "max")
     private String speed;
 
-    @Spec
-    private CommandSpec spec;
-
     private volatile boolean stopped;
     private boolean live;
 
     @Override
     public Integer call() throws Refusal, InterruptedException {
-        Settings settings = common.settings(err());
+        Settings settings = common.settings();
         StoreWords words = new StoreWords(common.units(settings));
         if (bestBefore != null) return note().code();
         if (show || !listening.hasProbe()) return show(words).code();
@@ -82,8 +77,8 @@ final class StoreCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw notWritten(log, e);
         }
-        if (listening.wantsJson()) out().println("{\"kept\":true}");
-        else out().println(BarsText.KEPT_BEST_BEFORE.say(bestBefore.strip(), KeepNotices.bestBefore()));
+        if (listening.wantsJson()) common.out().println("{\"kept\":true}");
+        else common.out().println(BarsText.KEPT_BEST_BEFORE.say(bestBefore.strip(), KeepNotices.bestBefore()));
         return Exit.DONE;
     }
 
@@ -93,22 +88,24 @@ final class StoreCommand implements Callable<Integer> {
             throw new Refusal(Exit.FILE, BarsText.THERE_IS_NO_LOG_NOTHING_WAS.say(name));
         StoreLog log = isLog ? StoreLog.of(Path.of(name)) : log();
         StoreLog.Loaded loaded = log.load();
-        loaded.problems().forEach(err()::println);
+        loaded.problems().forEach(common.err()::println);
         for (StoreEvent event : loaded.events()) {
-            if (listening.wantsJson()) out().println(StoreLog.line(event).end());
-            else out().println(clock(event.at()) + "  " + words.of(event));
+            if (listening.wantsJson()) common.out().println(StoreLog.line(event).end());
+            else common.out().println(clock(event.at()) + "  " + words.of(event));
         }
-        if (listening.wantsJson()) out().println(StoreLog.line(loaded.watch().record()).end());
-        else words.of(loaded.watch().record()).forEach(out()::println);
+        if (listening.wantsJson())
+            common.out().println(StoreLog.line(loaded.watch().record()).end());
+        else words.of(loaded.watch().record()).forEach(common.out()::println);
         if (!listening.wantsJson())
-            loaded.bestBefore().ifPresent(b -> out().println(BarsText.BEST_BEFORE.say(b, KeepNotices.bestBefore())));
+            loaded.bestBefore()
+                    .ifPresent(b -> common.out().println(BarsText.BEST_BEFORE.say(b, KeepNotices.bestBefore())));
         boolean empty = loaded.watch().record().isEmpty() && loaded.bestBefore().isEmpty();
-        if (empty && !listening.wantsJson()) out().println(BarsText.WATCH_IT_MONITOR_RUN_STORE.say(name));
+        if (empty && !listening.wantsJson()) common.out().println(BarsText.WATCH_IT_MONITOR_RUN_STORE.say(name));
         return loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
     private Exit watch(StoreWords words, Settings choices) throws Refusal, InterruptedException {
-        PrintWriter to = listening.wantsJson() ? err() : out();
+        PrintWriter to = listening.wantsJson() ? common.err() : common.out();
         Units units = common.units(choices);
         CheckSubject subject = subject(to);
         KeepNotices.storing().forEach(to::println);
@@ -135,7 +132,8 @@ final class StoreCommand implements Callable<Integer> {
             watch = told(watch.end(), words, log, to, sound);
             newLine(to);
             words.of(watch.record()).forEach(to::println);
-            if (listening.wantsJson()) out().println(StoreLog.line(watch.record()).end());
+            if (listening.wantsJson())
+                common.out().println(StoreLog.line(watch.record()).end());
             if (!real) to.println(BarsText.NOTHING_IS_KEPT_THIS_WAS_NO.say());
             exit = Exit.DONE;
         } catch (IOException e) {
@@ -162,12 +160,13 @@ final class StoreCommand implements Callable<Integer> {
             throws IOException {
         if (step.minute().isPresent()) {
             if (log.isPresent()) log.get().minute(step.minute().get());
-            if (listening.wantsJson()) out().println(StoreLog.line(step.minute().get()).end());
+            if (listening.wantsJson())
+                common.out().println(StoreLog.line(step.minute().get()).end());
         }
         for (StoreEvent event : step.events()) {
             newLine(to);
             to.println(clock(event.at()) + "  " + words.of(event));
-            if (listening.wantsJson()) out().println(StoreLog.line(event).end());
+            if (listening.wantsJson()) common.out().println(StoreLog.line(event).end());
             if (log.isPresent()) log.get().told(event);
             if (event.kind().isWarning()) sound.warn();
         }
@@ -182,7 +181,7 @@ final class StoreCommand implements Callable<Integer> {
     }
 
     private CheckSubject subject(PrintWriter to) throws Refusal, InterruptedException {
-        if (!listening.isPractice()) return listening.real(common.folders(), CheckDesk.Manner.IN_LINES, err());
+        if (!listening.isPractice()) return listening.real(common.folders(), CheckDesk.Manner.IN_LINES, common.err());
         boolean waits = Screens.hasTerminal() && speed == null;
         return listening.practice(PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty(), to::println);
     }
@@ -193,13 +192,5 @@ final class StoreCommand implements Callable<Integer> {
 
     private static String clock(Instant at) {
         return CLOCK.format(at.atZone(ZoneId.systemDefault()));
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -30,10 +30,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Why bars came out as they did. */
 @Command(name = "why", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -62,37 +60,34 @@ final class WhyCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     private final FaultFinder finder = new FaultFinder(FaultBook.PACKED);
 
     @Override
     public Integer call() throws Refusal {
         Path file = SessionNames.find(name, common.folders());
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
-        session.problems().forEach(err()::println);
-        Settings settings = common.settings(err());
+        session.problems().forEach(common.err()::println);
+        Settings settings = common.settings();
         MarkFile marks = MarkFile.beside(file, session.header().session());
         for (String word : yes) keep(marks, clue("--yes", word), true);
         for (String word : no) keep(marks, clue("--no", word), false);
         BatchClues known = BatchClues.of(session);
-        known.problems().forEach(err()::println);
+        known.problems().forEach(common.err()::println);
         Diagnosis diagnosis = asked(known.clues(), marks);
         if (json) {
-            out().println(FaultLine.of(session.header().session(), diagnosis, FaultBook.PACKED)
+            common.out().println(FaultLine.of(session.header().session(), diagnosis, FaultBook.PACKED)
                     .end());
             return Exit.DONE.code();
         }
         CauseWords causes = new CauseWords(
                 common.units(settings),
                 session.header().zone());
-        new WhyWords(FaultBook.PACKED, causes).lines(diagnosis, known.faults()).forEach(out()::println);
+        new WhyWords(FaultBook.PACKED, causes).lines(diagnosis, known.faults()).forEach(common.out()::println);
         if (diagnosis.word() == Diagnosis.Word.NOT_LOOKED)
-            out().println("monitor/run look " + session.header().session());
+            common.out().println("monitor/run look " + session.header().session());
         diagnosis
                 .question()
-                .ifPresent(clue -> out().println(BarsText.IT_WOULD_HELP_TO_KNOW_SAY.say(
+                .ifPresent(clue -> common.out().println(BarsText.IT_WOULD_HELP_TO_KNOW_SAY.say(
                         FaultBook.PACKED.of(clue).question(), option(clue), option(clue))));
         return Exit.DONE.code();
     }
@@ -102,7 +97,7 @@ final class WhyCommand implements Callable<Integer> {
         Diagnosis diagnosis = finder.find(clues);
         boolean asks = !dontAsk && (ask || Screens.hasTerminal() && !json);
         if (!asks) return diagnosis;
-        PrintWriter to = json ? err() : out();
+        PrintWriter to = json ? common.err() : common.out();
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         List<Clue> passed = new ArrayList<>();
         Clues known = clues;
@@ -163,13 +158,5 @@ final class WhyCommand implements Callable<Integer> {
 
     private static String option(Clue clue) {
         return clue.word().substring(PREFIX.length());
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }
