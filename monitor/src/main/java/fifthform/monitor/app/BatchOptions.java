@@ -59,7 +59,7 @@ final class BatchOptions {
                 then.isPresent() && chocolate == null && choice.chocolate().isEmpty();
         Recipe recipe = sameChocolate ? then.get().recipe() : recipe(id, folders, err);
         OptionalDouble amount = or(
-                Within.optional(amountGrams, 10, 20_000, "--amount", "grams"),
+                Within.optional(amountGrams, Bowl.LEAST_GRAMS, Bowl.MOST_GRAMS, "--amount", "grams"),
                 then.map(s -> s.bowl().amountGrams()));
         OptionalDouble bath = or(Within.optional(bathCelsius, 20, 99, "--bath", "°C"), then.map(Setup::bathCelsius));
         String sameBowl = then.map(s -> s.bowl().id())

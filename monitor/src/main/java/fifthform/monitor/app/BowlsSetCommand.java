@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlAnswers;
 import fifthform.curves.setup.LearnedCoast;
 import fifthform.monitor.bowls.KeptBowl;
@@ -42,7 +43,7 @@ final class BowlsSetCommand implements Callable<Integer> {
         KeptBowl bowl = BowlWords.known(id, bowls.load());
         Within.number(kelvin, 0.1, 5, "--coast", "°C");
         Within.optional(doubt, 0.01, 2 * kelvin, "--give-or-take", "°C");
-        OptionalDouble amount = Within.optional(grams, 10, 20_000, "--amount", "grams");
+        OptionalDouble amount = Within.optional(grams, Bowl.LEAST_GRAMS, Bowl.MOST_GRAMS, "--amount", "grams");
         double share = doubt == null ? USUAL_SHARE : Math.min(1, doubt / kelvin);
         LearnedCoast coast = new LearnedCoast(Decimal.rounded(60 * kelvin), Decimal.rounded(share), 1);
         BowlAnswers answers = bowl.taughtWith(amount).map(Taught::answers).orElse(BowlAnswers.NONE);

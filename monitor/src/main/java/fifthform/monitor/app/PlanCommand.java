@@ -114,7 +114,9 @@ final class PlanCommand implements Callable<Integer> {
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
         bowls.problems().forEach(common.err()::println);
         Recipe recipe = Chocolates.find(
-                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, common.err());
+                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE),
+                folders,
+                common.err());
         BatchPlan plan = BatchPlan.of(request(recipe, bowls));
         if (json) {
             PlanLines.of(plan).forEach(common.out()::println);
@@ -130,39 +132,50 @@ final class PlanCommand implements Callable<Integer> {
     }
 
     private PlanRequest request(Recipe recipe, Bowls.Loaded bowls) throws Refusal {
-        OptionalDouble amount = Within.optional(amountGrams, 50, 20_000, "--amount", "grams");
+        OptionalDouble amount = within(amountGrams, PlanField.AMOUNT, "--amount", "grams");
         Bowl named = bowl == null ? Bowl.ANY : BowlWords.named(bowl, amount, bowls);
         return new PlanRequest(
                 recipe,
                 amount.orElseThrow(),
                 named,
-                Within.optional(bowlGrams, 20, 10_000, "--bowl-weight", "grams"),
-                Within.optional(panGrams, 50, 15_000, "--pan-weight", "grams"),
+                within(bowlGrams, PlanField.BOWL_WEIGHT, "--bowl-weight", "grams"),
+                within(panGrams, PlanField.PAN_WEIGHT, "--pan-weight", "grams"),
                 panMaterial(),
-                Within.optional(bathGrams, 200, 30_000, "--bath-water", "grams"),
-                Within.optional(tapCelsius, 0, 35, "--tap", "°C"),
-                Within.optional(quickCelsius, 30, 80, "--quick-bath", "°C"),
+                within(bathGrams, PlanField.BATH_WATER, "--bath-water", "grams"),
+                within(tapCelsius, PlanField.TAP, "--tap", "°C"),
+                within(quickCelsius, PlanField.QUICK_BATH, "--quick-bath", "°C"),
                 checked(),
                 new PlanRequest.Room(
-                        Within.optional(roomCelsius, 5, 40, "--room", "°C"), Within.optional(humidityPercent, 5, 100, "--humidity", "%")),
-                Within.optional(barGrams, 1, 5000, "--bar", "grams"));
+                        within(roomCelsius, PlanField.ROOM, "--room", "°C"),
+                        within(humidityPercent, PlanField.HUMIDITY, "--humidity", "%")),
+                within(barGrams, PlanField.BAR, "--bar", "grams"));
     }
 
     private void ask() throws Refusal {
         if (json || !Screens.isTerminal(System.console())) {
             throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.HOW_MUCH_CHOCOLATE_WAS_NOT.say());
         }
-        ask(new PlanQuestions(new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), common.out()));
+        ask(new PlanQuestions(
+                new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), common.out()));
     }
 
     void ask(PlanQuestions ask) throws Refusal {
-        while (amountGrams == null) amountGrams = ask.number(PlanText.HOW_MANY_GRAMS_OF_CHOCOLATE.say(), 50, 20_000);
+        while (amountGrams == null) amountGrams = asked(ask, PlanText.HOW_MANY_GRAMS_OF_CHOCOLATE, PlanField.AMOUNT);
         if (bowl == null) bowl = ask.words(PlanText.YOUR_BOWLS_NAME_OR_STEEL_GLASS.say(), "steel");
-        if (bowlGrams == null) bowlGrams = ask.number(PlanText.ITS_EMPTY_WEIGHT_IN_GRAMS.say(), 20, 10_000);
-        if (tapCelsius == null) tapCelsius = ask.number(PlanText.HOW_COLD_IS_THE_TAP_WATER.say(), 0, 35);
+        if (bowlGrams == null) bowlGrams = asked(ask, PlanText.ITS_EMPTY_WEIGHT_IN_GRAMS, PlanField.BOWL_WEIGHT);
+        if (tapCelsius == null) tapCelsius = asked(ask, PlanText.HOW_COLD_IS_THE_TAP_WATER, PlanField.TAP);
         if (thermometer == null) {
             thermometer = ask.words(PlanText.IS_THE_THERMOMETER_FOR_THE.say(), "unchecked");
         }
+    }
+
+    /** The form and the command take the same numbers. */
+    private static OptionalDouble within(Double value, PlanField field, String option, String unit) throws Refusal {
+        return Within.optional(value, field.low(), field.high(), option, unit);
+    }
+
+    private static Double asked(PlanQuestions ask, PlanText question, PlanField field) throws Refusal {
+        return ask.number(question.say(), field.low(), field.high());
     }
 
     private boolean checked() throws Refusal {
@@ -209,7 +222,9 @@ final class PlanCommand implements Callable<Integer> {
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
         bowls.problems().forEach(common.err()::println);
         Recipe first = Chocolates.find(
-                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, common.err());
+                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE),
+                folders,
+                common.err());
         Optional<Bowl> said =
                 bowl == null ? Optional.empty() : Optional.of(BowlWords.named(bowl, OptionalDouble.empty(), bowls));
         PlanDesk desk = PlanDesks.of(first, said, folders, units, bowls);

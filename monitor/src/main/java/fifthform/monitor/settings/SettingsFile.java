@@ -1,6 +1,7 @@
 package fifthform.monitor.settings;
 
 import fifthform.curves.check.Problem;
+import fifthform.curves.setup.Bowl;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
@@ -34,11 +35,6 @@ public final class SettingsFile {
     private static final String KEY = "key-";
 
     private static final String SCREEN = "screen-px-per-mm-";
-
-    /** What {@code --amount} takes. */
-    private static final double LEAST_GRAMS = 10;
-
-    private static final double MOST_GRAMS = 20_000;
 
     /** A lock on a file holds other programs off, not other threads of this one. */
     private static final Object IN_THIS_PROGRAM = new Object();
@@ -138,7 +134,7 @@ public final class SettingsFile {
                         text(json, "last-probe", problems),
                         text(json, "last-chocolate", problems),
                         text(json, "last-bowl", problems),
-                        number(json, "last-grams", LEAST_GRAMS, MOST_GRAMS, problems)));
+                        number(json, "last-grams", Bowl.LEAST_GRAMS, Bowl.MOST_GRAMS, problems)));
     }
 
     private Optional<Hearing> hearing(JsonObject json, List<Problem> problems) {
