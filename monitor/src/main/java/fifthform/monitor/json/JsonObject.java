@@ -86,10 +86,6 @@ public final class JsonObject {
         throw new UnreadableJson("\"" + key + "\" is \"" + said + "\", which is not known");
     }
 
-    public Optional<JsonObject> optionalObject(String key) throws UnreadableJson {
-        return has(key) ? Optional.of(object(key)) : Optional.empty();
-    }
-
     public List<JsonObject> objects(String key) throws UnreadableJson {
         List<?> list = of(key, List.class, "a list");
         if (!list.stream().allMatch(JsonObject.class::isInstance)) {
