@@ -104,11 +104,6 @@ final class KeyDesk implements Consumer<Key> {
             Objects.requireNonNull(stop, "stop");
             Objects.requireNonNull(hands, "hands");
         }
-
-        /** Where the bowl is in other hands. */
-        Levers(Speed speed, Optional<Grip> grip, Runnable stop) {
-            this(speed, grip, stop, Optional.empty());
-        }
     }
 
     KeyDesk(
@@ -280,8 +275,7 @@ final class KeyDesk implements Consumer<Key> {
             case OFF_THE_WATER -> moved(Place.TABLE, at);
             case ON_THE_BATH -> moved(Place.BATH, at);
             case INTO_COLD_WATER -> moved(Place.COLD_WATER, at);
-            case SEED_IS_IN ->
-                seeded(cues.open().get(CueId.SEED_NOW).figure().orElseThrow());
+            case SEED_IS_IN -> seeded(cues.open().get(CueId.SEED_NOW).figure().orElseThrow());
             case WARM_AIR_WAS_GIVEN ->
                 levers.hands()
                         .ifPresentOrElse(hands -> blow(cues, hands), () -> say(LiveText.WARM_AIR_NEEDS_NO_KEY.say()));
