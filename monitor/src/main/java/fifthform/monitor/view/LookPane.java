@@ -27,15 +27,14 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** What is seen on the bars of one batch, asked in the words of {@code look}. */
 final class LookPane extends VBox {
     private final NotebookDesk desk;
     private final Runnable kept;
-    private final Label title = wrapped();
-    private final Label age = wrapped();
+    private final Label title = DeskParts.words("");
+    private final Label age = DeskParts.words("");
     private final Map<Bloom, CheckBox> bloom = new LinkedHashMap<>();
     private final Map<BarPlace, CheckBox> places = new LinkedHashMap<>();
     private final ChoiceBox<FilterRow.Choice<Optional<Snap>>> snap = box("look-snap", Snap.values(), LookWords::of);
@@ -81,13 +80,6 @@ final class LookPane extends VBox {
         getChildren().add(flow(List.of(keep, leave)));
     }
 
-    private static Label wrapped() {
-        Label label = new Label();
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
-    }
-
     private static CheckBox check(String id, String words) {
         CheckBox check = new CheckBox(words);
         check.setId(id);
@@ -111,8 +103,7 @@ final class LookPane extends VBox {
     }
 
     private void ask(Text question, Node answer) {
-        Label label = wrapped();
-        label.setText(question.say());
+        Label label = DeskParts.words(question.say());
         label.getStyleClass().add("strong");
         answer.setAccessibleText(
                 answer instanceof CheckBox check ? question.say() + " " + check.getText() : question.say());

@@ -198,10 +198,8 @@ final class PlanScreen extends ScrollPane implements DeskWindow.Sized {
     }
 
     private static Label line(String words, String style) {
-        Label label = new Label(words);
+        Label label = DeskParts.words(words);
         label.getStyleClass().add(style);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
     }
 

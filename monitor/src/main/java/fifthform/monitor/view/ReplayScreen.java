@@ -108,9 +108,7 @@ final class ReplayScreen extends ScrollPane implements DeskWindow.Sized {
     }
 
     private static FlowPane bar(Node... nodes) {
-        FlowPane bar = new FlowPane(nodes);
-        bar.getStyleClass().add("bar");
-        bar.setMinHeight(Region.USE_PREF_SIZE);
+        FlowPane bar = DeskParts.bar(nodes);
         // Else its longest words would make the page wider than the window.
         bar.setMinWidth(0);
         return bar;

@@ -65,9 +65,9 @@ final class SetupScreen extends BorderPane implements DeskWindow.Sized {
     private final ListView<Section> sections = new ListView<>();
     private final ScrollPane scroll = new ScrollPane();
     private final BorderPane middle = new BorderPane(scroll);
-    private final Label said = SetupPane.words(" ");
-    private final Label problems = SetupPane.words("");
-    private final Label hints = SetupPane.words("");
+    private final Label said = DeskParts.words(" ");
+    private final Label problems = DeskParts.words("");
+    private final Label hints = DeskParts.words("");
     private Theme theme = Theme.BRIGHT;
     private int percent = 100;
 
