@@ -8,11 +8,9 @@ import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.BowlsText;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What is said of bowls. */
 final class BowlWords {
@@ -40,11 +38,7 @@ final class BowlWords {
     }
 
     static BowlMaterial material(String word) throws Refusal {
-        for (BowlMaterial material : BowlMaterial.values()) {
-            if (material.word().equals(word.toLowerCase(Locale.ROOT))) return material;
-        }
-        String all = Stream.of(BowlMaterial.values()).map(BowlMaterial::word).collect(Collectors.joining(", "));
-        throw new Refusal(Exit.NOT_UNDERSTOOD, BowlsText.MATERIAL_WAS_NOTHING_WAS_DONE.say(word, all));
+        return OneOf.named("--material", word, List.of(BowlMaterial.values()), BowlMaterial::word);
     }
 
     /** One that must be known. */

@@ -31,8 +31,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -123,7 +121,8 @@ final class NotebookCommand implements Callable<Integer> {
             notebook.open();
             int unread = notebook.unread();
             if (unread >= WORTH_SAYING) common.err().println(NotebookText.READING_BATCHES_THE_NEXT_TIME.say(unread));
-            notebook.readOn(row -> {}, () -> false).ifPresent(why -> common.err().println(NotebookText.SAID_INDEX.say(why)));
+            notebook.readOn(row -> {}, () -> false)
+                    .ifPresent(why -> common.err().println(NotebookText.SAID_INDEX.say(why)));
             return notebook.open();
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, NotebookText.THE_BATCHES_CANNOT_BE_LISTED.say(e.getMessage()));
@@ -136,7 +135,8 @@ final class NotebookCommand implements Callable<Integer> {
             return;
         }
         if (!rows.isEmpty()) NotebookLines.table(rows, units).forEach(common.out()::println);
-        common.out().println(
+        common.out()
+                .println(
                         rows.size() == all.size()
                                 ? NotebookText.COUNT_ALL.say(Integer.toString(all.size()))
                                 : NotebookText.COUNT.say(Integer.toString(rows.size()), Integer.toString(all.size())));
@@ -146,8 +146,9 @@ final class NotebookCommand implements Callable<Integer> {
                         .count()
                 : 0;
         if (practised > 0)
-            common.out().println(NotebookText.SHOW_THEM_WITH_PRACTICE.say(
-                    NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised))));
+            common.out()
+                    .println(NotebookText.SHOW_THEM_WITH_PRACTICE.say(
+                            NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised))));
         if (rows.isEmpty()) return;
         Links.sentences(rows, all).forEach(common.out()::println);
         Reminders.lines(rows, now).forEach(common.out()::println);
@@ -164,35 +165,31 @@ final class NotebookCommand implements Callable<Integer> {
                 Optional.ofNullable(chocolate),
                 Optional.ofNullable(bowl),
                 practice ? Kinds.PRACTICE : Kinds.REAL,
-                end == null ? Optional.empty() : Optional.of(choice("--end", end, Ended.values(), Ended::word)),
+                end == null
+                        ? Optional.empty()
+                        : Optional.of(OneOf.named("--end", end, List.of(Ended.values()), Ended::word)),
                 looks == null ? Looks.ANY : looks(),
                 Optional.ofNullable(search).orElse(""));
     }
 
     private Looks looks() throws Refusal {
-        return switch (looks) {
-            case "yes" -> Looks.LOOKED;
-            case "no" -> Looks.NOT_LOOKED;
-            case "due" -> Looks.DUE;
-            default -> throw notKnown("--looks", looks, List.of("yes", "no", "due"));
+        return OneOf.named("--looks", looks, List.of(Looks.LOOKED, Looks.NOT_LOOKED, Looks.DUE), NotebookCommand::word);
+    }
+
+    private static String word(Looks which) {
+        return switch (which) {
+            case ANY -> "any";
+            case LOOKED -> "yes";
+            case NOT_LOOKED -> "no";
+            case DUE -> "due";
         };
     }
 
     private Comparator<BatchRow> order() throws Refusal {
-        RowOrder by = sort == null ? RowOrder.WHEN : choice("--sort", sort, RowOrder.values(), RowOrder::word);
+        RowOrder by =
+                sort == null ? RowOrder.WHEN : OneOf.named("--sort", sort, List.of(RowOrder.values()), RowOrder::word);
         Comparator<BatchRow> order = by == RowOrder.WHEN ? by.comparator().reversed() : by.comparator();
         return reverse ? order.reversed() : order;
-    }
-
-    private static <T> T choice(String option, String said, T[] choices, Function<T, String> word) throws Refusal {
-        for (T choice : choices) if (word.apply(choice).equals(said)) return choice;
-        throw notKnown(option, said, Stream.of(choices).map(word).toList());
-    }
-
-    private static Refusal notKnown(String option, String said, List<String> words) {
-        return new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                NotebookText.WAS_NOTHING_WAS_DONE_SAY_ONE.say(option, said, String.join(", ", words)));
     }
 
     Bin bin() {

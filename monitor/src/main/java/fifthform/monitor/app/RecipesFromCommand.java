@@ -12,7 +12,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -100,11 +100,7 @@ final class RecipesFromCommand implements Callable<Integer> {
 
     private Optional<OtherFat> kind() throws Refusal {
         if (otherFatKind == null) return Optional.empty();
-        Optional<OtherFat> kind = OtherFat.fromWord(otherFatKind.toLowerCase(Locale.ROOT));
-        if (kind.isPresent()) return kind;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                CommandText.OTHER_FAT_KIND_WAS_NOTHING_WAS.say(otherFatKind, String.join(", ", OtherFat.words())));
+        return Optional.of(OneOf.named("--other-fat-kind", otherFatKind, List.of(OtherFat.values()), OtherFat::word));
     }
 
     private void write(String text, PrintWriter err) throws Refusal {

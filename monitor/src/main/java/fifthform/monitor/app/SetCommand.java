@@ -19,7 +19,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -188,7 +187,7 @@ final class SetCommand implements Callable<Integer> {
     }
 
     private SetPlan plan() throws Refusal {
-        CoolingPlace where = where();
+        CoolingPlace where = OneOf.named("--place", place, List.of(CoolingPlace.values()), CoolingPlace::word);
         Within.number(millimetres, 1, 100, "--thickness", "mm");
         OptionalDouble placeCelsius = Within.optional(there, -30, 40, "--there", "°C");
         Within.optional(room, 0, 45, "--room", "°C");
@@ -197,11 +196,5 @@ final class SetCommand implements Callable<Integer> {
             throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.ROOM_AND_HUMIDITY_MAKE_THE_DEW.say());
         Optional<Condensation> air = room == null ? Optional.empty() : Optional.of(Condensation.in(room, humidity));
         return SetPlan.of(where, placeCelsius, air(), millimetres, air);
-    }
-
-    private CoolingPlace where() throws Refusal {
-        for (CoolingPlace each : CoolingPlace.values())
-            if (each.word().equals(place.strip().toLowerCase(Locale.ROOT))) return each;
-        throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.PLACE_WAS_NOTHING_WAS_DONE_SAY.say(place));
     }
 }

@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -75,20 +74,21 @@ final class WhyCommand implements Callable<Integer> {
         known.problems().forEach(common.err()::println);
         Diagnosis diagnosis = asked(known.clues(), marks);
         if (json) {
-            common.out().println(FaultLine.of(session.header().session(), diagnosis, FaultBook.PACKED)
-                    .end());
+            common.out()
+                    .println(FaultLine.of(session.header().session(), diagnosis, FaultBook.PACKED)
+                            .end());
             return Exit.DONE.code();
         }
-        CauseWords causes = new CauseWords(
-                common.units(settings),
-                session.header().zone());
+        CauseWords causes =
+                new CauseWords(common.units(settings), session.header().zone());
         new WhyWords(FaultBook.PACKED, causes).lines(diagnosis, known.faults()).forEach(common.out()::println);
         if (diagnosis.word() == Diagnosis.Word.NOT_LOOKED)
             common.out().println("monitor/run look " + session.header().session());
         diagnosis
                 .question()
-                .ifPresent(clue -> common.out().println(BarsText.IT_WOULD_HELP_TO_KNOW_SAY.say(
-                        FaultBook.PACKED.of(clue).question(), option(clue), option(clue))));
+                .ifPresent(clue -> common.out()
+                        .println(BarsText.IT_WOULD_HELP_TO_KNOW_SAY.say(
+                                FaultBook.PACKED.of(clue).question(), option(clue), option(clue))));
         return Exit.DONE.code();
     }
 
@@ -146,14 +146,10 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     private static Clue clue(String option, String said) throws Refusal {
-        String plain = said.strip().toLowerCase(Locale.ROOT);
-        for (Clue clue : Clue.values())
-            if (clue.from() == Clue.From.MAKER && option(clue).equals(plain)) return clue;
-        String words = Stream.of(Clue.values())
+        List<Clue> asked = Stream.of(Clue.values())
                 .filter(clue -> clue.from() == Clue.From.MAKER)
-                .map(WhyCommand::option)
-                .collect(Collectors.joining(", "));
-        throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.WAS_NOTHING_WAS_DONE_SAY_ONE.say(option, said, words));
+                .toList();
+        return OneOf.named(option, said, asked, WhyCommand::option);
     }
 
     private static String option(Clue clue) {

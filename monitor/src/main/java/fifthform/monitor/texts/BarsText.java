@@ -135,8 +135,6 @@ public enum BarsText implements Text {
     IT_IS_KEPT_BESIDE_THE_SESSION,
     PRACTICE_AN_INVENTED_PLACE_AND,
     ROOM_AND_HUMIDITY_MAKE_THE_DEW,
-    /** {0} place. */
-    PLACE_WAS_NOTHING_WAS_DONE_SAY,
 
     // StoreCommand.
     /** {0} longest note. */
@@ -163,7 +161,5 @@ public enum BarsText implements Text {
     /** {0} e message. */
     YOUR_ANSWERS_CANNOT_BE_READ,
     /** {0} marks path, {1} e message. */
-    CANNOT_BE_WRITTEN_THIS_ANSWER,
-    /** {0} option, {1} said, {2} words. */
-    WAS_NOTHING_WAS_DONE_SAY_ONE
+    CANNOT_BE_WRITTEN_THIS_ANSWER
 }

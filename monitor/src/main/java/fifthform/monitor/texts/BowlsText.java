@@ -18,8 +18,6 @@ public enum BowlsText implements Text {
     // BowlWords.
     /** {0} shown. */
     CANNOT_BE_THE_NAME_OF_A,
-    /** {0} word, {1} all. */
-    MATERIAL_WAS_NOTHING_WAS_DONE,
     /** {0} name. */
     NONE_IS_KNOWN_YET_BEGIN_ONE,
     /** {0} all. */

@@ -32,6 +32,8 @@ public enum CommandText implements Text {
     JOIN_WAS_NOTHING_WAS_DONE_SAY,
     /** {0} option, {1} value, {2} lowest, {3} highest, {4} unit. */
     WAS_NOTHING_WAS_DONE_GIVE_TO,
+    /** {0} option, {1} what was said, {2} what was most likely meant, {3} all words. */
+    WAS_NOTHING_WAS_DONE_SAY_ONE_OF,
 
     // BeginningOptions.
     AGAIN_MELTS_EVERYTHING,
@@ -167,8 +169,6 @@ public enum CommandText implements Text {
     MIND,
 
     // RecipesFromCommand.
-    /** {0} other fat kind, {1} join other fat. */
-    OTHER_FAT_KIND_WAS_NOTHING_WAS,
     /** {0} file, {1} write. */
     WRITTEN_TO_TO_USE_IT_MONITOR,
     /** {0} file. */

@@ -251,8 +251,6 @@ public enum NotebookText implements Text {
     THE_BATCHES_CANNOT_BE_LISTED,
     /** {0} notebook practice left. */
     SHOW_THEM_WITH_PRACTICE,
-    /** {0} option, {1} said, {2} join. */
-    WAS_NOTHING_WAS_DONE_SAY_ONE,
 
     // NotebookEmptyBinCommand.
     THE_BIN_IS_EMPTY_NOTHING_WAS,
