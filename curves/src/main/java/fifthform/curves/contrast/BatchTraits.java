@@ -21,6 +21,7 @@ public record BatchTraits(Map<Trait, Double> known) {
         known = Collections.unmodifiableMap(own);
     }
 
+    /** One trait, in its unit or as 0 and 1; empty where nobody knows. */
     public OptionalDouble of(Trait trait) {
         Double value = known.get(trait);
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);

@@ -1,6 +1,7 @@
 package fifthform.curves.network;
 
 import fifthform.curves.check.Require;
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.LearnedCoast;
 import java.util.Objects;
@@ -29,7 +30,7 @@ public record Given(
     public Given {
         Require.finite(lowCelsius, "lowCelsius");
         Require.within(bathCelsius, -20, 150, "bathCelsius");
-        Require.within(amountGrams, 10, 20_000, "amountGrams");
+        Require.within(amountGrams, Bowl.LEAST_GRAMS, Bowl.MOST_GRAMS, "amountGrams");
         Objects.requireNonNull(material, "material");
         Objects.requireNonNull(learned, "learned");
         Require.within(roomCelsius, -20, 60, "roomCelsius");

@@ -20,13 +20,19 @@ public record Bowl(
         OptionalDouble amountGrams,
         Optional<LearnedCoast> learned,
         BowlAnswers answers) {
+    /** The least chocolate in a bowl, g. Own choice. */
+    public static final double LEAST_GRAMS = 10;
+
+    /** The most chocolate in a bowl, g. Own choice. */
+    public static final double MOST_GRAMS = 20_000;
+
     /** A bowl of which nothing is known. */
     public static final Bowl ANY = new Bowl("bowl", BowlMaterial.UNKNOWN, OptionalDouble.empty(), Optional.empty());
 
     public Bowl {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(material, "material");
-        Require.within(amountGrams, 10, 20_000, "amountGrams");
+        Require.within(amountGrams, LEAST_GRAMS, MOST_GRAMS, "amountGrams");
         Objects.requireNonNull(learned, "learned");
         Objects.requireNonNull(answers, "answers");
     }

@@ -37,6 +37,7 @@ public record Correction(double gain, double offsetKelvin, double sigmaKelvin, O
         return checkedAt.isPresent() || !equals(UNCHECKED);
     }
 
+    /** The temperature at which the probe reads this, °C. */
     public double apply(double readCelsius) {
         return gain * readCelsius + offsetKelvin;
     }

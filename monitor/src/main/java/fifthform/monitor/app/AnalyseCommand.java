@@ -17,7 +17,6 @@ import fifthform.monitor.texts.CommandText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
@@ -32,10 +31,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Batches without a screen: JSON lines for scripts. */
 @Command(name = "analyse", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -60,9 +57,6 @@ final class AnalyseCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     private long readings;
 
     @Override
@@ -83,7 +77,7 @@ final class AnalyseCommand implements Callable<Integer> {
         try {
             return isSession(file, folders) ? session(SessionNames.find(file, folders)) : table(file, folders);
         } catch (Refusal refusal) {
-            err().println(refusal.getMessage());
+            common.err().println(refusal.getMessage());
             return refusal.exit();
         }
     }
@@ -97,7 +91,7 @@ final class AnalyseCommand implements Callable<Integer> {
 
     private Exit session(Path file) throws Refusal {
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
-        session.problems().forEach(err()::println);
+        session.problems().forEach(common.err()::println);
         Setup setup = session.header().setup();
         Instant start = session.header().start();
         Analysis analysis = new Analysis(SessionFiles.name(file), setup, start);
@@ -106,12 +100,13 @@ final class AnalyseCommand implements Callable<Integer> {
             analysis.take(input);
             if (isReading(setup, input)) line(analysis, seconds(Duration.between(start, input.at())));
         });
-        out().println(analysis.summary(MadeAgain.from(file, session.header().session())));
+        common.out()
+                .println(analysis.summary(MadeAgain.from(file, session.header().session())));
         return session.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
     private Exit table(String file, Folders folders) throws Refusal {
-        Recipe recipe = Chocolates.find(chocolate, folders, err());
+        Recipe recipe = Chocolates.find(chocolate, folders, common.err());
         try (Reader text = open(file);
                 CsvTape tape = Answers.orRefuse(CsvTape.open(file, text, Instant.EPOCH), Exit.FILE)) {
             Setup setup = Setups.forFile(recipe, name(file), tape.roles());
@@ -125,7 +120,7 @@ final class AnalyseCommand implements Callable<Integer> {
         Exit exit = Exit.DONE;
         for (var next = tape.next(); next.isPresent(); next = tape.next()) {
             Optional<CsvRow> row = next.get().fold(Optional::of, problems -> {
-                problems.forEach(err()::println);
+                problems.forEach(common.err()::println);
                 return Optional.empty();
             });
             if (row.isEmpty()) {
@@ -133,20 +128,20 @@ final class AnalyseCommand implements Callable<Integer> {
                 continue;
             }
             CsvRow r = row.get();
-            r.problems().forEach(err()::println);
+            r.problems().forEach(common.err()::println);
             if (!r.problems().isEmpty()) exit = Exit.ANSWER_IS_NO;
             r.inputs().forEach(analysis::takeWithTicks);
             if (r.inputs().stream().anyMatch(input -> isReading(setup, input))) line(analysis, r.timeText());
         }
-        out().println(analysis.summary());
-        out().flush();
+        common.out().println(analysis.summary());
+        common.out().flush();
         return exit;
     }
 
     private void line(Analysis analysis, String timeText) {
         readings++;
         if (summaryOnly || (readings - 1) % every != 0) return;
-        out().println(analysis.line(timeText));
+        common.out().println(analysis.line(timeText));
     }
 
     private static boolean isReading(Setup setup, Input input) {
@@ -175,13 +170,5 @@ final class AnalyseCommand implements Callable<Integer> {
         String name = String.valueOf(Path.of(file).getFileName());
         int dot = name.lastIndexOf('.');
         return dot > 0 ? name.substring(0, dot) : name;
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -13,10 +13,8 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Everything into one file. */
 @Command(name = "backup", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -33,9 +31,6 @@ final class BackupCommand implements Callable<Integer> {
     @Option(names = "--with-bin")
     private boolean bin;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         if (Files.exists(archive)) throw new Refusal(Exit.FILE, CommandText.IS_THERE_ALREADY_IT_WAS_LEFT.say(archive));
@@ -44,7 +39,7 @@ final class BackupCommand implements Callable<Integer> {
         if (bin) also.add(Also.BIN);
         try {
             Backup.Made made = new Backup(common.folders()).write(archive, also, Instant.now());
-            PrintWriter out = spec.commandLine().getOut();
+            PrintWriter out = common.out();
             out.println(CommandText.KEPT_IN_FILES_OF_THEM_BATCHES.say(archive, made.files(), made.sessions()));
             if (made.practiceLeftOut() > 0)
                 out.println(CommandText.PRACTICE_BATCHES_LEFT_OUT_THEY.say(made.practiceLeftOut()));

@@ -60,15 +60,16 @@ final class BatchOptions {
                 then.isPresent() && chocolate == null && choice.chocolate().isEmpty();
         Recipe recipe = sameChocolate ? then.get().recipe() : recipe(id, folders, err);
         OptionalDouble amount = or(
-                within(amountGrams, 10, 20_000, "--amount", UnitText.GRAMS_IN_FULL.say()),
+                Within.optional(
+                        amountGrams, Bowl.LEAST_GRAMS, Bowl.MOST_GRAMS, "--amount", UnitText.GRAMS_IN_FULL.say()),
                 then.map(s -> s.bowl().amountGrams()));
-        OptionalDouble bath = or(within(bathCelsius, 20, 99, "--bath", "°C"), then.map(Setup::bathCelsius));
+        OptionalDouble bath = or(Within.optional(bathCelsius, 20, 99, "--bath", "°C"), then.map(Setup::bathCelsius));
         String sameBowl = then.map(s -> s.bowl().id())
                 .filter(b -> !b.equals(Bowl.ANY.id()))
                 .orElse(null);
         String inBowl = bowl == null ? sameBowl : bowl;
         Bowl named = inBowl == null ? Setups.bowl(Bowl.ANY.id(), amount) : BowlWords.named(inBowl, amount, bowls);
-        OptionalDouble seed = within(seedGrams, 1, 20_000, "--seed", UnitText.GRAMS_IN_FULL.say());
+        OptionalDouble seed = Within.optional(seedGrams, 1, 20_000, "--seed", UnitText.GRAMS_IN_FULL.say());
         new SetupRemarks(recipe).of(bath, amount, seed).forEach(err::println);
         Setup setup = new Setup(
                 recipe,
@@ -121,14 +122,5 @@ final class BatchOptions {
         Optional<Phase> phase = Phase.fromWord(join);
         if (phase.isPresent()) return phase;
         throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.JOIN_WAS_NOTHING_WAS_DONE_SAY.say(join));
-    }
-
-    private static OptionalDouble within(Double value, double low, double high, String option, String unit)
-            throws Refusal {
-        if (value == null) return OptionalDouble.empty();
-        if (value >= low && value <= high) return OptionalDouble.of(value);
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                CommandText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(option, value, Math.round(low), Math.round(high), unit));
     }
 }

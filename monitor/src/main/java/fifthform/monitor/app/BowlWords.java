@@ -6,15 +6,12 @@ import fifthform.monitor.bowls.Bowls;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
-import fifthform.monitor.json.Decimal;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.BowlsText;
 import fifthform.monitor.texts.InWords;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What is said of bowls. */
 final class BowlWords {
@@ -42,20 +39,7 @@ final class BowlWords {
     }
 
     static BowlMaterial material(String word) throws Refusal {
-        for (BowlMaterial material : BowlMaterial.values()) {
-            if (material.word().equals(word.toLowerCase(Locale.ROOT))) return material;
-        }
-        String all = Stream.of(BowlMaterial.values()).map(BowlMaterial::word).collect(Collectors.joining(", "));
-        throw new Refusal(Exit.NOT_UNDERSTOOD, BowlsText.MATERIAL_WAS_NOTHING_WAS_DONE.say(word, all));
-    }
-
-    /** Refuses a number that is out of bounds, or none. */
-    static void within(double value, double low, double high, String option, String unit) throws Refusal {
-        if (value >= low && value <= high) return;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                BowlsText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(
-                        option, value, Decimal.of(low, 2), Decimal.of(high, 2), unit));
+        return OneOf.named("--material", word, List.of(BowlMaterial.values()), BowlMaterial::word);
     }
 
     /** One that must be known. */

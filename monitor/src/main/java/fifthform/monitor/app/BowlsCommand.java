@@ -7,7 +7,6 @@ import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.JsonLine;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.BowlsText;
 import fifthform.monitor.texts.InWords;
@@ -18,10 +17,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /** The bowls and what was learned of them. */
 @Command(
@@ -43,18 +40,15 @@ final class BowlsCommand implements Callable<Integer> {
     @Option(names = "--json", scope = ScopeType.INHERIT)
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Bowls.Loaded loaded = load();
         for (KeptBowl bowl : loaded.bowls()) {
-            if (json) out().println(line(bowl));
-            else out().println(row(bowl));
+            if (json) common.out().println(line(bowl));
+            else common.out().println(row(bowl));
         }
         if (loaded.bowls().isEmpty() && loaded.problems().isEmpty() && !json) {
-            out().println(BowlsText.NO_BOWL_IS_KNOWN_YET_ONE.say());
+            common.out().println(BowlsText.NO_BOWL_IS_KNOWN_YET_ONE.say());
         }
         return (loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
@@ -62,7 +56,7 @@ final class BowlsCommand implements Callable<Integer> {
     /** All that is known; what is damaged is said. */
     Bowls.Loaded load() {
         Bowls.Loaded loaded = bowls().load();
-        loaded.problems().forEach(spec.commandLine().getErr()::println);
+        loaded.problems().forEach(common.err()::println);
         return loaded;
     }
 
@@ -87,17 +81,18 @@ final class BowlsCommand implements Callable<Integer> {
 
     void show(KeptBowl bowl) throws Refusal {
         if (json) {
-            out().println(line(bowl));
+            common.out().println(line(bowl));
             return;
         }
-        out().println(BowlsText.ID.say(bowl.name(), bowl.id(), InWords.of(bowl.material())));
-        if (bowl.taught().isEmpty()) out().println(BowlsText.NOTHING_WAS_LEARNED_OF_IT_YET.say());
-        for (Taught taught : bowl.taught()) out().println("  " + words(taught));
+        common.out().println(BowlsText.ID.say(bowl.name(), bowl.id(), InWords.of(bowl.material())));
+        if (bowl.taught().isEmpty()) common.out().println(BowlsText.NOTHING_WAS_LEARNED_OF_IT_YET.say());
+        for (Taught taught : bowl.taught()) common.out().println("  " + words(taught));
     }
 
     /** A remark about a bowl, for people or for scripts. */
     void said(KeptBowl bowl, String remark) {
-        out().println(
+        common.out()
+                .println(
                         json
                                 ? new JsonLine()
                                         .text("bowl", bowl.id())
@@ -109,7 +104,7 @@ final class BowlsCommand implements Callable<Integer> {
     /** One amount, for example {@code 800 g: coasts about 0.7 °C at 1.0 °C/min, …}. */
     String words(Taught taught) throws Refusal {
         Optional<LearnedCoast> coast = taught.coast();
-        Units units = units();
+        Units units = common.units();
         String what = coast.isPresent() ? TaughtWords.coast(coast.get(), units) : BowlsText.COAST_NOT_SEEN_YET.say();
         return BowlsText.LAST.say(
                 TaughtWords.amount(taught),
@@ -137,15 +132,7 @@ final class BowlsCommand implements Callable<Integer> {
                 .end();
     }
 
-    private Units units() throws Refusal {
-        Optional<Units> asked = common.units();
-        return asked.orElseGet(() -> new SettingsFile(common.folders().settingsFile())
-                .load()
-                .settings()
-                .units());
-    }
-
     PrintWriter out() {
-        return spec.commandLine().getOut();
+        return common.out();
     }
 }

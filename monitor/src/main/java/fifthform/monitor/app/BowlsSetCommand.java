@@ -1,5 +1,6 @@
 package fifthform.monitor.app;
 
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlAnswers;
 import fifthform.curves.setup.LearnedCoast;
 import fifthform.monitor.bowls.KeptBowl;
@@ -41,11 +42,11 @@ final class BowlsSetCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Refusal {
         KeptBowl bowl = BowlWords.known(id, bowls.load());
-        BowlWords.within(kelvin, 0.1, 5, "--coast", "°C");
-        if (doubt != null) BowlWords.within(doubt, 0.01, 2 * kelvin, "--give-or-take", "°C");
-        if (grams != null) BowlWords.within(grams, 10, 20_000, "--amount", UnitText.GRAMS_IN_FULL.say());
+        Within.number(kelvin, 0.1, 5, "--coast", "°C");
+        Within.optional(doubt, 0.01, 2 * kelvin, "--give-or-take", "°C");
+        OptionalDouble amount =
+                Within.optional(grams, Bowl.LEAST_GRAMS, Bowl.MOST_GRAMS, "--amount", UnitText.GRAMS_IN_FULL.say());
         double share = doubt == null ? USUAL_SHARE : Math.min(1, doubt / kelvin);
-        OptionalDouble amount = grams == null ? OptionalDouble.empty() : OptionalDouble.of(grams);
         LearnedCoast coast = new LearnedCoast(Decimal.rounded(60 * kelvin), Decimal.rounded(share), 1);
         BowlAnswers answers = bowl.taughtWith(amount).map(Taught::answers).orElse(BowlAnswers.NONE);
         int kept = bowls.keep(bowl.taught(new Taught(

@@ -38,6 +38,11 @@ final class CheckDesk {
         this.units = Objects.requireNonNull(units, "units");
     }
 
+    /** As fits who started the program. */
+    static CheckDesk here(PrintWriter out, Units units) {
+        return Screens.hasTerminal() ? terminal(out, System.in, units) : lines(out, units);
+    }
+
     /** A terminal with somebody at its keys. */
     static CheckDesk terminal(PrintWriter out, InputStream keys, Units units) {
         return new CheckDesk(out, keys, Manner.AT_A_TERMINAL, units);

@@ -7,11 +7,8 @@ import fifthform.curves.probecheck.Target;
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
-import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CheckText;
 import fifthform.probe.link.LinkException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -20,9 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Is this probe right? */
 @Command(name = "check-probe", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -51,20 +46,16 @@ final class CheckProbeCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal, InterruptedException {
         Optional<AirPressure> air = airs.air();
         Adapters adapters = new Adapters(common.folders().probes());
         Adapters.Loaded loaded = adapters.load();
-        loaded.problems().forEach(err()::println);
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
-        Settings choices = settings.settings();
-        CheckDesk desk = desk(common.units().orElse(choices.units()));
-        CheckSubjects subjects = line.subjects(loaded, sensors, desk.manner(), err());
+        loaded.problems().forEach(common.err()::println);
+        Settings choices = common.settings();
+        // With --json the result alone goes to standard output.
+        CheckDesk desk = CheckDesk.here(json ? common.err() : common.out(), common.units(choices));
+        CheckSubjects subjects = line.subjects(loaded, sensors, desk.manner(), common.err());
         CheckKeeper keeper = new CheckKeeper(adapters);
         String name = probe != null ? probe : ProbeChooser.bowl(loaded, choices.lastProbe());
         if (forget) return forget(name, new KnownProbes(loaded), keeper).code();
@@ -85,7 +76,7 @@ final class CheckProbeCommand implements Callable<Integer> {
         report.words(outcome).forEach(desk::say);
         Optional<Path> kept = keeper.keep(subject, outcome, Instant.now());
         desk.say(whereKept(subject, kept, outcome));
-        if (json) out().println(report.json(outcome, kept.map(Path::toString)));
+        if (json) common.out().println(report.json(outcome, kept.map(Path::toString)));
         return outcome.isPassed() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
@@ -126,7 +117,7 @@ final class CheckProbeCommand implements Callable<Integer> {
             throw new Refusal(Exit.ANSWER_IS_NO, CheckText.THE_TWO_PROBES_NEVER_STOOD.say());
         }
         CheckReport.words(agreement.get(), desk).forEach(desk::say);
-        if (json) out().println(new CheckReport(one, desk).json(agreement.get(), other.place()));
+        if (json) common.out().println(new CheckReport(one, desk).json(agreement.get(), other.place()));
         return agreement.get().holds() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
@@ -134,11 +125,11 @@ final class CheckProbeCommand implements Callable<Integer> {
         String place = KnownProbes.place(PortName.parse(name).port());
         Optional<KeptAdapter> kept = known.at(place);
         if (kept.isEmpty()) {
-            err().println(CheckText.NOTHING_IS_KNOWN_OF_SO_THERE.say(place));
+            common.err().println(CheckText.NOTHING_IS_KNOWN_OF_SO_THERE.say(place));
             return Exit.ANSWER_IS_NO;
         }
         Path aside = keeper.forget(kept.get());
-        out().println(CheckText.IS_FORGOTTEN_FROM_NOW_ON_IT.say(place, aside));
+        common.out().println(CheckText.IS_FORGOTTEN_FROM_NOW_ON_IT.say(place, aside));
         return Exit.DONE;
     }
 
@@ -175,19 +166,5 @@ final class CheckProbeCommand implements Callable<Integer> {
         } catch (LinkException e) {
             throw new Refusal(Exit.NO_PROBE, CheckText.NOTHING_WAS_CHECKED.say(e.getMessage(), e.whatToDo()));
         }
-    }
-
-    /** With {@code --json} the result alone goes to standard output. */
-    private CheckDesk desk(Units units) {
-        PrintWriter to = json ? err() : out();
-        return Screens.hasTerminal() ? CheckDesk.terminal(to, System.in, units) : CheckDesk.lines(to, units);
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

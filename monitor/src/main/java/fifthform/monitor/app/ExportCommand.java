@@ -9,7 +9,6 @@ import fifthform.monitor.replay.Recording;
 import fifthform.monitor.replay.ReplayDesk;
 import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.report.Report;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.SessionFiles;
@@ -34,10 +33,8 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** One batch as files for people and for other programs. */
 @Command(name = "export", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -86,9 +83,6 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--force")
     private boolean force;
 
-    @Spec
-    private CommandSpec spec;
-
     private String calendar = "";
 
     @Override
@@ -97,16 +91,12 @@ final class ExportCommand implements Callable<Integer> {
         check();
         Path file = SessionNames.find(name, common.folders());
         Recording recording = Answers.orRefuse(Recording.read(file), Exit.FILE);
-        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter err = common.err();
         recording.problems().forEach(err::println);
         if (recording.inputs() == 0)
             throw new Refusal(Exit.ANSWER_IS_NO, CommandText.HOLDS_NO_READING_NOTHING_WAS.say(file));
         if (kinds.contains(Kind.ICS)) calendar = calendar(file);
-        Units units = common.units()
-                .orElse(new SettingsFile(common.folders().settingsFile())
-                        .load()
-                        .settings()
-                        .units());
+        Units units = common.units();
         CauseFindings causes = new CauseFindings(recording, units);
         try (ReplayDesk desk = new ReplayDesk(recording, units, causes, causes, InstantSource.system())) {
             double from = fromSeconds == null ? 0 : fromSeconds;
@@ -160,7 +150,7 @@ final class ExportCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, CommandText.CANNOT_BE_WRITTEN_NAME_ANOTHER.say(file, e.getMessage()));
         }
-        spec.commandLine().getOut().println(CommandText.WRITTEN.say(file));
+        common.out().println(CommandText.WRITTEN.say(file));
     }
 
     private void toStandardOutput(Kind kind, ReplayDesk desk) throws Refusal {

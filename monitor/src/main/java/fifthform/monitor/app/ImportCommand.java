@@ -16,10 +16,8 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Sessions that somebody sent. */
 @Command(name = "import", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -35,9 +33,6 @@ final class ImportCommand implements Callable<Integer> {
 
     @Option(names = "--mine")
     private boolean mine;
-
-    @Spec
-    private CommandSpec spec;
 
     @Override
     public Integer call() throws Refusal {
@@ -57,9 +52,9 @@ final class ImportCommand implements Callable<Integer> {
     }
 
     private Exit take(Path file, Path to) throws Refusal {
-        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter err = common.err();
         if (isTable(file)) {
-            return new TableImport(common.folders(), table, spec.commandLine().getOut(), err).take(file, to);
+            return new TableImport(common.folders(), table, common.out(), err).take(file, to);
         }
         if (!file.toString().endsWith(SessionFiles.ENDING)) {
             err.println(CommandText.IS_NO_SESSION_ITS_NAME_DOES.say(file, SessionFiles.ENDING));
@@ -77,8 +72,7 @@ final class ImportCommand implements Callable<Integer> {
             for (Path each : beside) Files.copy(each, to.resolve(each.getFileName()));
             Files.copy(file, home);
             String name = SessionFiles.name(home);
-            spec.commandLine()
-                    .getOut()
+            common.out()
                     .println(CommandText.TAKEN_IN_SEE_IT_WITH_MONITOR.say(
                             name, beside.isEmpty() ? "" : CommandText.WITH_FILES_BESIDE_IT.say(beside.size()), name));
         } catch (IOException e) {
@@ -89,12 +83,10 @@ final class ImportCommand implements Callable<Integer> {
 
     private Exit isThere(Path file, Path home) throws IOException {
         if (Files.mismatch(file, home) < 0) {
-            spec.commandLine().getOut().println(CommandText.HERE_ALREADY.say(SessionFiles.name(home)));
+            common.out().println(CommandText.HERE_ALREADY.say(SessionFiles.name(home)));
             return Exit.DONE;
         }
-        spec.commandLine()
-                .getErr()
-                .println(CommandText.ANOTHER_BATCH_IS_HERE_AS_WAS.say(home, file, SessionFiles.ENDING));
+        common.err().println(CommandText.ANOTHER_BATCH_IS_HERE_AS_WAS.say(home, file, SessionFiles.ENDING));
         return Exit.ANSWER_IS_NO;
     }
 }

@@ -5,7 +5,6 @@ import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
-import fifthform.curves.cue.Dip;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Undoable;
@@ -35,7 +34,6 @@ import fifthform.curves.situation.ProbePlace;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
 import fifthform.monitor.model.LookBack;
-import fifthform.monitor.model.NumberEntry;
 import fifthform.monitor.practice.OwnHands;
 import fifthform.monitor.replay.AlarmNames;
 import fifthform.monitor.session.SessionSnapshot;
@@ -49,7 +47,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -58,15 +55,6 @@ import java.util.stream.Stream;
  * What each key does to a session. Every act goes the way of a reading: into the intake queue, the journal, the engine.
  */
 final class KeyDesk implements Consumer<Key> {
-    /** How long an act can be taken back by a glance at the screen, s. */
-    private static final long UNDO_SECONDS = 10;
-
-    /** A wet hand that brushes a key must not end a recording: the second press within this time does. */
-    private static final long AGAIN_SECONDS = 5;
-
-    /** A number that nobody goes on typing must not swallow the next Enter. */
-    private static final long TYPING_SECONDS = 20;
-
     /** Where nobody has said how much is in the bowl. Our own choice. */
     private static final double MOST_SEED_GRAMS = 1000;
 
@@ -76,28 +64,16 @@ final class KeyDesk implements Consumer<Key> {
     private final Supplier<SessionSnapshot> session;
     private final Consumer<Input> intake;
     private final InstantSource sessionClock;
-    private final InstantSource handsClock;
     private final List<Recipe> recipes;
     private final Units units;
     private final KeyMap keys;
     private final Levers levers;
     private final LookingBack back;
-    private final AtomicReference<Said> said =
-            new AtomicReference<>(new Said("", Instant.MIN, Optional.empty(), Instant.MIN));
+    private final KeyLine line;
+    private final NumberTyping typing;
 
     /** Of the key that says what a sample showed. */
     private int nextVerdict;
-
-    /** A number that is being typed, until when it waits for the next digit. */
-    private final AtomicReference<Optional<Typing>> typing = new AtomicReference<>(Optional.empty());
-
-    private record Typing(NumberEntry entry, Instant until, Number number) {}
-
-    /** Which number is being typed. */
-    private enum Number {
-        OTHER_THERMOMETER,
-        SEED_GRAMS
-    }
 
     /** What practice and recorded bytes let a key change. */
     interface Speed {
@@ -129,18 +105,6 @@ final class KeyDesk implements Consumer<Key> {
             Objects.requireNonNull(stop, "stop");
             Objects.requireNonNull(hands, "hands");
         }
-
-        /** Where the bowl is in other hands. */
-        Levers(Speed speed, Optional<Grip> grip, Runnable stop) {
-            this(speed, grip, stop, Optional.empty());
-        }
-    }
-
-    /** The words shown for a while after a key, and what a second press of which key does until when. */
-    private record Said(String words, Instant until, Optional<Key> again, Instant againUntil) {
-        boolean asked(Key key, Instant now) {
-            return again.equals(Optional.of(key)) && now.isBefore(againUntil);
-        }
     }
 
     KeyDesk(
@@ -155,12 +119,13 @@ final class KeyDesk implements Consumer<Key> {
         this.session = Objects.requireNonNull(session, "session");
         this.intake = Objects.requireNonNull(intake, "intake");
         this.sessionClock = Objects.requireNonNull(sessionClock, "sessionClock");
-        this.handsClock = Objects.requireNonNull(handsClock, "handsClock");
         this.recipes = List.copyOf(recipes);
         this.units = Objects.requireNonNull(units, "units");
         this.keys = Objects.requireNonNull(keys, "keys");
         this.levers = Objects.requireNonNull(levers, "levers");
         this.back = new LookingBack(handsClock, keys);
+        this.line = new KeyLine(handsClock);
+        this.typing = new NumberTyping(handsClock, this::keep);
     }
 
     /** How far back the curve is looked at. */
@@ -170,19 +135,9 @@ final class KeyDesk implements Consumer<Key> {
 
     /** The line to show after a key, while it is news. */
     Optional<String> line() {
-        Optional<Typing> open = typingNow();
-        if (open.isPresent()) {
-            String text = open.get().entry().text();
-            return Optional.of(
-                    switch (open.get().number()) {
-                        case OTHER_THERMOMETER -> LiveText.OTHER_THERMOMETER_ENTER_KEEPS.say(text, units.symbol());
-                        case SEED_GRAMS -> LiveText.SEED_G_ENTER_THROWS_IT_IN.say(text);
-                    });
-        }
-        Said now = said.get();
-        return handsClock.instant().isBefore(now.until())
-                ? Optional.of(now.words())
-                : back.line(session.get().state());
+        return typing.words(units)
+                .or(line::words)
+                .or(() -> back.line(session.get().state()));
     }
 
     @Override
@@ -198,7 +153,7 @@ final class KeyDesk implements Consumer<Key> {
             case NOTE -> act(new Noted(at, LiveText.NOTE_TO_WRITE.say()), LiveText.MARKED_FOR_A_NOTE.say());
             case UNDO -> undo(state, at);
             case PROBE_OUT -> probe(state, at);
-            case OTHER -> typing(NumberEntry.EMPTY, Number.OTHER_THERMOMETER);
+            case OTHER -> typing.begin(NumberTyping.Number.OTHER_THERMOMETER);
             case STIR -> levers.hands().ifPresentOrElse(hands -> train(key, hands, at), () -> stirring(state, at));
             case COLD_WATER, SEED, DRY ->
                 levers.hands()
@@ -213,7 +168,7 @@ final class KeyDesk implements Consumer<Key> {
             case FASTER -> levers.speed().faster();
             case SLOWER -> levers.speed().slower();
             case EARLIER, LATER, NOW -> {
-                said.set(new Said("", Instant.MIN, Optional.empty(), Instant.MIN));
+                line.clear();
                 back.pressed(key, state).ifPresent(this::say);
             }
             case QUIT -> quit();
@@ -225,7 +180,7 @@ final class KeyDesk implements Consumer<Key> {
     /** Each press within some seconds says the next verdict instead; the last one counts. */
     private void proved(Instant at) {
         SampleProved.Verdict[] verdicts = SampleProved.Verdict.values();
-        boolean again = said.get().asked(Key.PROVED, handsClock.instant());
+        boolean again = line.wasAsked(Key.PROVED);
         nextVerdict = again ? (nextVerdict + 1) % verdicts.length : 0;
         SampleProved.Verdict verdict = verdicts[nextVerdict];
         tell(new SampleProved(at, verdict));
@@ -257,7 +212,7 @@ final class KeyDesk implements Consumer<Key> {
     private void train(Key key, OwnHands hands, Instant at) {
         switch (key) {
             case COLD_WATER -> moved(Place.COLD_WATER, at);
-            case SEED -> typing(NumberEntry.EMPTY, Number.SEED_GRAMS);
+            case SEED -> typing.begin(NumberTyping.Number.SEED_GRAMS);
             case STIR -> {
                 Stirring now = hands.otherStirring();
                 act(
@@ -274,30 +229,13 @@ final class KeyDesk implements Consumer<Key> {
 
     /** A character for the number that is being typed; answers whether it was one. */
     boolean typed(char character) {
-        Optional<Typing> open = typingNow();
-        if (open.isEmpty() || !NumberEntry.takes(character)) return false;
-        NumberEntry entry = open.get().entry();
-        if (character == NumberEntry.LEAVE) typing.set(Optional.empty());
-        else if (character == NumberEntry.DONE || character == '\n')
-            keep(entry, open.get().number());
-        else typing(entry.with(character), open.get().number());
-        return true;
+        return typing.typed(character);
     }
 
-    private Optional<Typing> typingNow() {
-        return typing.get().filter(open -> handsClock.instant().isBefore(open.until()));
-    }
-
-    private void typing(NumberEntry entry, Number number) {
-        typing.set(Optional.of(new Typing(entry, handsClock.instant().plusSeconds(TYPING_SECONDS), number)));
-    }
-
-    private void keep(NumberEntry entry, Number number) {
-        typing.set(Optional.empty());
-        if (entry.value().isEmpty()) return;
+    private void keep(NumberTyping.Number number, double value) {
         switch (number) {
-            case OTHER_THERMOMETER -> compared(units.celsius(entry.value().getAsDouble()));
-            case SEED_GRAMS -> seeded(entry.value().getAsDouble());
+            case OTHER_THERMOMETER -> compared(units.celsius(value));
+            case SEED_GRAMS -> seeded(value);
         }
     }
 
@@ -330,44 +268,41 @@ final class KeyDesk implements Consumer<Key> {
     /** The step on the screen is done: the cue that is due, or else the whole phase. */
     private void stepDone(State state, Instant at) {
         CueBoard cues = state.cues();
-        Phase phase = state.batch().phase();
-        boolean off = cues.isOpen(CueId.LIFT_NOW)
-                || cues.isOpen(CueId.OFF_NOW)
-                || cues.isOpen(CueId.GET_READY)
-                || cues.isOpen(CueId.STOP_COOLING);
-        if (off) {
-            moved(Place.TABLE, at);
-        } else if (cues.isOpen(CueId.SEED_NOW)) {
-            seeded(cues.open().get(CueId.SEED_NOW).figure().orElseThrow());
-        } else if (cues.isOpen(CueId.TOUCH_OF_WARM_AIR)) {
-            levers.hands().ifPresentOrElse(hands -> blow(cues, hands), () -> say(LiveText.WARM_AIR_NEEDS_NO_KEY.say()));
-        } else if (cues.isOpen(CueId.WARM_UP)) {
-            moved(Place.BATH, at);
-        } else if (cues.isOpen(CueId.MELT_FIRST)) {
-            act(new PhaseConfirmed(at, Phase.MELT), LiveText.MELTING_AGAIN.say());
-        } else if (isHoldOnly(cues)) {
-            levers.hands().ifPresent(hands -> turnBox(cues, hands));
-            say(LiveText.NOTHING_MORE_TO_SAY.say());
-        } else if (cues.isOpen(CueId.TOUCH_OF_WARMTH)) {
-            moved(Place.BATH, at);
-        } else if (cues.isOpen(CueId.PUT_BACK)) {
-            moved(phase == Phase.COOL ? Place.COLD_WATER : Place.BATH, at);
-        } else if (isStanding(state, AlarmId.MELT_OUT)) {
-            act(new PhaseConfirmed(at, Phase.COOL), LiveText.COOLING_AGAIN.say());
-        } else if (cues.isOpen(CueId.IN_RANGE)) {
-            act(new SampleProved(at, SampleProved.Verdict.IN_TEMPER), LiveText.SAMPLE_PROVED_IN_TEMPER.say());
-        } else if (isDip(cues, Dip.Stage.OVER_BATH)) {
-            moved(Place.TABLE, at);
-        } else if (isCareOnly(cues) || isDip(cues, Dip.Stage.LOOKING)) {
-            say(levers.hands()
-                    .map(hands -> cared(cues, hands))
-                    .orElse(LiveText.GOOD_THE_CURVE_SHOWS_THE_REST)
-                    .say());
-        } else if (isBelowTheRange(state) && !said.get().asked(Key.STEP_DONE, handsClock.instant())) {
-            ask(keys.fill(LiveText.BELOW_THE_WORKING_RANGE_PRESS.say()), Key.STEP_DONE);
-        } else {
-            phase.following().ifPresent(next -> act(new PhaseConfirmed(at, next), LiveText.NOW.say(InWords.of(next))));
+        StepMeant meant = StepMeant.at(state, session.get().setup().recipe());
+        switch (meant) {
+            case OFF_THE_WATER -> moved(Place.TABLE, at);
+            case ON_THE_BATH -> moved(Place.BATH, at);
+            case INTO_COLD_WATER -> moved(Place.COLD_WATER, at);
+            case SEED_IS_IN -> seeded(cues.open().get(CueId.SEED_NOW).figure().orElseThrow());
+            case WARM_AIR_WAS_GIVEN ->
+                levers.hands()
+                        .ifPresentOrElse(hands -> blow(cues, hands), () -> say(LiveText.WARM_AIR_NEEDS_NO_KEY.say()));
+            case HOLD_IS_SEEN_TO -> {
+                levers.hands().ifPresent(hands -> turnBox(cues, hands));
+                say(LiveText.NOTHING_MORE_TO_SAY.say());
+            }
+            case MELTS_AGAIN -> act(new PhaseConfirmed(at, Phase.MELT), LiveText.MELTING_AGAIN.say());
+            case COOLS_AGAIN -> act(new PhaseConfirmed(at, Phase.COOL), LiveText.COOLING_AGAIN.say());
+            case SAMPLE_IS_IN_TEMPER ->
+                act(new SampleProved(at, SampleProved.Verdict.IN_TEMPER), LiveText.SAMPLE_PROVED_IN_TEMPER.say());
+            case CARE_IS_TAKEN ->
+                say(levers.hands()
+                        .map(hands -> cared(cues, hands))
+                        .orElse(LiveText.GOOD_THE_CURVE_SHOWS_THE_REST)
+                        .say());
+            case TOO_SOON -> {
+                if (line.wasAsked(Key.STEP_DONE)) phaseOver(state, at);
+                else ask(keys.fill(LiveText.BELOW_THE_WORKING_RANGE_PRESS.say()), Key.STEP_DONE);
+            }
+            case PHASE_IS_OVER -> phaseOver(state, at);
         }
+    }
+
+    private void phaseOver(State state, Instant at) {
+        state.batch()
+                .phase()
+                .following()
+                .ifPresent(next -> act(new PhaseConfirmed(at, next), LiveText.NOW.say(InWords.of(next))));
     }
 
     private void blow(CueBoard cues, OwnHands hands) {
@@ -391,33 +326,6 @@ final class KeyDesk implements Consumer<Key> {
             double kelvin = asked.figure().orElse(0);
             hands.turnBox(asked.since(), turn == CueId.BOX_WARMER ? kelvin : -kelvin);
         }
-    }
-
-    /** Nobody pours from here; a press that was meant for a cue just gone must not end the way up. */
-    private boolean isBelowTheRange(State state) {
-        double low = session.get().setup().recipe().work().range().lowCelsius();
-        return state.batch().phase() == Phase.REWARM
-                && state.estimate().filter(e -> e.chocolateCelsius() < low).isPresent();
-    }
-
-    /** A hand is often later than the cue it answers, and that must not end the way up below the range. */
-    private static boolean isDip(CueBoard cues, Dip.Stage stage) {
-        return cues.dips().dip().filter(dip -> dip.is(stage)).isPresent();
-    }
-
-    /** What is set on a box, taken out or heard ends no phase. */
-    private static boolean isHoldOnly(CueBoard cues) {
-        return cues.isOpen(CueId.BOX_WARMER)
-                || cues.isOpen(CueId.BOX_COOLER)
-                || cues.isOpen(CueId.KEEP_FLUID)
-                || cues.isOpen(CueId.HOLD_OVER)
-                || cues.isOpen(CueId.SEED_OUT);
-    }
-
-    /** Wiping, stirring and a warmer bath end no phase. */
-    private static boolean isCareOnly(CueBoard cues) {
-        boolean care = cues.isOpen(CueId.WIPE_AND_STIR) || cues.isOpen(CueId.WEAK_BATH);
-        return care && !cues.isOpen(CueId.MELTED) && !cues.isOpen(CueId.CRYSTALS_ENOUGH);
     }
 
     /** Into or out of the water of this phase; while crystals are melting the only water to go to is cold. */
@@ -466,7 +374,7 @@ final class KeyDesk implements Consumer<Key> {
     }
 
     private void quit() {
-        if (said.get().asked(Key.QUIT, handsClock.instant())) levers.stop().run();
+        if (line.wasAsked(Key.QUIT)) levers.stop().run();
         else ask(keys.fill(LiveText.PRESS_QUIT_AGAIN_TO_STOP.say()), Key.QUIT);
     }
 
@@ -503,7 +411,7 @@ final class KeyDesk implements Consumer<Key> {
         if (grip.isReleased()) {
             grip.takeBack();
             say(LiveText.THE_PROBES_PORT_IS_TAKEN_BACK.say());
-        } else if (said.get().asked(Key.LET_GO, handsClock.instant())) {
+        } else if (line.wasAsked(Key.LET_GO)) {
             grip.letGo();
             say(keys.fill(LiveText.THE_PROBES_PORT_IS_FREE_FOR.say()));
         } else {
@@ -535,11 +443,10 @@ final class KeyDesk implements Consumer<Key> {
     }
 
     private void say(String words) {
-        said.set(new Said(words, handsClock.instant().plusSeconds(UNDO_SECONDS), Optional.empty(), Instant.MIN));
+        line.say(words);
     }
 
     private void ask(String words, Key again) {
-        Instant now = handsClock.instant();
-        said.set(new Said(words, now.plusSeconds(UNDO_SECONDS), Optional.of(again), now.plusSeconds(AGAIN_SECONDS)));
+        line.ask(words, again);
     }
 }

@@ -11,28 +11,21 @@ import fifthform.monitor.learned.LookedSessions;
 import fifthform.monitor.learned.ReadBefore;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.settings.Folders;
-import fifthform.monitor.settings.SettingsFile;
-import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.StoreException;
 import fifthform.monitor.texts.LearnText;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** What the batches together say of each chocolate. */
 @Command(name = "learn", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -55,9 +48,6 @@ final class LearnCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Folders folders = common.folders();
@@ -67,19 +57,19 @@ final class LearnCommand implements Callable<Integer> {
             throw new Refusal(Exit.FILE, LearnText.IS_NO_FOLDER_NOTHING_WAS.say(folder));
         }
         Recipes recipes = Recipes.load(folders.recipes());
-        recipes.problems().forEach(p -> err().println(LearnText.PASSED_OVER.say(p)));
+        recipes.problems().forEach(p -> common.err().println(LearnText.PASSED_OVER.say(p)));
         LookedSessions looked = looked(folder, recipes);
-        looked.problems().forEach(err()::println);
+        looked.problems().forEach(common.err()::println);
         checkChocolate(looked, recipes);
         List<LearnedChocolate> learned = looked.chocolates().stream()
                 .filter(c -> chocolate == null || c.id().equals(baseOf(chocolate, recipes)))
                 .toList();
         if (learned.isEmpty()) return nothing(folders, looked);
         if (write != null) return write(folders, learned.get(0));
-        LearnWords words = new LearnWords(units(folders));
+        LearnWords words = new LearnWords(common.units());
         for (LearnedChocolate each : learned) {
-            if (json) out().println(LearnWords.json(each, practice));
-            else words.lines(each, practice).forEach(out()::println);
+            if (json) common.out().println(LearnWords.json(each, practice));
+            else words.lines(each, practice).forEach(common.out()::println);
         }
         if (!practice) bowls(folders);
         return exit(looked);
@@ -105,15 +95,15 @@ final class LearnCommand implements Callable<Integer> {
     /** Own bowls are of no chocolate; practice has none that are kept. */
     private void bowls(Folders folders) throws Refusal {
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
-        bowls.problems().forEach(err()::println);
+        bowls.problems().forEach(common.err()::println);
         if (json) {
-            BowlFigures.json(bowls.bowls()).forEach(out()::println);
+            BowlFigures.json(bowls.bowls()).forEach(common.out()::println);
             return;
         }
-        List<String> lines = new BowlFigures(units(folders)).lines(bowls.bowls());
+        List<String> lines = new BowlFigures(common.units()).lines(bowls.bowls());
         if (lines.isEmpty()) return;
-        out().println(LearnText.YOUR_BOWLS.say());
-        lines.forEach(out()::println);
+        common.out().println(LearnText.YOUR_BOWLS.say());
+        lines.forEach(common.out()::println);
     }
 
     /** A slip in the name must not read like a chocolate that nobody looked at. */
@@ -145,13 +135,16 @@ final class LearnCommand implements Callable<Integer> {
             throw new Refusal(Exit.ANSWER_IS_NO, LearnText.NO_LOOKS_AT_ARE_KEPT_NOTHING.say(which, of));
         }
         if (!json) {
-            out().println(LearnText.TOO_FEW_BATCHES_NO_LOOKS_AT.say(which, of));
+            common.out().println(LearnText.TOO_FEW_BATCHES_NO_LOOKS_AT.say(which, of));
             if (chocolate != null && !looked.chocolates().isEmpty())
-                out().println(LearnText.LOOKED_AT_SO_FAR.say(
-                        looked.chocolates().stream().map(LearnedChocolate::id).collect(Collectors.joining(", "))));
+                common.out()
+                        .println(LearnText.LOOKED_AT_SO_FAR.say(looked.chocolates().stream()
+                                .map(LearnedChocolate::id)
+                                .collect(Collectors.joining(", "))));
             if (looked.others() > 0)
-                out().println((practice ? LearnText.REAL_KEPT_APART : LearnText.PRACTICE_KEPT_APART)
-                        .say(looked.others()));
+                common.out()
+                        .println((practice ? LearnText.REAL_KEPT_APART : LearnText.PRACTICE_KEPT_APART)
+                                .say(looked.others()));
         }
         if (!practice) bowls(folders);
         return exit(looked);
@@ -179,37 +172,24 @@ final class LearnCommand implements Callable<Integer> {
         Answers.orRefuse(RecipeText.parse(write + Recipes.ENDING, text), Exit.ANSWER_IS_NO);
         Path file = file(folders);
         try {
-            Files.createDirectories(folders.recipes());
-            Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
+            Recipes.add(folders.recipes(), write, text);
         } catch (FileAlreadyExistsException e) {
             throw exists(file);
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, LearnText.CANNOT_BE_WRITTEN_THE_LIMITS.say(file, e.getMessage()));
         }
-        new LearnWords(units(folders)).written(learned, own, file).forEach((json ? err() : out())::println);
-        if (json) out().println(LearnWords.json(learned, practice));
+        new LearnWords(common.units())
+                .written(learned, own, file)
+                .forEach((json ? common.err() : common.out())::println);
+        if (json) common.out().println(LearnWords.json(learned, practice));
         return Exit.DONE.code();
     }
 
     private Path file(Folders folders) {
-        return folders.recipes().resolve(write + Recipes.ENDING);
+        return Recipes.place(folders.recipes(), write);
     }
 
     private static Refusal exists(Path file) {
         return new Refusal(Exit.FILE, LearnText.IS_THERE_ALREADY_AND_NO_RECIPE.say(file));
-    }
-
-    private Units units(Folders folders) throws Refusal {
-        Optional<Units> asked = common.units();
-        return asked.orElseGet(
-                () -> new SettingsFile(folders.settingsFile()).load().settings().units());
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -200,6 +200,6 @@ final class LearnWords {
     }
 
     private static String count(int batches) {
-        return LearnText.BATCHES.say(batches);
+        return UnitText.BATCHES.say(batches);
     }
 }

@@ -14,15 +14,14 @@ import fifthform.monitor.looks.LookText;
 import fifthform.monitor.looks.LookTime;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.looks.PhotoPath;
+import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.texts.LooksText;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -38,10 +37,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** How the bars of a batch came out. */
 @Command(name = "look", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -85,16 +82,13 @@ final class LookCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Path file = SessionNames.find(name, common.folders());
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
         LookFile looks = LookFile.beside(file, session.header().session());
         LookFile.Loaded loaded = looks.load();
-        loaded.problems().stream().map(Problem::toString).forEach(err()::println);
+        loaded.problems().stream().map(Problem::toString).forEach(common.err()::println);
         boolean damaged = !loaded.problems().isEmpty();
         if (reminders || at != null) return remind(session).code();
         if (undo != null) takeBack(looks, loaded, session);
@@ -111,12 +105,12 @@ final class LookCommand implements Callable<Integer> {
         Instant now = Instant.now();
         List<LookTime> left = calendar.toCome(now);
         if (left.isEmpty()) {
-            err().println(LooksText.THESE_BARS_ARE_OLDER_THAN_FOUR.say());
+            common.err().println(LooksText.THESE_BARS_ARE_OLDER_THAN_FOUR.say());
             return Exit.ANSWER_IS_NO;
         }
-        out().print(calendar.text(now));
-        out().flush();
-        err().println(LooksText.STILL_TO_COME_SEND_THIS_TO.say(left.size()));
+        common.out().print(calendar.text(now));
+        common.out().flush();
+        common.err().println(LooksText.STILL_TO_COME_SEND_THIS_TO.say(left.size()));
         return Exit.DONE;
     }
 
@@ -140,11 +134,12 @@ final class LookCommand implements Callable<Integer> {
             throw notWritten(looks, e);
         }
         if (json)
-            out().println(new JsonLine()
-                    .text("session", session.header().session())
-                    .whole("taken_back", undo)
-                    .end());
-        else out().println(LooksText.TAKEN_BACK_ITS_LINE_STAYS_IN.say(LookWords.line(look)));
+            common.out()
+                    .println(new JsonLine()
+                            .text("session", session.header().session())
+                            .whole("taken_back", undo)
+                            .end());
+        else common.out().println(LooksText.TAKEN_BACK_ITS_LINE_STAYS_IN.say(LookWords.line(look)));
     }
 
     private Refusal noSuchLook(LookFile.Loaded loaded) {
@@ -162,11 +157,11 @@ final class LookCommand implements Callable<Integer> {
     private void show(LookFile.Loaded loaded, Session session) {
         String of = session.header().session();
         if (loaded.looks().isEmpty() && !json) {
-            out().println(LooksText.NO_LOOK_AT_IS_KEPT_YET.say(of, of));
+            common.out().println(LooksText.NO_LOOK_AT_IS_KEPT_YET.say(of, of));
         }
         for (KeptLook look : loaded.looks()) {
-            if (json) out().println(answer(of, look));
-            else out().println(capital(LookWords.line(look)) + ". " + LookWords.sign(look.look()));
+            if (json) common.out().println(answer(of, look));
+            else common.out().println(capital(LookWords.line(look)) + ". " + LookWords.sign(look.look()));
         }
     }
 
@@ -176,7 +171,7 @@ final class LookCommand implements Callable<Integer> {
         checkNote();
         Optional<BarLook> look = seen(ageHours);
         if (look.isEmpty()) {
-            out().println(LooksText.NOTHING_WAS_KEPT.say());
+            common.out().println(LooksText.NOTHING_WAS_KEPT.say());
             return false;
         }
         List<PhotoPath> pictures =
@@ -191,7 +186,7 @@ final class LookCommand implements Callable<Integer> {
         pictures.stream()
                 .filter(picture -> !picture.isThere())
                 .map(PhotoPath::missing)
-                .forEach(err()::println);
+                .forEach(common.err()::println);
         answer(session, looks, kept);
         return true;
     }
@@ -204,7 +199,7 @@ final class LookCommand implements Callable<Integer> {
         try {
             BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
             // Scripts read the answer; the questions are for eyes.
-            BarLook look = new LookQuestions(in, json ? err() : out()).ask(ageHours);
+            BarLook look = new LookQuestions(in, json ? common.err() : common.out()).ask(ageHours);
             return look.saysNothing() ? Optional.empty() : Optional.of(look);
         } catch (LookQuestions.Quit e) {
             return Optional.empty();
@@ -216,23 +211,24 @@ final class LookCommand implements Callable<Integer> {
     private void answer(Session session, LookFile looks, KeptLook kept) {
         String of = session.header().session();
         if (json) {
-            out().println(answer(of, kept));
+            common.out().println(answer(of, kept));
             return;
         }
         boolean practice = session.header().setup().origin() == Origin.SIMULATED;
         Sign sign = kept.look().sign();
-        out().println((practice ? LooksText.KEPT_AS_PRACTICE : LooksText.KEPT_ALONE).say(LookWords.line(kept)));
-        out().println(LookWords.sign(kept.look()));
-        LookWords.toDo(sign).ifPresent(out()::println);
-        if (sign != Sign.FUZZY) LookWords.next(kept.look().ageHours()).ifPresent(out()::println);
+        common.out().println((practice ? LooksText.KEPT_AS_PRACTICE : LooksText.KEPT_ALONE).say(LookWords.line(kept)));
+        common.out().println(LookWords.sign(kept.look()));
+        LookWords.toDo(sign).ifPresent(common.out()::println);
+        if (sign != Sign.FUZZY) LookWords.next(kept.look().ageHours()).ifPresent(common.out()::println);
         boolean contradicts = Outcome.of(looks.load().seen())
                 .leftOut()
                 .filter(LeftOut.CONTRADICTS::equals)
                 .isPresent();
         if (contradicts) {
-            out().println(LooksText.ONE_LOOK_FOUND_MARKS_AND_A.say(of));
+            common.out().println(LooksText.ONE_LOOK_FOUND_MARKS_AND_A.say(of));
         } else if (sign == Sign.CLEAN || sign == Sign.LOST_TEMPER)
-            out().println(LooksText.WHAT_YOUR_BATCHES_SAY_TOGETHER.say(practice ? LooksText.PRACTICE.say() : ""));
+            common.out()
+                    .println(LooksText.WHAT_YOUR_BATCHES_SAY_TOGETHER.say(practice ? LooksText.PRACTICE.say() : ""));
     }
 
     private static String answer(String session, KeptLook look) {
@@ -272,21 +268,11 @@ final class LookCommand implements Callable<Integer> {
     }
 
     private static Refusal notWritten(LookFile looks, IOException e) {
-        String why = Files.isDirectory(looks.path())
-                ? LooksText.IT_IS_A_FOLDER_LOOK_COMMAND.say()
-                : String.valueOf(e.getMessage());
-        return new Refusal(Exit.FILE, LooksText.CANNOT_BE_WRITTEN_THIS_LOOK.say(looks.path(), why));
+        return new Refusal(
+                Exit.FILE, LooksText.CANNOT_BE_WRITTEN_THIS_LOOK.say(looks.path(), AddedLines.why(looks.path(), e)));
     }
 
     private static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -1,6 +1,5 @@
 package fifthform.monitor.app;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.learning.BarLook;
 import fifthform.curves.learning.BarLook.Sureness;
 import fifthform.curves.learning.BarPlace;
@@ -9,6 +8,7 @@ import fifthform.curves.learning.Gloss;
 import fifthform.curves.learning.Kept;
 import fifthform.curves.learning.Release;
 import fifthform.curves.learning.Snap;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.LooksText;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -90,9 +90,7 @@ final class LookOptions {
         String plain = said.strip().toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-');
         for (T choice : choices) if (word.apply(choice).equals(plain)) return Optional.of(choice);
         List<String> known = Stream.of(choices).map(word).toList();
-        String meant = Nearest.to(plain, known)
-                .map(near -> LooksText.DID_YOU_MEAN.say(near))
-                .orElse("");
+        String meant = DidYouMean.oneOf(known, plain);
         throw refused(LooksText.WAS.say(option, said), LooksText.SAY_ONE_OF.say(meant, String.join(", ", known)));
     }
 

@@ -40,7 +40,7 @@ final class NotebookBinCommand implements Callable<Integer> {
 
     private void list() throws IOException {
         for (Bin.Binned batch : notebook.bin().list()) notebook.out().println(batch.name() + "  " + files(batch));
-        if (notebook.bin().list().isEmpty()) notebook.out().println(NotebookText.THE_BIN_IS_EMPTY.say());
+        if (notebook.bin().list().isEmpty()) notebook.out().println(NotebookText.BIN_EMPTY.say());
     }
 
     static String files(Bin.Binned batch) {

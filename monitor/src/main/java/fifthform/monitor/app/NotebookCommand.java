@@ -19,7 +19,6 @@ import fifthform.monitor.notebook.RowOrder;
 import fifthform.monitor.notebook.Together;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.NotebookText;
@@ -32,13 +31,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** All batches, as rows. */
 @Command(
@@ -86,15 +81,11 @@ final class NotebookCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Folders folders = folders();
-        SettingsFile.Loaded settings = new SettingsFile(folders.settingsFile()).load();
-        settings.problems().forEach(err()::println);
-        Units units = common.units().orElse(settings.settings().units());
+        Settings settings = common.settings();
+        Units units = common.units(settings);
         RowFilter filter = filter();
         Comparator<BatchRow> order = order();
         Notebook notebook = new Notebook(folders.sessions(), sent ? folders.sentIndex() : folders.notebookIndex());
@@ -104,12 +95,12 @@ final class NotebookCommand implements Callable<Integer> {
             desk.ask(filter);
             // Nothing is learned from batches of others.
             if (!sent) desk.findBy(kind -> LearnedFindings.of(folders, units, kind));
-            Theme theme = settings.settings().theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
-            ReplayOnDesk replays = new ReplayOnDesk(out(), err(), settings.settings(), units);
+            Theme theme = Choices.theme(settings);
+            ReplayOnDesk replays = new ReplayOnDesk(common.out(), common.err(), settings, units);
             Optional<String> refused = NotebookWindow.open(
                     desk, theme, Optional.of(file -> replays.showFurther(file).ifPresent(desk::say)));
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            common.err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         return lines(notebook, filter, order, units).code();
     }
@@ -118,7 +109,7 @@ final class NotebookCommand implements Callable<Integer> {
         List<BatchRow> all = all(notebook);
         Instant now = Instant.now();
         List<BatchRow> rows = filter.of(all, units, now).stream().sorted(order).toList();
-        if (json) rows.stream().map(row -> NotebookLines.json(row, all)).forEach(out()::println);
+        if (json) rows.stream().map(row -> NotebookLines.json(row, all)).forEach(common.out()::println);
         else tell(all, rows, filter, units, now);
         boolean damaged = rows.stream()
                 .anyMatch(row -> row.condition() == Condition.UNREADABLE || row.condition() == Condition.IN_PART);
@@ -129,8 +120,9 @@ final class NotebookCommand implements Callable<Integer> {
         try {
             notebook.open();
             int unread = notebook.unread();
-            if (unread >= WORTH_SAYING) err().println(NotebookText.READING_BATCHES_THE_NEXT_TIME.say(unread));
-            notebook.readOn(row -> {}, () -> false).ifPresent(why -> err().println(NotebookText.SAID_INDEX.say(why)));
+            if (unread >= WORTH_SAYING) common.err().println(NotebookText.READING_BATCHES_THE_NEXT_TIME.say(unread));
+            notebook.readOn(row -> {}, () -> false)
+                    .ifPresent(why -> common.err().println(NotebookText.SAID_INDEX.say(why)));
             return notebook.open();
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, NotebookText.THE_BATCHES_CANNOT_BE_LISTED.say(e.getMessage()));
@@ -139,11 +131,12 @@ final class NotebookCommand implements Callable<Integer> {
 
     private void tell(List<BatchRow> all, List<BatchRow> rows, RowFilter filter, Units units, Instant now) {
         if (all.isEmpty()) {
-            out().println(NotebookText.EMPTY_TITLE.say() + " " + NotebookText.EMPTY_WHAT_TO_DO.say());
+            common.out().println(NotebookText.EMPTY_TITLE.say() + " " + NotebookText.EMPTY_WHAT_TO_DO.say());
             return;
         }
-        if (!rows.isEmpty()) NotebookLines.table(rows, units).forEach(out()::println);
-        out().println(
+        if (!rows.isEmpty()) NotebookLines.table(rows, units).forEach(common.out()::println);
+        common.out()
+                .println(
                         rows.size() == all.size()
                                 ? NotebookText.COUNT_ALL.say(Integer.toString(all.size()))
                                 : NotebookText.COUNT.say(Integer.toString(rows.size()), Integer.toString(all.size())));
@@ -153,17 +146,18 @@ final class NotebookCommand implements Callable<Integer> {
                         .count()
                 : 0;
         if (practised > 0)
-            out().println(NotebookText.SHOW_THEM_WITH_PRACTICE.say(
-                    NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised))));
+            common.out()
+                    .println(NotebookText.SHOW_THEM_WITH_PRACTICE.say(
+                            NotebookText.PRACTICE_LEFT_OUT.say(Long.toString(practised))));
         if (rows.isEmpty()) return;
-        Links.sentences(rows, all).forEach(out()::println);
-        Reminders.lines(rows, now).forEach(out()::println);
-        Together.sentences(rows).forEach(out()::println);
+        Links.sentences(rows, all).forEach(common.out()::println);
+        Reminders.lines(rows, now).forEach(common.out()::println);
+        Together.sentences(rows).forEach(common.out()::println);
         if (!sent && rows.stream().anyMatch(row -> !row.looks().isEmpty())) {
             List<Finding> findings = LearnedFindings.of(folders(), units, Finding.kind(rows));
-            Finding.beside(rows, findings).forEach(out()::println);
+            Finding.beside(rows, findings).forEach(common.out()::println);
         }
-        for (BatchRow row : rows) if (!row.trouble().isEmpty()) err().println(row.name() + ": " + row.trouble());
+        for (BatchRow row : rows) if (!row.trouble().isEmpty()) common.err().println(row.name() + ": " + row.trouble());
     }
 
     private RowFilter filter() throws Refusal {
@@ -171,35 +165,31 @@ final class NotebookCommand implements Callable<Integer> {
                 Optional.ofNullable(chocolate),
                 Optional.ofNullable(bowl),
                 practice ? Kinds.PRACTICE : Kinds.REAL,
-                end == null ? Optional.empty() : Optional.of(choice("--end", end, Ended.values(), Ended::word)),
+                end == null
+                        ? Optional.empty()
+                        : Optional.of(OneOf.named("--end", end, List.of(Ended.values()), Ended::word)),
                 looks == null ? Looks.ANY : looks(),
                 Optional.ofNullable(search).orElse(""));
     }
 
     private Looks looks() throws Refusal {
-        return switch (looks) {
-            case "yes" -> Looks.LOOKED;
-            case "no" -> Looks.NOT_LOOKED;
-            case "due" -> Looks.DUE;
-            default -> throw notKnown("--looks", looks, List.of("yes", "no", "due"));
+        return OneOf.named("--looks", looks, List.of(Looks.LOOKED, Looks.NOT_LOOKED, Looks.DUE), NotebookCommand::word);
+    }
+
+    private static String word(Looks which) {
+        return switch (which) {
+            case ANY -> "any";
+            case LOOKED -> "yes";
+            case NOT_LOOKED -> "no";
+            case DUE -> "due";
         };
     }
 
     private Comparator<BatchRow> order() throws Refusal {
-        RowOrder by = sort == null ? RowOrder.WHEN : choice("--sort", sort, RowOrder.values(), RowOrder::word);
+        RowOrder by =
+                sort == null ? RowOrder.WHEN : OneOf.named("--sort", sort, List.of(RowOrder.values()), RowOrder::word);
         Comparator<BatchRow> order = by == RowOrder.WHEN ? by.comparator().reversed() : by.comparator();
         return reverse ? order.reversed() : order;
-    }
-
-    private static <T> T choice(String option, String said, T[] choices, Function<T, String> word) throws Refusal {
-        for (T choice : choices) if (word.apply(choice).equals(said)) return choice;
-        throw notKnown(option, said, Stream.of(choices).map(word).toList());
-    }
-
-    private static Refusal notKnown(String option, String said, List<String> words) {
-        return new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                NotebookText.WAS_NOTHING_WAS_DONE_SAY_ONE.say(option, said, String.join(", ", words)));
     }
 
     Bin bin() {
@@ -213,10 +203,6 @@ final class NotebookCommand implements Callable<Integer> {
     }
 
     PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
+        return common.out();
     }
 }

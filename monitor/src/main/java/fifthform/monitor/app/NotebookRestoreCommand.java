@@ -37,7 +37,7 @@ final class NotebookRestoreCommand implements Callable<Integer> {
 
     private Refusal notThere(List<Bin.Binned> all) {
         String there = all.isEmpty()
-                ? NotebookText.THE_BIN_IS_EMPTY_NOTEBOOK_RESTORE_COMMAND.say()
+                ? NotebookText.BIN_EMPTY.say()
                 : NotebookText.IN_THE_BIN.say(
                         String.join(", ", all.stream().map(Bin.Binned::name).toList()));
         return new Refusal(Exit.FILE, NotebookText.THERE_IS_NO_IN_THE_BIN.say(name, there));

@@ -16,17 +16,14 @@ import fifthform.monitor.plan.PlanLines;
 import fifthform.monitor.plan.PlanPage;
 import fifthform.monitor.settings.Folders;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.CommandText;
 import fifthform.monitor.texts.PlanText;
 import fifthform.monitor.texts.UnitText;
 import fifthform.monitor.view.PlanWindow;
-import fifthform.monitor.view.Theme;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,9 +35,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Before the bowl: baths, seed and times. */
 @Command(name = "plan", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -104,76 +99,84 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Folders folders = common.folders();
-        SettingsFile.Loaded loaded = new SettingsFile(folders.settingsFile()).load();
-        loaded.problems().forEach(err()::println);
-        Settings settings = loaded.settings();
-        Units units = common.units().orElse(settings.units());
+        Settings settings = common.settings();
+        Units units = common.units(settings);
         Optional<LocalTime> begins = begins();
         if (!json && screen == ScreenChoice.WINDOW) {
             Optional<String> refused =
-                    PlanWindow.open(desk(folders, settings, units), theme(settings), this::watchLine);
+                    PlanWindow.open(desk(folders, settings, units), Choices.theme(settings), this::watchLine);
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            common.err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
         if (amountGrams == null) ask();
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
-        bowls.problems().forEach(err()::println);
+        bowls.problems().forEach(common.err()::println);
         Recipe recipe = Chocolates.find(
-                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, err());
+                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE),
+                folders,
+                common.err());
         BatchPlan plan = BatchPlan.of(request(recipe, bowls));
         if (json) {
-            PlanLines.of(plan).forEach(out()::println);
+            PlanLines.of(plan).forEach(common.out()::println);
         } else {
-            PlanNotices.lines().forEach(err()::println);
-            new PlanPage(plan, units).lines(begins, why).forEach(out()::println);
-            out().println();
-            out().println(PlanText.THEN_TYPE.say(watchLine(plan, PlanKey.WARM_BATH, Optional.ofNullable(bowl))));
-            out().println(PlanText.OR_QUICK.say(watchLine(plan, PlanKey.QUICK_BATH, Optional.ofNullable(bowl))));
+            PlanNotices.lines().forEach(common.err()::println);
+            new PlanPage(plan, units).lines(begins, why).forEach(common.out()::println);
+            common.out().println();
+            common.out().println(PlanText.THEN_TYPE.say(watchLine(plan, PlanKey.WARM_BATH, Optional.ofNullable(bowl))));
+            common.out().println(PlanText.OR_QUICK.say(watchLine(plan, PlanKey.QUICK_BATH, Optional.ofNullable(bowl))));
         }
         if (card != null) writeCard(new PlanCard(plan, units));
         return Exit.DONE.code();
     }
 
     private PlanRequest request(Recipe recipe, Bowls.Loaded bowls) throws Refusal {
-        OptionalDouble amount = within(amountGrams, 50, 20_000, "--amount", UnitText.GRAMS_IN_FULL.say());
+        OptionalDouble amount = within(amountGrams, PlanField.AMOUNT, "--amount", UnitText.GRAMS_IN_FULL.say());
         Bowl named = bowl == null ? Bowl.ANY : BowlWords.named(bowl, amount, bowls);
         return new PlanRequest(
                 recipe,
                 amount.orElseThrow(),
                 named,
-                within(bowlGrams, 20, 10_000, "--bowl-weight", UnitText.GRAMS_IN_FULL.say()),
-                within(panGrams, 50, 15_000, "--pan-weight", UnitText.GRAMS_IN_FULL.say()),
+                within(bowlGrams, PlanField.BOWL_WEIGHT, "--bowl-weight", UnitText.GRAMS_IN_FULL.say()),
+                within(panGrams, PlanField.PAN_WEIGHT, "--pan-weight", UnitText.GRAMS_IN_FULL.say()),
                 panMaterial(),
-                within(bathGrams, 200, 30_000, "--bath-water", UnitText.GRAMS_IN_FULL.say()),
-                within(tapCelsius, 0, 35, "--tap", "°C"),
-                within(quickCelsius, 30, 80, "--quick-bath", "°C"),
+                within(bathGrams, PlanField.BATH_WATER, "--bath-water", UnitText.GRAMS_IN_FULL.say()),
+                within(tapCelsius, PlanField.TAP, "--tap", "°C"),
+                within(quickCelsius, PlanField.QUICK_BATH, "--quick-bath", "°C"),
                 checked(),
                 new PlanRequest.Room(
-                        within(roomCelsius, 5, 40, "--room", "°C"), within(humidityPercent, 5, 100, "--humidity", "%")),
-                within(barGrams, 1, 5000, "--bar", UnitText.GRAMS_IN_FULL.say()));
+                        within(roomCelsius, PlanField.ROOM, "--room", "°C"),
+                        within(humidityPercent, PlanField.HUMIDITY, "--humidity", "%")),
+                within(barGrams, PlanField.BAR, "--bar", UnitText.GRAMS_IN_FULL.say()));
     }
 
     private void ask() throws Refusal {
         if (json || !Screens.isTerminal(System.console())) {
             throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.HOW_MUCH_CHOCOLATE_WAS_NOT.say());
         }
-        ask(new PlanQuestions(new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), out()));
+        ask(new PlanQuestions(
+                new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), common.out()));
     }
 
     void ask(PlanQuestions ask) throws Refusal {
-        while (amountGrams == null) amountGrams = ask.number(PlanText.HOW_MANY_GRAMS_OF_CHOCOLATE.say(), 50, 20_000);
+        while (amountGrams == null) amountGrams = asked(ask, PlanText.HOW_MANY_GRAMS_OF_CHOCOLATE, PlanField.AMOUNT);
         if (bowl == null) bowl = ask.words(PlanText.YOUR_BOWLS_NAME_OR_STEEL_GLASS.say(), "steel");
-        if (bowlGrams == null) bowlGrams = ask.number(PlanText.ITS_EMPTY_WEIGHT_IN_GRAMS.say(), 20, 10_000);
-        if (tapCelsius == null) tapCelsius = ask.number(PlanText.HOW_COLD_IS_THE_TAP_WATER.say(), 0, 35);
+        if (bowlGrams == null) bowlGrams = asked(ask, PlanText.ITS_EMPTY_WEIGHT_IN_GRAMS, PlanField.BOWL_WEIGHT);
+        if (tapCelsius == null) tapCelsius = asked(ask, PlanText.HOW_COLD_IS_THE_TAP_WATER, PlanField.TAP);
         if (thermometer == null) {
             thermometer = ask.words(PlanText.IS_THE_THERMOMETER_FOR_THE.say(), "unchecked");
         }
+    }
+
+    /** The form and the command take the same numbers. */
+    private static OptionalDouble within(Double value, PlanField field, String option, String unit) throws Refusal {
+        return Within.optional(value, field.low(), field.high(), option, unit);
+    }
+
+    private static Double asked(PlanQuestions ask, PlanText question, PlanField field) throws Refusal {
+        return ask.number(question.say(), field.low(), field.high());
     }
 
     private boolean checked() throws Refusal {
@@ -218,9 +221,11 @@ final class PlanCommand implements Callable<Integer> {
     /** The form with what was said already in it. */
     private PlanDesk desk(Folders folders, Settings settings, Units units) throws Refusal {
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
-        bowls.problems().forEach(err()::println);
+        bowls.problems().forEach(common.err()::println);
         Recipe first = Chocolates.find(
-                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE), folders, err());
+                chocolate != null ? chocolate : settings.lastChocolate().orElse(USUAL_CHOCOLATE),
+                folders,
+                common.err());
         Optional<Bowl> said =
                 bowl == null ? Optional.empty() : Optional.of(BowlWords.named(bowl, OptionalDouble.empty(), bowls));
         PlanDesk desk = PlanDesks.of(first, said, folders, units, bowls);
@@ -243,10 +248,6 @@ final class PlanCommand implements Callable<Integer> {
         if (said != null) desk.type(field, Decimal.of(field.shown(said, desk.units())));
     }
 
-    private static Theme theme(Settings settings) {
-        return settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
-    }
-
     private void writeCard(PlanCard made) throws Refusal {
         boolean drawn = card.toString().toLowerCase(Locale.ROOT).endsWith(".svg");
         try {
@@ -256,20 +257,5 @@ final class PlanCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, PlanText.THE_CARD_COULD_NOT_BE_WRITTEN.say(card, e.getMessage()));
         }
-    }
-
-    private static OptionalDouble within(Double value, double low, double high, String option, String unit)
-            throws Refusal {
-        if (value == null) return OptionalDouble.empty();
-        BowlWords.within(value, low, high, option, unit);
-        return OptionalDouble.of(value);
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -14,7 +14,6 @@ import fifthform.probe.find.Ports;
 import fifthform.probe.find.Recognition;
 import fifthform.probe.find.UsbIdentity;
 import fifthform.probe.link.LinkException;
-import java.io.PrintWriter;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Locale;
@@ -23,9 +22,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** What is plugged in. */
 @Command(name = "ports", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -45,26 +42,23 @@ final class PortsCommand implements Callable<Integer> {
     @Option(names = "--ask")
     private boolean ask;
 
-    @Spec
-    private CommandSpec spec;
-
     /** What listening came to; the words where it could not be opened. */
     private record Heard(Optional<Recognition> recognition, String words) {}
 
     @Override
     public Integer call() throws InterruptedException {
         Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
-        loaded.problems().forEach(spec.commandLine().getErr()::println);
+        loaded.problems().forEach(common.err()::println);
         KnownProbes known = new KnownProbes(loaded);
         List<FoundPort> ports = Ports.list(InstantSource.system());
         for (FoundPort port : ports) {
             Optional<Heard> heard = heard(port);
-            if (json) out().println(line(port, known.at(port.path()), heard));
+            if (json) common.out().println(line(port, known.at(port.path()), heard));
             else describe(port, known.at(port.path()), heard);
         }
         boolean any = ports.stream().anyMatch(p -> p.state() == FoundPort.State.READY);
         if (!any && !json) {
-            out().println(ProbeText.NO_ADAPTER_IS_READY_PLUG_ONE.say());
+            common.out().println(ProbeText.NO_ADAPTER_IS_READY_PLUG_ONE.say());
         }
         return (any ? Exit.DONE : Exit.NO_PROBE).code();
     }
@@ -81,14 +75,15 @@ final class PortsCommand implements Callable<Integer> {
     }
 
     private void describe(FoundPort port, Optional<KeptAdapter> kept, Optional<Heard> heard) {
-        out().println(port.path() + " · " + port.description() + " · "
-                + port.usb().map(UsbIdentity::toString).orElse(notUsb(port)));
+        common.out()
+                .println(port.path() + " · " + port.description() + " · "
+                        + port.usb().map(UsbIdentity::toString).orElse(notUsb(port)));
         port.reason()
                 .ifPresentOrElse(
-                        reason -> out().println(
-                                        "  " + reason + " " + port.whatToDo().orElse("")),
-                        () -> out().println(ProbeText.READY_MONITOR_RUN_WATCH_PROBE.say(port.path())));
-        kept.ifPresent(adapter -> out().println(ProbeText.USED_BEFORE.say(use(adapter))));
+                        reason -> common.out()
+                                .println("  " + reason + " " + port.whatToDo().orElse("")),
+                        () -> common.out().println(ProbeText.READY_MONITOR_RUN_WATCH_PROBE.say(port.path())));
+        kept.ifPresent(adapter -> common.out().println(ProbeText.USED_BEFORE.say(use(adapter))));
         heard.ifPresent(this::describe);
     }
 
@@ -108,10 +103,13 @@ final class PortsCommand implements Callable<Integer> {
 
     private void describe(Heard heard) {
         Optional<Decision> decision = heard.recognition().flatMap(Recognition::decision);
-        out().println(ProbeText.HEARD.say(
-                heard.words(), decision.map(PortsCommand::sure).orElse("")));
-        decision.stream().flatMap(d -> d.channels().stream()).forEach(c -> out().println("    " + channel(c)));
-        rejected(heard).forEach(c -> out().println(ProbeText.NOT.say(why(c))));
+        common.out()
+                .println(ProbeText.HEARD.say(
+                        heard.words(), decision.map(PortsCommand::sure).orElse("")));
+        decision.stream()
+                .flatMap(d -> d.channels().stream())
+                .forEach(c -> common.out().println("    " + channel(c)));
+        rejected(heard).forEach(c -> common.out().println(ProbeText.NOT.say(why(c))));
     }
 
     private static String sure(Decision decision) {
@@ -187,9 +185,5 @@ final class PortsCommand implements Callable<Integer> {
 
     private static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
     }
 }

@@ -16,9 +16,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** What there is to practise on, and who may temper it. */
 @Command(
@@ -33,13 +31,10 @@ final class PracticeCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Scenarios scenarios = Scenarios.builtIn();
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = common.out();
         if (!json) out.println(CommandText.SCENARIOS_ALL_INVENTED.say());
         for (String id : scenarios.ids()) {
             Scenario scenario = named(id);
@@ -97,8 +92,7 @@ final class PracticeCommand implements Callable<Integer> {
 
     /** The recipe that the scenario is tempered by. */
     Recipe recipe(Scenario scenario) throws Refusal {
-        return Chocolates.find(
-                scenario.chocolate(), folders(), spec.commandLine().getErr());
+        return Chocolates.find(scenario.chocolate(), folders(), common.err());
     }
 
     Folders folders() {

@@ -52,7 +52,7 @@ final class PracticeTrainCommand implements Callable<Integer> {
         double times = speed();
         mustHaveKeys();
         Choices choices = Choices.load(practice.folders(), err());
-        Units units = practice.common().units().orElse(choices.settings().units());
+        Units units = practice.common().units(choices.settings());
         TrainingProbe probe =
                 new TrainingProbe(trained, practice.recipe(trained), times, PracticePace.AtCues.WAIT_FOR_HANDS);
         train(

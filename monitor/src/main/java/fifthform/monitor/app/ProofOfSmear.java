@@ -1,11 +1,11 @@
 package fifthform.monitor.app;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.proof.Smear;
 import fifthform.curves.proof.TemperClass;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.proofs.ProofFile;
 import fifthform.monitor.proofs.ProofHead;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.ProofText;
 import fifthform.monitor.texts.UnitText;
@@ -51,13 +51,12 @@ final class ProofOfSmear {
     /** Times it where that was not done before, and keeps the answer. */
     Exit run() throws Refusal, InterruptedException, IOException {
         ProofPlace place = task.place(true);
-        OptionalDouble roomCelsius = ProofTask.within(said.room(), 5, 40, "--room", "°C");
+        OptionalDouble roomCelsius = Within.optional(said.room().orElse(null), 5, 40, "--room", "°C");
         boolean set = true;
         double took;
         if (said.minutes().isPresent())
-            took = ProofTask.within(
-                            said.minutes(), LEAST_MINUTES, LONGEST_MINUTES, "--minutes", UnitText.MINUTES_IN_FULL.say())
-                    .getAsDouble();
+            took = Within.number(
+                    said.minutes().get(), LEAST_MINUTES, LONGEST_MINUTES, "--minutes", UnitText.MINUTES_IN_FULL.say());
         else {
             task.desk().say(ProofText.SMEAR_TEST.say(place.recipe().name()));
             ProofNotices.smear().forEach(line -> task.desk().say("  " + line));
@@ -88,7 +87,7 @@ final class ProofOfSmear {
                 ProofFile.begin(task.folders().sessions(), task.head(ProofHead.Kind.SMEAR, place, "real"))) {
             JsonLine line = smeared(new JsonLine().text("k", "z"), film);
             record.line(line);
-            task.desk().say(ProofText.RECORDED_IN_PROOF_OF_SMEAR.say(record.file()));
+            task.desk().say(ProofText.RECORDED_IN.say(record.file()));
             if (task.json())
                 task.out()
                         .println(smeared(new JsonLine().text("proof", record.name()), film)
@@ -114,9 +113,7 @@ final class ProofOfSmear {
         if (word.isPresent())
             for (Smear.Look each : Smear.Look.values())
                 if (!word.get().isEmpty() && each.word().startsWith(word.get())) return each;
-        String near = word.flatMap(s -> Nearest.to(s, words))
-                .map(n -> ProofText.DID_YOU_MEAN.say(n))
-                .orElse("");
+        String near = word.map(typed -> DidYouMean.oneOf(words, typed)).orElse("");
         throw new Refusal(
                 Exit.NOT_UNDERSTOOD,
                 ProofText.HOW_THE_FILM_LOOKS_IS_NOT.say(

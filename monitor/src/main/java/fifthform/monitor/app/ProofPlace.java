@@ -11,6 +11,7 @@ import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.SessionHeader;
 import fifthform.monitor.store.StoreException;
 import fifthform.monitor.texts.ProofText;
+import fifthform.monitor.texts.UnitText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -59,12 +60,8 @@ record ProofPlace(Recipe recipe, Fat fat, KeptCup cup, Optional<String> session)
         if (!KeptCup.isId(name))
             throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.CUP_WAS_NOTHING_WAS_DONE_USE.say(name));
         KeptCup cup = cups.find(recipe.id(), name).orElseGet(() -> KeptCup.named(recipe.id(), name));
-        if (said.grams().isPresent()) {
-            double grams = said.grams().get();
-            if (!(grams >= 4 && grams <= 30))
-                throw new Refusal(Exit.NOT_UNDERSTOOD, ProofText.GRAMS_WAS_NOTHING_WAS_DONE.say(grams));
-            cup = cup.withGrams(grams);
-        }
+        if (said.grams().isPresent())
+            cup = cup.withGrams(Within.number(said.grams().get(), 4, 30, "--grams", UnitText.GRAMS_IN_FULL.say()));
         return new ProofPlace(recipe, fat, cup, session.map(SessionHeader::session));
     }
 

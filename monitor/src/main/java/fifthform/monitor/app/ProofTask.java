@@ -78,13 +78,4 @@ record ProofTask(
                 cup.traits().isPresent() ? ProofText.CALIBRATED.say() : ProofText.NOT_CALIBRATED.say(),
                 good);
     }
-
-    static OptionalDouble within(Optional<Double> said, double low, double high, String option, String unit)
-            throws Refusal {
-        if (said.isEmpty()) return OptionalDouble.empty();
-        double value = said.get();
-        if (value >= low && value <= high) return OptionalDouble.of(value);
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD, ProofText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(option, value, low, high, unit));
-    }
 }

@@ -2,20 +2,17 @@ package fifthform.monitor.app;
 
 import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.proofs.Cups;
-import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Settings;
 import fifthform.monitor.texts.ProofText;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /** Is this bowl in temper? */
 @Command(
@@ -75,9 +72,6 @@ final class ProveCommand implements Callable<Integer> {
     @Option(names = "--json", scope = ScopeType.INHERIT)
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal, InterruptedException {
         long ways = Stream.of(calibrate, curve != null, smear).filter(w -> w).count();
@@ -102,27 +96,24 @@ final class ProveCommand implements Callable<Integer> {
     }
 
     private ProofTask task() throws Refusal {
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
+        Settings settings = common.settings();
         Cups.Loaded known = cups().load();
-        known.problems().forEach(err()::println);
-        PrintWriter to = json ? err() : out();
-        var units = common.units().orElse(settings.settings().units());
+        known.problems().forEach(common.err()::println);
         return new ProofTask(
                 common.folders(),
-                Screens.hasTerminal() ? CheckDesk.terminal(to, System.in, units) : CheckDesk.lines(to, units),
+                CheckDesk.here(json ? common.err() : common.out(), common.units(settings)),
                 cups(),
                 known,
-                settings.settings(),
+                settings,
                 new ProofPlace.Said(
                         Optional.ofNullable(chocolate),
                         Optional.ofNullable(cup),
                         Optional.ofNullable(grams),
                         Optional.ofNullable(session)),
-                ProofTask.within(Optional.ofNullable(bath), -5, 30, "--bath", "°C"),
+                Within.optional(bath, -5, 30, "--bath", "°C"),
                 json,
-                out(),
-                err());
+                common.out(),
+                common.err());
     }
 
     private ProofSubject subject(ProofTask task, Adapters.Loaded known) throws Refusal, InterruptedException {
@@ -131,8 +122,8 @@ final class ProveCommand implements Callable<Integer> {
         WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
         if (ProbeChooser.isPractice(name))
             return ProofSubject.practice(name, task.desk().manner(), wish);
-        return ProofSubject.of(
-                line.subjects(known, sensors, task.desk().manner(), err()).first(name));
+        return ProofSubject.of(line.subjects(known, sensors, task.desk().manner(), common.err())
+                .first(name));
     }
 
     /** Where cups are kept. */
@@ -147,13 +138,5 @@ final class ProveCommand implements Callable<Integer> {
 
     boolean wantsJson() {
         return json;
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

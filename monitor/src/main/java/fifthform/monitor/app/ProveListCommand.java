@@ -55,7 +55,7 @@ final class ProveListCommand implements Callable<Integer> {
         OptionalDouble apart = cup.difference();
         return apart.isPresent()
                 ? ProofText.NOT_CALIBRATED_ITS_LAST_TWO.say(Math.round(100 * apart.getAsDouble()))
-                : ProofText.NOT_CALIBRATED_PROVE_LIST_COMMAND.say();
+                : ProofText.NOT_CALIBRATED.say();
     }
 
     private static String line(KeptCup cup, KeptCurve curve) {

@@ -35,7 +35,7 @@ final class RawBytes {
     }
 
     static RawBytes beside(Path session, Instant start, Origin origin, PrintWriter err) {
-        Path file = session.resolveSibling(SessionFiles.name(session) + TapeSource.BYTES_ENDING);
+        Path file = SessionFiles.beside(session, TapeSource.BYTES_ENDING);
         try {
             // Appended: a session that goes on after a cut keeps the bytes from before it.
             boolean fresh = !Files.exists(file) || Files.size(file) == 0;

@@ -14,10 +14,8 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** The chocolates that are known. */
 @Command(
@@ -32,17 +30,14 @@ final class RecipesCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         Recipes recipes = Recipes.load(common.folders().recipes());
-        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter err = common.err();
         recipes.remarks().forEach(err::println);
-        recipes.problems().forEach(p -> err.println(CommandText.PASSED_OVER_RECIPES_COMMAND.say(p)));
-        Units units = common.units().orElse(Units.CELSIUS);
-        PrintWriter out = spec.commandLine().getOut();
+        recipes.problems().forEach(p -> err.println(CommandText.PASSED_OVER.say(p)));
+        Units units = common.units();
+        PrintWriter out = common.out();
         for (KnownRecipe known : recipes.known()) out.println(json ? line(known) : row(known, units));
         return (recipes.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
@@ -92,7 +87,7 @@ final class RecipesCommand implements Callable<Integer> {
             throws Refusal {
         Recipes recipes = Recipes.load(common.folders().recipes());
         KnownRecipe known = Chocolates.find(id, recipes);
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = common.out();
         TargetLines targets = new TargetLines(known.recipe());
         if (lines) {
             out.println(line(known));
@@ -107,8 +102,8 @@ final class RecipesCommand implements Callable<Integer> {
 
     @Command(name = "check", mixinStandardHelpOptions = true)
     int check(@Parameters(paramLabel = "FILE") Path file) {
-        PrintWriter out = spec.commandLine().getOut();
-        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter out = common.out();
+        PrintWriter err = common.err();
         return Recipes.read(file)
                 .fold(
                         known -> {

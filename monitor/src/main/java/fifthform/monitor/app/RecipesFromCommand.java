@@ -7,15 +7,12 @@ import fifthform.curves.recipe.RecipeText;
 import fifthform.curves.recipe.WorkedTargets;
 import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.json.JsonLine;
-import fifthform.monitor.settings.Folders;
 import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -83,7 +80,7 @@ final class RecipesFromCommand implements Callable<Integer> {
                 CompositionTargets.of(write == null ? USUAL_ID : write, ingredients), Exit.NOT_UNDERSTOOD);
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        worked.warnings().forEach(warning -> err.println(CommandText.MIND_RECIPES_FROM_COMMAND.say(warning)));
+        worked.warnings().forEach(warning -> err.println(CommandText.MIND.say(warning)));
         TargetLines lines = new TargetLines(worked);
         String text = RecipeText.write(worked.recipe())
                 + String.join(System.lineSeparator(), lines.remarks(why))
@@ -103,19 +100,14 @@ final class RecipesFromCommand implements Callable<Integer> {
 
     private Optional<OtherFat> kind() throws Refusal {
         if (otherFatKind == null) return Optional.empty();
-        Optional<OtherFat> kind = OtherFat.fromWord(otherFatKind.toLowerCase(Locale.ROOT));
-        if (kind.isPresent()) return kind;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                CommandText.OTHER_FAT_KIND_WAS_NOTHING_WAS.say(otherFatKind, String.join(", ", OtherFat.words())));
+        return Optional.of(OneOf.named("--other-fat-kind", otherFatKind, List.of(OtherFat.values()), OtherFat::word));
     }
 
     private void write(String text, PrintWriter err) throws Refusal {
-        Folders folders = recipes.folders();
-        Path file = folders.recipes().resolve(write + Recipes.ENDING);
+        Path folder = recipes.folders().recipes();
+        Path file = Recipes.place(folder, write);
         try {
-            Files.createDirectories(folders.recipes());
-            Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
+            Recipes.add(folder, write, text);
             err.println(CommandText.WRITTEN_TO_TO_USE_IT_MONITOR.say(file, write));
         } catch (FileAlreadyExistsException e) {
             throw new Refusal(Exit.FILE, CommandText.IS_THERE_ALREADY_NOTHING_WAS.say(file));

@@ -40,10 +40,8 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** A recorded session again, on the same screens, through the same engine. */
 @Command(name = "replay", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -80,15 +78,12 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--as-watched")
     private boolean asWatched;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal, InterruptedException {
         checkSpan();
         Path file = SessionNames.find(name, common.folders());
-        Choices choices = Choices.load(common.folders(), spec.commandLine().getErr());
-        Units units = common.units().orElse(choices.settings().units());
+        Choices choices = Choices.load(common.folders(), common.err());
+        Units units = common.units(choices.settings());
         boolean onDesk = whatIf == null && !asWatched;
         if (onDesk && Optional.ofNullable(screen).orElseGet(Screens::best) == ScreenChoice.WINDOW) {
             Optional<Integer> shown = onDesk(choices.settings(), units).show(file, wish());
@@ -96,11 +91,11 @@ final class ReplayCommand implements Callable<Integer> {
             screen = Screens.hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
         }
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
-        session.problems().forEach(spec.commandLine().getErr()::println);
+        session.problems().forEach(common.err()::println);
         if (whatIf != null) return whatIf(session, units).code();
         Told told = new Told(session);
         SessionSnapshot last = show(session, told, choices, units);
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = common.out();
         out.println(ClosingLine.of(last.setup(), last.tally(), units));
         HoldLine.closing(last.setup(), last.state()).ifPresent(out::println);
         AgainWords.links(
@@ -133,7 +128,7 @@ final class ReplayCommand implements Callable<Integer> {
         Answer answer = Rerun.of(batch, question.of(lift));
         new WhatIfWords(units, session.header().zone(), batch.setup().recipe())
                 .lines(answer)
-                .forEach(spec.commandLine().getOut()::println);
+                .forEach(common.out()::println);
         return answer instanceof Answer.Refused ? Exit.ANSWER_IS_NO : Exit.DONE;
     }
 
@@ -142,7 +137,7 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     private ReplayOnDesk onDesk(Settings settings, Units units) {
-        return new ReplayOnDesk(spec.commandLine().getOut(), spec.commandLine().getErr(), settings, units);
+        return new ReplayOnDesk(common.out(), common.err(), settings, units);
     }
 
     private ReplayOnDesk.Wish wish() throws Refusal {
@@ -181,10 +176,7 @@ final class ReplayCommand implements Callable<Integer> {
                 "session");
         player.start();
         Screens screens = new Screens(
-                spec.commandLine().getOut(),
-                spec.commandLine().getErr(),
-                choices.theme(),
-                choices.settings().motion());
+                common.out(), common.err(), choices.theme(), choices.settings().motion());
         screens.show(
                 Optional.ofNullable(screen),
                 feed(loop, clock, tape, over, units, choices.keys(), session),

@@ -88,7 +88,7 @@ final class ReplayOnDesk {
     }
 
     private Theme theme() {
-        return settings.theme() == Settings.Theme.DARK ? Theme.DARK : Theme.BRIGHT;
+        return Choices.theme(settings);
     }
 
     private static long nanos(double seconds) {

@@ -9,9 +9,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** A backup back, here or on another computer. */
 @Command(name = "restore", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -22,16 +20,13 @@ final class RestoreCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE")
     private Path archive;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         if (!Files.isRegularFile(archive))
             throw new Refusal(Exit.FILE, CommandText.THERE_IS_NO_FILE_NOTHING_WAS.say(archive));
         try {
             Restore.Done done = new Restore(common.folders()).all(archive);
-            PrintWriter out = spec.commandLine().getOut();
+            PrintWriter out = common.out();
             out.println(CommandText.RESTORED_FILES_WERE_HERE.say(done.added(), done.same(), done.grown()));
             done.apart()
                     .ifPresent(folder ->

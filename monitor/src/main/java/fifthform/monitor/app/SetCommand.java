@@ -7,30 +7,25 @@ import fifthform.curves.setting.SetInput;
 import fifthform.curves.setting.SetPlan;
 import fifthform.curves.setting.SetTime;
 import fifthform.curves.setting.SettingWatch;
-import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.bars.SetLog;
 import fifthform.monitor.bars.SetWords;
-import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.texts.BarsText;
 import fifthform.simulator.device.QuietPlace;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Bars set in their moulds. */
 @Command(name = "set", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -45,10 +40,7 @@ final class SetCommand implements Callable<Integer> {
     private CommonOptions common;
 
     @Mixin
-    private CheckSensorOptions sensors;
-
-    @Mixin
-    private CheckLineOptions line;
+    private QuietOptions listening;
 
     @Parameters(paramLabel = "SESSION", arity = "0..1", defaultValue = SessionNames.LAST)
     private String name;
@@ -71,33 +63,19 @@ final class SetCommand implements Callable<Integer> {
     @Option(names = "--moving")
     private boolean moving;
 
-    @Option(names = "--probe", paramLabel = "PORT")
-    private String probe;
-
     @Option(names = "--speed", paramLabel = "N")
     private String speed;
-
-    @Option(names = "--quiet")
-    private boolean quiet;
-
-    @Option(names = "--json")
-    private boolean json;
-
-    @Spec
-    private CommandSpec spec;
 
     private volatile boolean stopped;
 
     @Override
     public Integer call() throws Refusal, InterruptedException {
         SetPlan plan = plan();
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
-        Units units = common.units().orElse(settings.settings().units());
-        PrintWriter to = json ? err() : out();
-        CheckDesk desk = Screens.hasTerminal() ? CheckDesk.terminal(to, System.in, units) : CheckDesk.lines(to, units);
+        Settings settings = common.settings();
+        Units units = common.units(settings);
+        CheckDesk desk = CheckDesk.here(listening.wantsJson() ? common.err() : common.out(), units);
         SetWords words = new SetWords(units);
-        Optional<CheckSubject> chosen = probe == null ? Optional.empty() : Optional.of(subject(desk));
+        Optional<CheckSubject> chosen = listening.hasProbe() ? Optional.of(subject(desk)) : Optional.empty();
         words.plan(plan).forEach(desk::say);
         if (chosen.isEmpty()) {
             desk.say(BarsText.WITH_A_PROBE_BESIDE_THE_MOULDS.say());
@@ -106,11 +84,11 @@ final class SetCommand implements Callable<Integer> {
         KeepNotices.setting().forEach(desk::say);
         CheckSubject subject = chosen.get();
         Optional<SetLog> log = subject.kind() == CheckSubject.Kind.REAL ? log(desk) : Optional.empty();
-        boolean sounds = !quiet && desk.manner() == CheckDesk.Manner.AT_A_TERMINAL;
+        boolean sounds = listening.mayBeHeard() && desk.manner() == CheckDesk.Manner.AT_A_TERMINAL;
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
         try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED.say());
-                WarnSound sound = WarnSound.of(sounds, settings.settings().volume())) {
+                WarnSound sound = WarnSound.of(sounds, settings.volume())) {
             exit = watch(plan, ear, desk, words, log, sound);
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, BarsText.THE_LOG_OF_THE_SETTING_CANNOT.say(e.getMessage()));
@@ -159,7 +137,7 @@ final class SetCommand implements Callable<Integer> {
         SettingWatch.Step step = watch.next(input);
         for (SetEvent event : step.events()) {
             desk.say(words.of(event, watch.plan()));
-            if (json) out().println(SetLog.line(event).end());
+            if (listening.wantsJson()) common.out().println(SetLog.line(event).end());
             if (log.isPresent()) log.get().told(event);
             switch (event.kind()) {
                 case TOO_WARM, TOO_COLD, TOO_FAST, SILENT -> sound.warn();
@@ -195,19 +173,13 @@ final class SetCommand implements Callable<Integer> {
     }
 
     private CheckSubject subject(CheckDesk desk) throws Refusal, InterruptedException {
-        if (ProbeChooser.isPractice(probe)) {
-            boolean inHurry = desk.manner() != CheckDesk.Manner.AT_A_TERMINAL;
-            WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
-            Optional<Double> factor = inHurry || wish.asFastAsPossible()
-                    ? Optional.empty()
-                    : Optional.of(wish.factor().orElse(PRACTICE_SPEED));
-            CheckSubject practice = QuietSubjects.practice(probe, PRACTICE, factor);
-            desk.say(BarsText.PRACTICE_AN_INVENTED_PLACE_AND.say());
-            return practice;
-        }
-        Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
-        loaded.problems().forEach(err()::println);
-        return line.subjects(loaded, sensors, desk.manner(), err()).first(probe);
+        if (!listening.isPractice()) return listening.real(common.folders(), desk.manner(), common.err());
+        boolean inHurry = desk.manner() != CheckDesk.Manner.AT_A_TERMINAL;
+        WatchSpeed wish = speed == null ? WatchSpeed.USUAL : WatchSpeed.parse(speed);
+        Optional<Double> factor = inHurry || wish.asFastAsPossible()
+                ? Optional.empty()
+                : Optional.of(wish.factor().orElse(PRACTICE_SPEED));
+        return listening.practice(PRACTICE, factor, desk::say);
     }
 
     private SetTime.Air air() {
@@ -215,41 +187,14 @@ final class SetCommand implements Callable<Integer> {
     }
 
     private SetPlan plan() throws Refusal {
-        CoolingPlace where = where();
-        within(millimetres, 1, 100, "--thickness", "mm");
-        if (there != null) within(there, -30, 40, "--there", "°C");
-        if (room != null) within(room, 0, 45, "--room", "°C");
-        if (humidity != null) within(humidity, 1, 100, "--humidity", "%");
+        CoolingPlace where = OneOf.named("--place", place, List.of(CoolingPlace.values()), CoolingPlace::word);
+        Within.number(millimetres, 1, 100, "--thickness", "mm");
+        OptionalDouble placeCelsius = Within.optional(there, -30, 40, "--there", "°C");
+        Within.optional(room, 0, 45, "--room", "°C");
+        Within.optional(humidity, 1, 100, "--humidity", "%");
         if ((room == null) != (humidity == null))
             throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.ROOM_AND_HUMIDITY_MAKE_THE_DEW.say());
         Optional<Condensation> air = room == null ? Optional.empty() : Optional.of(Condensation.in(room, humidity));
-        return SetPlan.of(
-                where, there == null ? OptionalDouble.empty() : OptionalDouble.of(there), air(), millimetres, air);
-    }
-
-    private CoolingPlace where() throws Refusal {
-        for (CoolingPlace each : CoolingPlace.values())
-            if (each.word().equals(place.strip().toLowerCase(Locale.ROOT))) return each;
-        throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.PLACE_WAS_NOTHING_WAS_DONE_SAY.say(place));
-    }
-
-    private static void within(double value, double low, double high, String option, String unit) throws Refusal {
-        if (value >= low && value <= high) return;
-        throw new Refusal(
-                Exit.NOT_UNDERSTOOD,
-                BarsText.WAS_NOTHING_WAS_DONE_GIVE_TO.say(
-                        option,
-                        Units.format("%.1f", value),
-                        Units.format("%.0f", low),
-                        Units.format("%.0f", high),
-                        unit));
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
+        return SetPlan.of(where, placeCelsius, air(), millimetres, air);
     }
 }

@@ -24,9 +24,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** What is set once and holds for all batches. */
 @Command(name = "setup", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -49,13 +47,10 @@ final class SetupCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     @Override
     public Integer call() throws Refusal {
         SetupDesk desk = new SetupDesk(common.folders(), Instant::now);
-        desk.problems().forEach(err()::println);
+        desk.problems().forEach(common.err()::println);
         if (play) return play(desk);
         boolean asked = !set.isEmpty() || !usual.isEmpty();
         if (asked) change(desk);
@@ -63,16 +58,16 @@ final class SetupCommand implements Callable<Integer> {
         if (!asked && !json && choice == ScreenChoice.WINDOW) {
             Optional<String> refused = SetupWindow.open(desk, SoundTrial::play);
             if (refused.isEmpty()) return Exit.DONE.code();
-            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            common.err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }
-        if (json) desk.all().forEach(setting -> out().println(line(setting, desk)));
+        if (json) desk.all().forEach(setting -> common.out().println(line(setting, desk)));
         else lines(desk);
         return Exit.DONE.code();
     }
 
     private int play(SetupDesk desk) {
         Optional<String> silent = SoundTrial.play(desk.settings().volume());
-        out().println(silent.orElse(SetupText.THAT_WAS_THE_URGENT_SOUND_CAN.say()));
+        common.out().println(silent.orElse(SetupText.THAT_WAS_THE_URGENT_SOUND_CAN.say()));
         return (silent.isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO).code();
     }
 
@@ -91,7 +86,7 @@ final class SetupCommand implements Callable<Integer> {
     }
 
     private void lines(SetupDesk desk) {
-        PrintWriter out = out();
+        PrintWriter out = common.out();
         for (Setting setting : desk.all()) {
             String value = setting.value(desk.settings());
             String also = setting.possible().isEmpty() ? "" : " (" + String.join(", ", setting.possible()) + ")";
@@ -135,13 +130,5 @@ final class SetupCommand implements Callable<Integer> {
                 .text("what", setting.what())
                 .texts("possible", setting.possible())
                 .end();
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -1,11 +1,13 @@
 package fifthform.monitor.app;
 
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Bowl;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.start.SeenProbe;
 import fifthform.monitor.start.StartChoice;
 import fifthform.monitor.start.StartChoice.Way;
+import fifthform.monitor.start.StartDesk;
 import fifthform.monitor.start.StartStock;
 import fifthform.monitor.texts.StartText;
 import java.io.PrintWriter;
@@ -21,8 +23,6 @@ final class StartQuestions {
     private static final Pattern BOWL = Pattern.compile("(.*?)(?:[, ]+([0-9]{1,5}) ?g?)?");
     private static final String USUAL_CHOCOLATE = "dark";
     private static final String USUAL_BOWL = "steel";
-    private static final double LEAST_GRAMS = 50;
-    private static final double MOST_GRAMS = 20_000;
 
     private final PlanQuestions ask;
     private final PrintWriter out;
@@ -69,7 +69,7 @@ final class StartQuestions {
             if (said.matches() && TaughtWords.isName(said.group(1))) {
                 if (said.group(2) == null) return new Named(said.group(1), OptionalDouble.empty());
                 double grams = Double.parseDouble(said.group(2));
-                if (grams >= LEAST_GRAMS && grams <= MOST_GRAMS)
+                if (grams >= StartDesk.LEAST_GRAMS && grams <= Bowl.MOST_GRAMS)
                     return new Named(said.group(1), OptionalDouble.of(grams));
             }
             out.println(StartText.ASK_AGAIN_BOWL.say());

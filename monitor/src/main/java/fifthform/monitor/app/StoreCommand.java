@@ -3,11 +3,9 @@ package fifthform.monitor.app;
 import fifthform.curves.setting.SetInput;
 import fifthform.curves.setting.StoreEvent;
 import fifthform.curves.setting.StoreWatch;
-import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.bars.StoreLog;
 import fifthform.monitor.bars.StoreWords;
 import fifthform.monitor.settings.Settings;
-import fifthform.monitor.settings.SettingsFile;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.texts.BarsText;
@@ -25,10 +23,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Bars are kept. */
 @Command(name = "store", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -43,16 +39,10 @@ final class StoreCommand implements Callable<Integer> {
     private CommonOptions common;
 
     @Mixin
-    private CheckSensorOptions sensors;
-
-    @Mixin
-    private CheckLineOptions line;
+    private QuietOptions listening;
 
     @Parameters(paramLabel = "SESSION", arity = "0..1", defaultValue = SessionNames.LAST)
     private String name;
-
-    @Option(names = "--probe", paramLabel = "PORT")
-    private String probe;
 
     @Option(names = "--place", paramLabel = "NAME", defaultValue = "store")
     private String place;
@@ -66,27 +56,16 @@ final class StoreCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "max")
     private String speed;
 
-    @Option(names = "--quiet")
-    private boolean quiet;
-
-    @Option(names = "--json")
-    private boolean json;
-
-    @Spec
-    private CommandSpec spec;
-
     private volatile boolean stopped;
     private boolean live;
 
     @Override
     public Integer call() throws Refusal, InterruptedException {
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
-        StoreWords words =
-                new StoreWords(common.units().orElse(settings.settings().units()));
+        Settings settings = common.settings();
+        StoreWords words = new StoreWords(common.units(settings));
         if (bestBefore != null) return note().code();
-        if (show || probe == null) return show(words).code();
-        return watch(words, settings.settings()).code();
+        if (show || !listening.hasProbe()) return show(words).code();
+        return watch(words, settings).code();
     }
 
     private Exit note() throws Refusal {
@@ -98,8 +77,8 @@ final class StoreCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw notWritten(log, e);
         }
-        if (json) out().println("{\"kept\":true}");
-        else out().println(BarsText.KEPT_BEST_BEFORE.say(bestBefore.strip(), KeepNotices.bestBefore()));
+        if (listening.wantsJson()) common.out().println("{\"kept\":true}");
+        else common.out().println(BarsText.KEPT_BEST_BEFORE.say(bestBefore.strip(), KeepNotices.bestBefore()));
         return Exit.DONE;
     }
 
@@ -109,23 +88,25 @@ final class StoreCommand implements Callable<Integer> {
             throw new Refusal(Exit.FILE, BarsText.THERE_IS_NO_LOG_NOTHING_WAS.say(name));
         StoreLog log = isLog ? StoreLog.of(Path.of(name)) : log();
         StoreLog.Loaded loaded = log.load();
-        loaded.problems().forEach(err()::println);
+        loaded.problems().forEach(common.err()::println);
         for (StoreEvent event : loaded.events()) {
-            if (json) out().println(StoreLog.line(event).end());
-            else out().println(clock(event.at()) + "  " + words.of(event));
+            if (listening.wantsJson()) common.out().println(StoreLog.line(event).end());
+            else common.out().println(clock(event.at()) + "  " + words.of(event));
         }
-        if (json) out().println(StoreLog.line(loaded.watch().record()).end());
-        else words.of(loaded.watch().record()).forEach(out()::println);
-        if (!json)
-            loaded.bestBefore().ifPresent(b -> out().println(BarsText.BEST_BEFORE.say(b, KeepNotices.bestBefore())));
+        if (listening.wantsJson())
+            common.out().println(StoreLog.line(loaded.watch().record()).end());
+        else words.of(loaded.watch().record()).forEach(common.out()::println);
+        if (!listening.wantsJson())
+            loaded.bestBefore()
+                    .ifPresent(b -> common.out().println(BarsText.BEST_BEFORE.say(b, KeepNotices.bestBefore())));
         boolean empty = loaded.watch().record().isEmpty() && loaded.bestBefore().isEmpty();
-        if (empty && !json) out().println(BarsText.WATCH_IT_MONITOR_RUN_STORE.say(name));
+        if (empty && !listening.wantsJson()) common.out().println(BarsText.WATCH_IT_MONITOR_RUN_STORE.say(name));
         return loaded.problems().isEmpty() ? Exit.DONE : Exit.ANSWER_IS_NO;
     }
 
     private Exit watch(StoreWords words, Settings choices) throws Refusal, InterruptedException {
-        PrintWriter to = json ? err() : out();
-        Units units = common.units().orElse(choices.units());
+        PrintWriter to = listening.wantsJson() ? common.err() : common.out();
+        Units units = common.units(choices);
         CheckSubject subject = subject(to);
         KeepNotices.storing().forEach(to::println);
         boolean real = subject.kind() == CheckSubject.Kind.REAL;
@@ -134,8 +115,8 @@ final class StoreCommand implements Callable<Integer> {
         StoreWatch watch = log.map(l -> l.load().watch()).orElse(StoreWatch.START);
         StopSignal signal = StopSignal.listen(() -> stopped = true);
         Exit exit = Exit.FAULT;
-        try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED_STORE_COMMAND.say());
-                WarnSound sound = WarnSound.of(!quiet && real, choices.volume())) {
+        try (QuietEar ear = QuietEar.open(subject, BarsText.NOTHING_WAS_WATCHED.say());
+                WarnSound sound = WarnSound.of(listening.mayBeHeard() && real, choices.volume())) {
             if (log.isPresent()) {
                 log.get().begin(Instant.now(), place, subject.place());
                 to.println(BarsText.KEPT_MINUTE_BY_MINUTE_IN_CTRL.say(log.get().path()));
@@ -151,7 +132,8 @@ final class StoreCommand implements Callable<Integer> {
             watch = told(watch.end(), words, log, to, sound);
             newLine(to);
             words.of(watch.record()).forEach(to::println);
-            if (json) out().println(StoreLog.line(watch.record()).end());
+            if (listening.wantsJson())
+                common.out().println(StoreLog.line(watch.record()).end());
             if (!real) to.println(BarsText.NOTHING_IS_KEPT_THIS_WAS_NO.say());
             exit = Exit.DONE;
         } catch (IOException e) {
@@ -178,12 +160,13 @@ final class StoreCommand implements Callable<Integer> {
             throws IOException {
         if (step.minute().isPresent()) {
             if (log.isPresent()) log.get().minute(step.minute().get());
-            if (json) out().println(StoreLog.line(step.minute().get()).end());
+            if (listening.wantsJson())
+                common.out().println(StoreLog.line(step.minute().get()).end());
         }
         for (StoreEvent event : step.events()) {
             newLine(to);
             to.println(clock(event.at()) + "  " + words.of(event));
-            if (json) out().println(StoreLog.line(event).end());
+            if (listening.wantsJson()) common.out().println(StoreLog.line(event).end());
             if (log.isPresent()) log.get().told(event);
             if (event.kind().isWarning()) sound.warn();
         }
@@ -198,16 +181,9 @@ final class StoreCommand implements Callable<Integer> {
     }
 
     private CheckSubject subject(PrintWriter to) throws Refusal, InterruptedException {
-        if (ProbeChooser.isPractice(probe)) {
-            boolean waits = Screens.hasTerminal() && speed == null;
-            CheckSubject practice =
-                    QuietSubjects.practice(probe, PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty());
-            to.println(BarsText.PRACTICE_AN_INVENTED_PLACE_AND.say());
-            return practice;
-        }
-        Adapters.Loaded loaded = new Adapters(common.folders().probes()).load();
-        loaded.problems().forEach(err()::println);
-        return line.subjects(loaded, sensors, CheckDesk.Manner.IN_LINES, err()).first(probe);
+        if (!listening.isPractice()) return listening.real(common.folders(), CheckDesk.Manner.IN_LINES, common.err());
+        boolean waits = Screens.hasTerminal() && speed == null;
+        return listening.practice(PRACTICE, waits ? Optional.of(PRACTICE_SPEED) : Optional.empty(), to::println);
     }
 
     private static Refusal notWritten(StoreLog log, IOException e) {
@@ -216,13 +192,5 @@ final class StoreCommand implements Callable<Integer> {
 
     private static String clock(Instant at) {
         return CLOCK.format(at.atZone(ZoneId.systemDefault()));
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

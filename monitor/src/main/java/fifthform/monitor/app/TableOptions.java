@@ -53,7 +53,7 @@ final class TableOptions {
     }
 
     Bowl bowl() throws Refusal {
-        if (amountGrams != null && !(amountGrams >= 10 && amountGrams <= 20_000))
+        if (amountGrams != null && !(amountGrams >= Bowl.LEAST_GRAMS && amountGrams <= Bowl.MOST_GRAMS))
             throw new Refusal(Exit.NOT_UNDERSTOOD, CommandText.AMOUNT_WAS_NOTHING_WAS_TAKEN.say(amountGrams));
         OptionalDouble grams = amountGrams == null ? OptionalDouble.empty() : OptionalDouble.of(amountGrams);
         return Setups.bowl(bowl == null ? Bowl.ANY.id() : bowl, grams);

@@ -34,7 +34,6 @@ import fifthform.simulator.scenario.Scenarios;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,9 +42,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** The main job. */
 @Command(name = "watch", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -77,9 +74,6 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--as-last")
     private boolean asLast;
 
-    @Spec
-    private CommandSpec spec;
-
     /** How fast practice in the maker's own hands runs, and whether it waits for them. */
     private static final double HANDS_SPEED = 6;
 
@@ -90,7 +84,7 @@ final class WatchCommand implements Callable<Integer> {
     public Integer call() throws Refusal, InterruptedException {
         ScreenChoice on = Optional.ofNullable(screen).orElseGet(Screens::best);
         if (on == ScreenChoice.WINDOW) FxStart.warmUp();
-        Choices choices = Choices.load(common.folders(), err());
+        Choices choices = Choices.load(common.folders(), common.err());
         boolean untold = !asLast && !goOn && probes.isUntold() && batch.isUntold();
         if (asLast) take(Starting.asLast(choices));
         else if (untold && on == ScreenChoice.WINDOW) return fromThePage(choices);
@@ -113,7 +107,7 @@ final class WatchCommand implements Callable<Integer> {
             }
         });
         if (refused.isPresent()) {
-            err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
+            common.err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
             screen = Screens.hasTerminal() ? ScreenChoice.TERMINAL : ScreenChoice.LINES;
             if (screen == ScreenChoice.TERMINAL) ask(choices);
             watch(choices);
@@ -123,14 +117,14 @@ final class WatchCommand implements Callable<Integer> {
 
     private void ask(Choices choices) throws Refusal {
         PlanQuestions questions = new PlanQuestions(
-                new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), out());
-        take(starting(choices).asked(new StartQuestions(questions, out())));
+                new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset())), common.out());
+        take(starting(choices).asked(new StartQuestions(questions, common.out())));
     }
 
     private Starting starting(Choices choices) throws Refusal {
-        Units units = common.units().orElse(choices.settings().units());
+        Units units = common.units(choices.settings());
         SessionFiles sessions = new SessionFiles(folders().sessions());
-        CutOff cutOff = new CutOff(sessions, new BowlMemory(new Bowls(folders().bowls()), units), err());
+        CutOff cutOff = new CutOff(sessions, new BowlMemory(new Bowls(folders().bowls()), units), common.err());
         return new Starting(folders(), choices, units, cutOff.offered());
     }
 
@@ -159,9 +153,9 @@ final class WatchCommand implements Callable<Integer> {
 
     private ProbeChoice probe(Settings settings, Adapters.Loaded known, Optional<Session> cutOff)
             throws Refusal, InterruptedException {
-        if (trained.isEmpty()) return probes.choose(settings, known, cutOff, err());
+        if (trained.isEmpty()) return probes.choose(settings, known, cutOff, common.err());
         Scenario scenario = trained.get();
-        Recipe recipe = Chocolates.find(scenario.chocolate(), common.folders(), err());
+        Recipe recipe = Chocolates.find(scenario.chocolate(), common.folders(), common.err());
         WatchSpeed speed = probes.speed();
         return new TrainingProbe(
                 scenario,
@@ -175,21 +169,21 @@ final class WatchCommand implements Callable<Integer> {
         Settings settings = choices.settings();
         Folders folders = folders();
         SettingsFile settingsFile = new SettingsFile(folders.settingsFile());
-        Units units = common.units().orElse(settings.units());
+        Units units = common.units(settings);
         Optional<Phase> join = batch.joining();
         SessionFiles sessions = new SessionFiles(folders.sessions());
         BowlMemory bowlMemory = new BowlMemory(new Bowls(folders.bowls()), units);
-        Optional<Session> cutOff = new CutOff(sessions, bowlMemory, err()).find(goOn);
+        Optional<Session> cutOff = new CutOff(sessions, bowlMemory, common.err()).find(goOn);
         Bowls.Loaded bowls = new Bowls(folders.bowls()).load();
-        bowls.problems().forEach(err()::println);
+        bowls.problems().forEach(common.err()::println);
         Adapters adapters = new Adapters(folders.probes());
         Adapters.Loaded known = adapters.load();
-        known.problems().forEach(err()::println);
+        known.problems().forEach(common.err()::println);
         ProbeChoice choice = probe(settings, known, cutOff);
         if (cutOff.isPresent()) CutOff.mustFit(cutOff.get(), choice);
         Setup setup = cutOff.isPresent()
                 ? cutOff.get().header().setup()
-                : batch.setup(choice, settings, folders, bowls, units, err());
+                : batch.setup(choice, settings, folders, bowls, units, common.err());
         List<Recipe> recipes = Recipes.load(folders.recipes()).known().stream()
                 .map(KnownRecipe::recipe)
                 .toList();
@@ -203,17 +197,23 @@ final class WatchCommand implements Callable<Integer> {
             @Override
             public void ended(SessionSnapshot last, String session) {
                 rememberLag(adapters, choice, last);
-                bowlMemory.learn(setup, last.state(), session).ifPresent(out()::println);
+                bowlMemory.learn(setup, last.state(), session).ifPresent(common.out()::println);
             }
         };
         BowlWords.begins(setup.bowl(), bowls, units)
                 .filter(line -> setup.origin() == Origin.REAL)
-                .ifPresent(err()::println);
-        new LiveBatch(new LiveBatch.Plan(setup, choice, cutOff, join, bytes), sessions, units, choices, out(), err())
+                .ifPresent(common.err()::println);
+        new LiveBatch(
+                        new LiveBatch.Plan(setup, choice, cutOff, join, bytes),
+                        sessions,
+                        units,
+                        choices,
+                        common.out(),
+                        common.err())
                 .watch(
                         new Screens(
-                                out(),
-                                err(),
+                                common.out(),
+                                common.err(),
                                 choices.theme(),
                                 settings.motion(),
                                 far ? Windows.withFar(settings.sizes()) : Windows.ONE),
@@ -222,8 +222,8 @@ final class WatchCommand implements Callable<Integer> {
                         around);
         if (choice instanceof TrainingProbe training)
             training.debrief().ifPresent(debrief -> {
-                out().println();
-                new DebriefText(debrief, units).lines().forEach(out()::println);
+                common.out().println();
+                new DebriefText(debrief, units).lines().forEach(common.out()::println);
             });
     }
 
@@ -240,7 +240,7 @@ final class WatchCommand implements Callable<Integer> {
                     bowl,
                     setup.bowl().amountGrams())));
         } catch (IOException e) {
-            err().println(LiveText.PORT_ADAPTER_AND_CHOCOLATE.say(e.getMessage()));
+            common.err().println(LiveText.PORT_ADAPTER_AND_CHOCOLATE.say(e.getMessage()));
         }
     }
 
@@ -253,15 +253,7 @@ final class WatchCommand implements Callable<Integer> {
             new AdapterMemory(adapters)
                     .remember(real, OptionalDouble.of(Decimal.rounded(lag.get().seconds())));
         } catch (IOException e) {
-            err().println(LiveText.THE_LAG_OF_THE_PROBES_TIP.say(e.getMessage()));
+            common.err().println(LiveText.THE_LAG_OF_THE_PROBES_TIP.say(e.getMessage()));
         }
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -10,7 +10,7 @@ import fifthform.monitor.bars.FaultLine;
 import fifthform.monitor.bars.MarkFile;
 import fifthform.monitor.bars.WhyWords;
 import fifthform.monitor.model.CauseWords;
-import fifthform.monitor.settings.SettingsFile;
+import fifthform.monitor.settings.Settings;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.Session;
 import fifthform.monitor.texts.BarsText;
@@ -26,14 +26,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Why bars came out as they did. */
 @Command(name = "why", mixinStandardHelpOptions = true, versionProvider = Version.class)
@@ -62,39 +59,36 @@ final class WhyCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
-    @Spec
-    private CommandSpec spec;
-
     private final FaultFinder finder = new FaultFinder(FaultBook.PACKED);
 
     @Override
     public Integer call() throws Refusal {
         Path file = SessionNames.find(name, common.folders());
         Session session = Answers.orRefuse(JournalReader.read(file), Exit.FILE);
-        session.problems().forEach(err()::println);
-        SettingsFile.Loaded settings = new SettingsFile(common.folders().settingsFile()).load();
-        settings.problems().forEach(err()::println);
+        session.problems().forEach(common.err()::println);
+        Settings settings = common.settings();
         MarkFile marks = MarkFile.beside(file, session.header().session());
         for (String word : yes) keep(marks, clue("--yes", word), true);
         for (String word : no) keep(marks, clue("--no", word), false);
         BatchClues known = BatchClues.of(session);
-        known.problems().forEach(err()::println);
+        known.problems().forEach(common.err()::println);
         Diagnosis diagnosis = asked(known.clues(), marks);
         if (json) {
-            out().println(FaultLine.of(session.header().session(), diagnosis, FaultBook.PACKED)
-                    .end());
+            common.out()
+                    .println(FaultLine.of(session.header().session(), diagnosis, FaultBook.PACKED)
+                            .end());
             return Exit.DONE.code();
         }
-        CauseWords causes = new CauseWords(
-                common.units().orElse(settings.settings().units()),
-                session.header().zone());
-        new WhyWords(FaultBook.PACKED, causes).lines(diagnosis, known.faults()).forEach(out()::println);
+        CauseWords causes =
+                new CauseWords(common.units(settings), session.header().zone());
+        new WhyWords(FaultBook.PACKED, causes).lines(diagnosis, known.faults()).forEach(common.out()::println);
         if (diagnosis.word() == Diagnosis.Word.NOT_LOOKED)
-            out().println("monitor/run look " + session.header().session());
+            common.out().println("monitor/run look " + session.header().session());
         diagnosis
                 .question()
-                .ifPresent(clue -> out().println(BarsText.IT_WOULD_HELP_TO_KNOW_SAY.say(
-                        FaultBook.PACKED.of(clue).question(), option(clue), option(clue))));
+                .ifPresent(clue -> common.out()
+                        .println(BarsText.IT_WOULD_HELP_TO_KNOW_SAY.say(
+                                FaultBook.PACKED.of(clue).question(), option(clue), option(clue))));
         return Exit.DONE.code();
     }
 
@@ -103,7 +97,7 @@ final class WhyCommand implements Callable<Integer> {
         Diagnosis diagnosis = finder.find(clues);
         boolean asks = !dontAsk && (ask || Screens.hasTerminal() && !json);
         if (!asks) return diagnosis;
-        PrintWriter to = json ? err() : out();
+        PrintWriter to = json ? common.err() : common.out();
         BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         List<Clue> passed = new ArrayList<>();
         Clues known = clues;
@@ -152,25 +146,13 @@ final class WhyCommand implements Callable<Integer> {
     }
 
     private static Clue clue(String option, String said) throws Refusal {
-        String plain = said.strip().toLowerCase(Locale.ROOT);
-        for (Clue clue : Clue.values())
-            if (clue.from() == Clue.From.MAKER && option(clue).equals(plain)) return clue;
-        String words = Stream.of(Clue.values())
+        List<Clue> asked = Stream.of(Clue.values())
                 .filter(clue -> clue.from() == Clue.From.MAKER)
-                .map(WhyCommand::option)
-                .collect(Collectors.joining(", "));
-        throw new Refusal(Exit.NOT_UNDERSTOOD, BarsText.WAS_NOTHING_WAS_DONE_SAY_ONE.say(option, said, words));
+                .toList();
+        return OneOf.named(option, said, asked, WhyCommand::option);
     }
 
     private static String option(Clue clue) {
         return clue.word().substring(PREFIX.length());
-    }
-
-    private PrintWriter out() {
-        return spec.commandLine().getOut();
-    }
-
-    private PrintWriter err() {
-        return spec.commandLine().getErr();
     }
 }

@@ -8,7 +8,6 @@ import fifthform.monitor.store.SessionFiles;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +33,7 @@ public final class MarkFile {
     /** The answers that belong to a session. */
     public static MarkFile beside(Path sessionFile, String session) {
         Objects.requireNonNull(session, "session");
-        return new MarkFile(sessionFile.resolveSibling(SessionFiles.name(sessionFile) + ENDING), session);
+        return new MarkFile(SessionFiles.beside(sessionFile, ENDING), session);
     }
 
     public Path path() {
@@ -66,15 +65,13 @@ public final class MarkFile {
 
     /** Reads all; never fails, but says what could not be read. */
     public Loaded load() {
-        List<Problem> problems = new ArrayList<>();
         Map<Clue, Boolean> answers = new EnumMap<>(Clue.class);
         Clue[] asked = Stream.of(Clue.values())
                 .filter(clue -> clue.from() == Clue.From.MAKER)
                 .toArray(Clue[]::new);
         Boolean[] yesNo = {true, false};
-        Lines.read(
+        List<Problem> problems = Lines.read(
                 file,
-                problems,
                 line -> answers.put(
                         line.choice("clue", asked, Clue::word),
                         line.choice("answer", yesNo, yes -> yes ? "yes" : "no")));

@@ -44,7 +44,7 @@ public final class SetLog {
     /** The log that belongs to a session. */
     public static SetLog beside(Path sessionFile, String session) {
         Objects.requireNonNull(session, "session");
-        return new SetLog(sessionFile.resolveSibling(SessionFiles.name(sessionFile) + ENDING), session);
+        return new SetLog(SessionFiles.beside(sessionFile, ENDING), session);
     }
 
     public Path path() {
@@ -121,9 +121,8 @@ public final class SetLog {
 
     /** Reads all; never fails, but says what could not be read. */
     public Loaded load() {
-        List<Problem> problems = new ArrayList<>();
         Taken taken = new Taken();
-        Lines.read(file, problems, taken::take);
+        List<Problem> problems = Lines.read(file, taken::take);
         return new Loaded(taken.watch.map(SettingWatch::record), taken.events, problems);
     }
 

@@ -39,7 +39,7 @@ public final class StoreLog {
     /** The log that belongs to a session. */
     public static StoreLog beside(Path sessionFile, String session) {
         Objects.requireNonNull(session, "session");
-        return new StoreLog(sessionFile.resolveSibling(SessionFiles.name(sessionFile) + ENDING), session);
+        return new StoreLog(SessionFiles.beside(sessionFile, ENDING), session);
     }
 
     /** A log by its own name, to be read. */
@@ -146,9 +146,8 @@ public final class StoreLog {
 
     /** Reads all; never fails, but says what could not be read. */
     public Loaded load() {
-        List<Problem> problems = new ArrayList<>();
         Taken taken = new Taken();
-        Lines.read(file, problems, taken::take);
+        List<Problem> problems = Lines.read(file, taken::take);
         return new Loaded(taken.watch, taken.events, taken.bestBefore, problems);
     }
 

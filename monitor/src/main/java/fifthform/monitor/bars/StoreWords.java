@@ -37,7 +37,7 @@ public final class StoreWords {
             case SWINGS -> BarsText.WITHIN_A_DAY_IT_SWUNG_BY.say(units.difference(figure), units.difference(3));
             case COLD -> BarsText.IT_IS_WHAT_IS_TAKEN_OUT.say(celsius);
             case SILENT -> BarsText.NO_READING_FOR_TEN_MINUTES.say();
-            case READS_AGAIN -> BarsText.IT_READS_AGAIN_STORE_WORDS.say(celsius);
+            case READS_AGAIN -> BarsText.IT_READS_AGAIN.say(celsius);
         };
     }
 

@@ -1,6 +1,7 @@
 package fifthform.monitor.bowls;
 
 import fifthform.curves.check.Require;
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlAnswers;
 import fifthform.curves.setup.LearnedCoast;
 import java.time.Instant;
@@ -32,7 +33,7 @@ public record Taught(
     public static final int SAME_PERCENT = 15;
 
     public Taught {
-        Require.within(amountGrams, 10, 20_000, "amountGrams");
+        Require.within(amountGrams, Bowl.LEAST_GRAMS, Bowl.MOST_GRAMS, "amountGrams");
         Objects.requireNonNull(coast, "coast");
         Objects.requireNonNull(answers, "answers");
         Require.within(batches, 0, 1e6, "batches");

@@ -31,7 +31,7 @@ public final class TaughtWords {
         if (taught.batches() == 0) return BowlsText.SET_BY_HAND.say();
         return taught.coast()
                 .map(coast -> BowlsText.FROM_LIFTS_AND_BATCHES.say(coast.liftsSeen(), taught.batches()))
-                .orElseGet(() -> BowlsText.FROM_BATCHES.say(taught.batches()));
+                .orElseGet(() -> UnitText.BATCHES.say(taught.batches()));
     }
 
     public static String amount(Taught taught) {

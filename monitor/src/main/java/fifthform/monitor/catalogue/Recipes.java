@@ -1,18 +1,20 @@
 package fifthform.monitor.catalogue;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.recipe.RecipeText;
 import fifthform.monitor.catalogue.KnownRecipe.From;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.FileText;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -100,6 +102,24 @@ public final class Recipes {
         }
     }
 
+    /** Where the maker's own recipe of this id is kept. */
+    public static Path place(Path ownFolder, String id) {
+        return ownFolder.resolve(id + ENDING);
+    }
+
+    /**
+     * Writes a recipe of the maker's own; nothing is overwritten.
+     *
+     * @param ownFolder made where there is none
+     * @return its file
+     * @throws FileAlreadyExistsException there is one of this id
+     * @throws IOException it cannot be written
+     */
+    public static Path add(Path ownFolder, String id, String text) throws IOException {
+        Files.createDirectories(ownFolder);
+        return Files.writeString(place(ownFolder, id), text, StandardOpenOption.CREATE_NEW);
+    }
+
     private void addBuiltIn() {
         try {
             BuiltInRecipes.texts()
@@ -161,11 +181,9 @@ public final class Recipes {
     private Parsed<KnownRecipe> unknown(String id) {
         Collection<String> ids =
                 known().stream().map(KnownRecipe::recipe).map(Recipe::id).toList();
-        String meant =
-                Nearest.to(id, ids).map(near -> FileText.DID_YOU_MEAN.say(near)).orElse("");
         return Parsed.refused(
                 FileText.CHOCOLATE.say(),
                 FileText.IS_NOT_A_CHOCOLATE_I_KNOW.say(id),
-                FileText.KNOWN_A_RECIPE_FILE_IS_NAMED.say(meant, String.join(", ", ids)));
+                FileText.KNOWN_A_RECIPE_FILE_IS_NAMED.say(DidYouMean.oneOf(ids, id), String.join(", ", ids)));
     }
 }

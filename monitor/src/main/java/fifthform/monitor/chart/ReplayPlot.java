@@ -30,6 +30,7 @@ public record ReplayPlot(double whole, double height, double em) {
         return Math.max(left() + em, whole - em * RIGHT);
     }
 
+    /** Between its edges, px. */
     public double width() {
         return right() - left();
     }

@@ -1,6 +1,5 @@
 package fifthform.monitor.intake;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import fifthform.curves.check.Problem;
 import fifthform.curves.input.Input;
@@ -11,6 +10,7 @@ import fifthform.curves.input.Sample;
 import fifthform.curves.setup.ProbeId;
 import fifthform.monitor.intake.CsvColumns.Column;
 import fifthform.monitor.json.Decimal;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.FileText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -139,11 +139,7 @@ final class CsvRowReader {
             problems.add(new Problem(
                     row.where,
                     FileText.EVENT_IS_NOT_KNOWN_AND_LEFT.say(word),
-                    FileText.KNOWN.say(
-                            Nearest.to(word, CsvEvents.WORDS)
-                                    .map(near -> FileText.DID_YOU_MEAN.say(near))
-                                    .orElse(""),
-                            String.join(", ", CsvEvents.WORDS))));
+                    FileText.KNOWN.say(DidYouMean.oneOf(CsvEvents.WORDS, word), String.join(", ", CsvEvents.WORDS))));
         }
     }
 

@@ -88,10 +88,6 @@ public final class JsonObject {
         throw new UnreadableJson(JsonText.IS_WHICH_IS_NOT_KNOWN.say(key, said));
     }
 
-    public Optional<JsonObject> optionalObject(String key) throws UnreadableJson {
-        return has(key) ? Optional.of(object(key)) : Optional.empty();
-    }
-
     public List<JsonObject> objects(String key) throws UnreadableJson {
         List<?> list = of(key, List.class, JsonText.A_LIST);
         if (!list.stream().allMatch(JsonObject.class::isInstance)) {

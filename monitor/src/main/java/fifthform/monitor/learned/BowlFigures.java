@@ -8,6 +8,7 @@ import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.LearnedText;
+import fifthform.monitor.texts.UnitText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -120,6 +121,6 @@ public final class BowlFigures {
     }
 
     private static String count(int batches) {
-        return LearnedText.BATCHES.say(batches);
+        return UnitText.BATCHES.say(batches);
     }
 }

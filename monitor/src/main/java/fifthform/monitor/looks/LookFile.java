@@ -8,8 +8,6 @@ import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.texts.LooksText;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -27,6 +25,11 @@ import java.util.TreeSet;
 public final class LookFile {
     /** Ending of the file; what stands before it is the session's. */
     public static final String ENDING = ".looks.jsonl";
+
+    private static final AddedLines.Unread UNREAD = new AddedLines.Unread(
+            why -> LooksText.THE_LOOKS_AT_THESE_BARS_CANNOT.say(why),
+            why -> LooksText.THIS_LOOK_CANNOT_BE_READ_AND.say(why),
+            () -> LooksText.THE_LINE_STAYS_AS_IT_IS.say());
 
     private final Path file;
     private final String session;
@@ -49,7 +52,7 @@ public final class LookFile {
 
     /** Where looks of a session are kept, whether there are any or not. */
     public static Path place(Path sessionFile) {
-        return sessionFile.resolveSibling(SessionFiles.name(sessionFile) + ENDING);
+        return SessionFiles.beside(sessionFile, ENDING);
     }
 
     public Path path() {
@@ -61,10 +64,9 @@ public final class LookFile {
      *
      * @param looks those that stand, in the order in which they were written down
      * @param takenBack numbers of those that were taken back
-     * @param lines how many lines there are, readable or not
      * @param problems what had to be passed over
      */
-    public record Loaded(List<KeptLook> looks, Set<Integer> takenBack, int lines, List<Problem> problems) {
+    public record Loaded(List<KeptLook> looks, Set<Integer> takenBack, List<Problem> problems) {
         public Loaded {
             looks = List.copyOf(looks);
             takenBack = new TreeSet<>(takenBack);
@@ -84,18 +86,11 @@ public final class LookFile {
 
     /** Reads all; never fails, but says what could not be read. */
     public Loaded load() {
-        if (!Files.exists(file)) return new Loaded(List.of(), Set.of(), 0, List.of());
-        try {
-            // A byte that is no UTF-8 costs its line and not the file.
-            return read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            String why = Files.isDirectory(file) ? LooksText.IT_IS_A_FOLDER.say() : e.getMessage();
-            Problem problem = new Problem(
-                    file.toString(),
-                    LooksText.THE_LOOKS_AT_THESE_BARS_CANNOT.say(why),
-                    LooksText.CHECK_THAT_THIS_IS_A_FILE.say());
-            return new Loaded(List.of(), Set.of(), 0, List.of(problem));
-        }
+        List<KeptLook> looks = new ArrayList<>();
+        Set<Integer> takenBack = new TreeSet<>();
+        List<Problem> problems = AddedLines.read(file, UNREAD, line -> take(line, looks, takenBack));
+        looks.removeIf(look -> takenBack.contains(look.number()));
+        return new Loaded(looks, takenBack, problems);
     }
 
     /**
@@ -122,34 +117,13 @@ public final class LookFile {
         AddedLines.append(file, lines -> LookText.undo(session, lines + 1, look.number(), at));
     }
 
-    private Loaded read(String text) {
-        List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
-        List<KeptLook> looks = new ArrayList<>();
-        Set<Integer> takenBack = new TreeSet<>();
-        List<Problem> problems = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            try {
-                take(JsonObject.parse(lines.get(i)), looks, takenBack);
-            } catch (UnreadableJson e) {
-                problems.add(new Problem(
-                        LooksText.FILE_AND_LINE.say(file, i + 1),
-                        LooksText.THIS_LOOK_CANNOT_BE_READ_AND.say(e.getMessage()),
-                        LooksText.THE_LINE_STAYS_AS_IT_IS.say()));
-            }
-        }
-        looks.removeIf(look -> takenBack.contains(look.number()));
-        return new Loaded(looks, takenBack, lines.size(), problems);
-    }
-
     private void take(JsonObject line, List<KeptLook> looks, Set<Integer> takenBack) throws UnreadableJson {
+        AddedLines.isOf(session, line);
         String kind = line.text(LookText.KIND);
-        if (!line.text("session").equals(session)) {
-            throw new UnreadableJson(LooksText.IT_IS_OF_ANOTHER_SESSION.say(line.text("session")));
-        }
         switch (kind) {
             case LookText.LOOK -> looks.add(LookText.look(line));
             case LookText.UNDO -> takenBack.add(LookText.whole(line, "of"));
-            default -> throw new UnreadableJson(LooksText.ITS_KIND_IS_OF_A_NEWER.say(kind));
+            default -> throw AddedLines.unknown(kind);
         }
     }
 }

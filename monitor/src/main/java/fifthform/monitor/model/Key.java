@@ -79,9 +79,4 @@ public enum Key {
             case SEEN, STEP_DONE, BOWL_MOVED, UNDO, PROBE_OUT, WHY, THEME, FULL_SCREEN, HELP, QUIT -> true;
         };
     }
-
-    /** Whether it changes only how the window looks. */
-    public boolean changesLook() {
-        return this == THEME || this == FULL_SCREEN;
-    }
 }

@@ -1,7 +1,7 @@
 package fifthform.monitor.model;
 
-import fifthform.curves.check.Nearest;
 import fifthform.monitor.settings.Stroke;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.KeyText;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -77,10 +77,10 @@ public record KeyMap(Map<Key, Stroke> strokes) {
     }
 
     private static String unknown(String act) {
-        String meant = Nearest.to(act, Stream.of(Key.values()).map(Key::id).toList())
-                .map(near -> KeyText.DID_YOU_MEAN.say(near))
-                .orElse("");
-        return KeyText.IS_NOTHING_THAT_A_KEY_DOES.say(act, meant);
+        List<String> acts = Stream.of(Key.values()).map(Key::id).toList();
+        return KeyText.IS_NOTHING_THAT_A_KEY_DOES
+                .say(act, DidYouMean.oneOf(acts, act))
+                .strip();
     }
 
     /** Gives acts their usual keys back until no key does two things. */

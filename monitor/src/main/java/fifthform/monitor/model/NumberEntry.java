@@ -4,16 +4,17 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * A temperature that is being typed, in the units of the screen. It takes digits, one point or comma, a minus before
+ * A number that is being typed, in the unit of the screen. It takes digits, one point or comma, a minus before
  * them, and the key that takes one back; everything else is left to whoever else wants it, so that an alarm can still be
  * seen to with a number half typed.
  *
  * @param text what has been typed
  */
 public record NumberEntry(String text) {
-    /** Enter, and escape. */
+    /** Enter. */
     public static final char DONE = '\r';
 
+    /** Escape. */
     public static final char LEAVE = 27;
 
     /** Nothing typed yet. */

@@ -313,38 +313,6 @@ public record WatchPicture(
             List<Gap> gaps,
             List<Stretch> crystals,
             Optional<String> past) {
-        /** The curve up to now. */
-        public Trace(
-                Instant from,
-                Instant now,
-                Instant to,
-                double bottomShown,
-                double topShown,
-                double bandLowShown,
-                double bandHighShown,
-                OptionalDouble limitShown,
-                List<Point> points,
-                List<FanPoint> fan,
-                List<Flag> flags,
-                List<Gap> gaps,
-                List<Stretch> crystals) {
-            this(
-                    from,
-                    now,
-                    to,
-                    bottomShown,
-                    topShown,
-                    bandLowShown,
-                    bandHighShown,
-                    limitShown,
-                    points,
-                    fan,
-                    flags,
-                    gaps,
-                    crystals,
-                    Optional.empty());
-        }
-
         public Trace {
             points = List.copyOf(points);
             fan = List.copyOf(fan);

@@ -44,10 +44,12 @@ public enum PlanField {
         return isTemperature() ? units.shown(value) : value;
     }
 
+    /** The lowest number it takes, in °C, g or %. */
     public double low() {
         return low;
     }
 
+    /** The highest number it takes, in °C, g or %. */
     public double high() {
         return high;
     }

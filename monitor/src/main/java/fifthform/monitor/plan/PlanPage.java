@@ -55,7 +55,7 @@ public final class PlanPage {
         lines.addAll(times(start));
         if (!plan.caveats().isEmpty()) {
             lines.add("");
-            for (String note : notes()) lines.add(PlanText.NOTE_PLAN_PAGE.say(note));
+            for (String note : notes()) lines.add(PlanText.NOTE.say(note));
         }
         if (why) {
             lines.add("");

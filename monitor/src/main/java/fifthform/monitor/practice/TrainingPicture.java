@@ -24,11 +24,7 @@ public final class TrainingPicture {
     /** Once it is over: where it ended in the band, the facts in the place of the notice. */
     public static WatchPicture after(WatchPicture picture, DebriefText debrief, KeyMap keys) {
         Band band = new Band(
-                Tone.CUE,
-                Direction.NONE,
-                debrief.ended(),
-                PracticeText.NEXT_TIME_IN_TRAINING.say(debrief.advice()),
-                false);
+                Tone.CUE, Direction.NONE, debrief.ended(), PracticeText.NEXT_TIME.say(debrief.advice()), false);
         String facts = String.join(" ", debrief.facts());
         return picture.with(
                 Kitchen.TRAINING,

@@ -210,8 +210,7 @@ public final class ProofFile implements AutoCloseable {
     }
 
     private static ProofHead head(JsonObject line) throws UnreadableJson {
-        if (line.whole("format") != FORMAT)
-            throw new UnreadableJson(ProofText.IT_IS_OF_A_NEWER_PROGRAM_PROOF_FILE.say());
+        if (line.whole("format") != FORMAT) throw new UnreadableJson(ProofText.IT_IS_OF_A_NEWER_PROGRAM.say());
         return new ProofHead(
                 line.text("proof"),
                 Instant.parse(line.text("start")),

@@ -47,7 +47,7 @@ final class Happenings {
     private void did() {
         ActWords words = new ActWords(units);
         for (MakerAction action : recording.did())
-            add(action.at(), Happening.Row.DID, action.act(words), Happening.Sign.ACT, Optional.empty());
+            add(action.at(), Happening.Row.DID, action.act(words), Happening.Sign.ACT);
     }
 
     private void told() {
@@ -62,29 +62,25 @@ final class Happenings {
                         seen.at(),
                         Happening.Row.DID,
                         ReplayText.SEEN_IN_CURVE.say(ActWords.place(seen.place())),
-                        Happening.Sign.SEEN,
-                        Optional.empty());
+                        Happening.Sign.SEEN);
             if (event instanceof Event.SeedJudged judged)
                 add(
                         judged.at(),
                         Happening.Row.TOLD,
                         ReplayText.TOLD_CRYSTALS.say(crystals(judged)),
-                        Happening.Sign.WORD,
-                        Optional.empty());
+                        Happening.Sign.WORD);
             if (event instanceof Event.SeedLost lost)
                 add(
                         lost.at(),
                         Happening.Row.TOLD,
                         ReplayText.FINDING_SEED_LOST.say(units.withUnit(lost.highestCelsius())),
-                        Happening.Sign.WORD,
-                        Optional.empty());
+                        Happening.Sign.WORD);
             if (event instanceof Event.Turned turned)
                 add(
                         turned.at(),
                         Happening.Row.TOLD,
                         ReplayText.TOLD_TURNED.say(units.withUnit(turned.celsius())),
-                        Happening.Sign.WORD,
-                        Optional.empty());
+                        Happening.Sign.WORD);
             if (event instanceof AlarmRaised raised) standing.put(raised.alarm(), add(raised, standing));
             if (event instanceof Event.AlarmCleared cleared) end(standing.remove(cleared.alarm()), cleared.at());
         }
@@ -97,7 +93,7 @@ final class Happenings {
     }
 
     private void add(CueGiven cue, Phase phase) {
-        add(cue.at(), Happening.Row.TOLD, words(phrases, cue, phase), Happening.Sign.CUE, Optional.empty());
+        add(cue.at(), Happening.Row.TOLD, words(phrases, cue, phase), Happening.Sign.CUE);
     }
 
     /** The sentence of a step as it was said then. */
@@ -114,8 +110,7 @@ final class Happenings {
                 raised.at(),
                 Happening.Row.ALARM,
                 ReplayText.ALARM_WORDS.say(InWords.of(raised.priority()), phrases.headline(raised.alarm(), figure)),
-                Happening.Sign.of(raised.priority(), Sides.of(raised.alarm())),
-                Optional.empty());
+                Happening.Sign.of(raised.priority(), Sides.of(raised.alarm())));
         return all.size() - 1;
     }
 
@@ -127,7 +122,7 @@ final class Happenings {
                 new Happening(open.nanos(), open.row(), open.words(), open.sign(), Optional.of(recording.nanos(at))));
     }
 
-    private void add(Instant at, Happening.Row row, String words, Happening.Sign sign, Optional<Long> stands) {
-        all.add(new Happening(recording.nanos(at), row, words, sign, stands));
+    private void add(Instant at, Happening.Row row, String words, Happening.Sign sign) {
+        all.add(new Happening(recording.nanos(at), row, words, sign, Optional.empty()));
     }
 }

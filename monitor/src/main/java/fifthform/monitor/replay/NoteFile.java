@@ -9,10 +9,7 @@ import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.texts.ReplayText;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,6 +26,11 @@ import java.util.TreeMap;
 public final class NoteFile {
     /** Ending of the file; what stands before it is the session's. */
     public static final String ENDING = ".notes.jsonl";
+
+    private static final AddedLines.Unread UNREAD = new AddedLines.Unread(
+            why -> ReplayText.THE_NOTES_OF_THIS_SESSION.say(why),
+            why -> ReplayText.THIS_NOTE_CANNOT_BE_READ_AND.say(why),
+            () -> ReplayText.THE_LINE_STAYS_AS_IT_IS.say());
 
     private static final String KIND = "k";
     private static final String NOTE = "note";
@@ -47,7 +49,7 @@ public final class NoteFile {
     /** The notes of a session, whether there are any or not. */
     public static NoteFile beside(Path sessionFile, String session) {
         Objects.requireNonNull(session, "session");
-        return new NoteFile(sessionFile.resolveSibling(SessionFiles.name(sessionFile) + ENDING), session);
+        return new NoteFile(SessionFiles.beside(sessionFile, ENDING), session);
     }
 
     public Path path() {
@@ -58,10 +60,9 @@ public final class NoteFile {
      * What the file holds.
      *
      * @param notes those that stand, as they stand now, in the order of the batch
-     * @param lines how many lines there are, readable or not
      * @param problems what had to be passed over
      */
-    public record Loaded(List<Note> notes, int lines, List<Problem> problems) {
+    public record Loaded(List<Note> notes, List<Problem> problems) {
         public Loaded {
             notes = List.copyOf(notes);
             problems = List.copyOf(problems);
@@ -70,18 +71,11 @@ public final class NoteFile {
 
     /** Reads all; never fails, but says what could not be read. */
     public Loaded load() {
-        if (!Files.exists(file)) return new Loaded(List.of(), 0, List.of());
-        try {
-            // A byte that is no UTF-8 costs its line and not the file.
-            return read(new String(Files.readAllBytes(file), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            String why = Files.isDirectory(file) ? ReplayText.IT_IS_A_FOLDER.say() : e.getMessage();
-            Problem problem = new Problem(
-                    file.toString(),
-                    ReplayText.THE_NOTES_OF_THIS_SESSION.say(why),
-                    ReplayText.CHECK_THAT_THIS_IS_A_FILE.say());
-            return new Loaded(List.of(), 0, List.of(problem));
-        }
+        Map<Integer, Note> notes = new TreeMap<>();
+        List<Problem> problems = AddedLines.read(file, UNREAD, line -> take(line, notes));
+        List<Note> inOrder = new ArrayList<>(notes.values());
+        inOrder.sort(Comparator.comparingLong(Note::nanos));
+        return new Loaded(inOrder, problems);
     }
 
     /**
@@ -136,29 +130,9 @@ public final class NoteFile {
                 .text("at", writtenAt.toString());
     }
 
-    private Loaded read(String text) {
-        List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
-        Map<Integer, Note> notes = new TreeMap<>();
-        List<Problem> problems = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            try {
-                take(JsonObject.parse(lines.get(i)), notes);
-            } catch (UnreadableJson | DateTimeException | ArithmeticException e) {
-                problems.add(new Problem(
-                        ReplayText.FILE_AND_LINE.say(file, i + 1),
-                        ReplayText.THIS_NOTE_CANNOT_BE_READ_AND.say(e.getMessage()),
-                        ReplayText.THE_LINE_STAYS_AS_IT_IS.say()));
-            }
-        }
-        List<Note> inOrder = new ArrayList<>(notes.values());
-        inOrder.sort(Comparator.comparingLong(Note::nanos));
-        return new Loaded(inOrder, lines.size(), problems);
-    }
-
     private void take(JsonObject line, Map<Integer, Note> notes) throws UnreadableJson {
+        AddedLines.isOf(session, line);
         String kind = line.text(KIND);
-        if (!line.text("session").equals(session))
-            throw new UnreadableJson(ReplayText.IT_IS_OF_ANOTHER_SESSION.say(line.text("session")));
         Instant at = Instant.parse(line.text("at"));
         switch (kind) {
             case NOTE -> {
@@ -171,7 +145,7 @@ public final class NoteFile {
                 notes.computeIfPresent(number(line, "of"), (n, old) -> new Note(n, old.nanos(), text, at));
             }
             case UNDO -> notes.remove(number(line, "of"));
-            default -> throw new UnreadableJson(ReplayText.ITS_KIND_IS_OF_A_NEWER.say(kind));
+            default -> throw AddedLines.unknown(kind);
         }
     }
 

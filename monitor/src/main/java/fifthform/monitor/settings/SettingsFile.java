@@ -1,11 +1,12 @@
 package fifthform.monitor.settings;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Problem;
+import fifthform.curves.setup.Bowl;
 import fifthform.monitor.json.JsonLine;
 import fifthform.monitor.json.JsonObject;
 import fifthform.monitor.json.UnreadableJson;
 import fifthform.monitor.settings.Settings.Theme;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.FileText;
 import fifthform.monitor.texts.Language;
 import java.io.IOException;
@@ -35,11 +36,6 @@ public final class SettingsFile {
     private static final String KEY = "key-";
 
     private static final String SCREEN = "screen-px-per-mm-";
-
-    /** What {@code --amount} takes. */
-    private static final double LEAST_GRAMS = 10;
-
-    private static final double MOST_GRAMS = 20_000;
 
     /** A lock on a file holds other programs off, not other threads of this one. */
     private static final Object IN_THIS_PROGRAM = new Object();
@@ -154,7 +150,7 @@ public final class SettingsFile {
                         text(json, "last-probe", problems),
                         text(json, "last-chocolate", problems),
                         text(json, "last-bowl", problems),
-                        number(json, "last-grams", LEAST_GRAMS, MOST_GRAMS, problems)));
+                        number(json, "last-grams", Bowl.LEAST_GRAMS, Bowl.MOST_GRAMS, problems)));
     }
 
     private Optional<String> language(JsonObject json, List<Problem> problems) {
@@ -227,13 +223,10 @@ public final class SettingsFile {
                 Stream.of(choices).filter(c -> word.apply(c).equals(text)).findFirst());
         if (said.isPresent() && choice.isEmpty()) {
             List<String> words = Stream.of(choices).map(word).toList();
-            String meant = Nearest.to(said.get(), words)
-                    .map(near -> FileText.DID_YOU_MEAN.say(near))
-                    .orElse("");
             problems.add(new Problem(
                     file.toString(),
                     FileText.IS_IS_USED.say(key, said.get(), word.apply(usual)),
-                    FileText.POSSIBLE.say(meant, String.join(", ", words))));
+                    FileText.POSSIBLE.say(DidYouMean.oneOf(words, said.get()), String.join(", ", words))));
         }
         return choice.orElse(usual);
     }

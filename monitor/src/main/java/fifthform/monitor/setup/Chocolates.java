@@ -100,7 +100,7 @@ public final class Chocolates {
                         && known.recipe().id().equals(id))
                 .map(known -> Path.of(known.place()))
                 .findFirst()
-                .orElse(folder.resolve(id + Recipes.ENDING));
+                .orElse(Recipes.place(folder, id));
         try {
             if (Files.exists(file) && !Files.readString(file).equals(text))
                 Files.copy(file, KeptFiles.free(file, ".before"));

@@ -1,6 +1,5 @@
 package fifthform.monitor.setup;
 
-import fifthform.curves.check.Nearest;
 import fifthform.curves.check.Parsed;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
@@ -13,6 +12,8 @@ import fifthform.monitor.settings.Settings.Theme;
 import fifthform.monitor.settings.Stroke;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.settings.Volume;
+import fifthform.monitor.texts.DidYouMean;
+import fifthform.monitor.texts.FileText;
 import fifthform.monitor.texts.Language;
 import fifthform.monitor.texts.SetupText;
 import java.math.BigDecimal;
@@ -94,13 +95,10 @@ public final class SettingTable {
         if (known.isPresent()) return Parsed.accepted(known.get());
         if (name.matches(SCREEN + SIZE)) return Parsed.accepted(screen(name.substring(SCREEN.length())));
         List<String> names = all(now).stream().map(Setting::name).toList();
-        String meant = Nearest.to(name, names)
-                .map(near -> SetupText.DID_YOU_MEAN.say(near))
-                .orElse("");
         return Parsed.refused(
                 name,
                 SetupText.NOTHING_OF_THIS_NAME_CAN_BE.say(),
-                SetupText.POSSIBLE.say(meant, String.join(", ", names)));
+                FileText.POSSIBLE.say(DidYouMean.oneOf(names, name), String.join(", ", names)));
     }
 
     private static <T> Setting choice(

@@ -1,6 +1,7 @@
 package fifthform.monitor.start;
 
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.bowls.KeptBowl;
 import fifthform.monitor.settings.LastStart;
@@ -18,8 +19,10 @@ import java.util.OptionalDouble;
 public final class StartDesk {
     private static final double USUAL_GRAMS = 800;
     private static final double STEP_GRAMS = 50;
-    private static final double LEAST_GRAMS = 50;
-    private static final double MOST_GRAMS = 20_000;
+
+    /** The least chocolate that the start of a batch offers, g. Own choice. */
+    public static final double LEAST_GRAMS = 50;
+
     private static final String USUAL_CHOCOLATE = "dark";
 
     private final StartStock stock;
@@ -199,7 +202,7 @@ public final class StartDesk {
         if (step != StartStep.BOWL) return;
         double from = grams.orElse(USUAL_GRAMS - steps * STEP_GRAMS);
         double next = Math.round(from / STEP_GRAMS + steps) * STEP_GRAMS;
-        grams = OptionalDouble.of(Math.max(LEAST_GRAMS, Math.min(MOST_GRAMS, next)));
+        grams = OptionalDouble.of(Math.max(LEAST_GRAMS, Math.min(Bowl.MOST_GRAMS, next)));
     }
 
     /** A step back; answers whether there was one. */

@@ -271,7 +271,7 @@ public final class JournalPass implements AutoCloseable {
     }
 
     private String line() {
-        return FileText.LINE_JOURNAL_PASS.say(number);
+        return FileText.LINE_RAW_LINE.say(number);
     }
 
     private void header(int begin, int end) {

@@ -48,7 +48,7 @@ final class JournalProblems {
 
     static Problem newerFormat(long format) {
         return new Problem(
-                FileText.LINE_1_JOURNAL_PROBLEMS.say(),
+                FileText.LINE_1.say(),
                 FileText.THIS_SESSION_WAS_WRITTEN_BY_A.say(format),
                 FileText.READ_IT_WITH_A_NEWER_PROGRAM.say());
     }

@@ -108,9 +108,7 @@ public final class JournalReader {
             problems.add(JournalProblems.newerFormat(format));
         } catch (UnreadableJson e) {
             problems.add(new Problem(
-                    FileText.LINE_1_JOURNAL_READER.say(),
-                    e.getMessage() + ".",
-                    FileText.THE_SESSION_IS_READ_AS_WELL.say()));
+                    FileText.LINE_1.say(), e.getMessage() + ".", FileText.THE_SESSION_IS_READ_AS_WELL.say()));
         }
     }
 
@@ -144,8 +142,7 @@ public final class JournalReader {
                 entries.add(new Entry.Closing(json.object("summary")));
                 tellWall(json);
             }
-            case HEADER ->
-                problems.add(JournalProblems.damaged(line.toString(), FileText.A_SECOND_HEADER_JOURNAL_READER.say()));
+            case HEADER -> problems.add(JournalProblems.damaged(line.toString(), FileText.A_SECOND_HEADER.say()));
             case CHECK -> throw new IllegalStateException("checks are not kept");
         }
     }
@@ -177,7 +174,7 @@ public final class JournalReader {
         try {
             lastWall = Instant.parse(json.text("wall"));
         } catch (DateTimeException e) {
-            throw new UnreadableJson(FileText.WALL_IS_NO_TIME_OF_DAY_JOURNAL_READER.say());
+            throw new UnreadableJson(FileText.WALL_IS_NO_TIME_OF_DAY.say());
         }
     }
 

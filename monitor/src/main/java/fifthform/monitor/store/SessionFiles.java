@@ -58,6 +58,15 @@ public final class SessionFiles {
     }
 
     /**
+     * Where something is kept that belongs to a session: beside it, under its name.
+     *
+     * @param ending of that kind of file
+     */
+    public static Path beside(Path sessionFile, String ending) {
+        return sessionFile.resolveSibling(name(sessionFile) + ending);
+    }
+
+    /**
      * Makes an empty file for a new session, with a name that no other has: {@code <date>-<time>-<chocolate>}, with
      * {@code -2} and so on where that is taken.
      *

@@ -5,9 +5,6 @@ public enum BarsText implements Text {
     // Lines.
     /** {0} e message. */
     IT_CANNOT_BE_READ,
-    CHECK_THAT_IT_IS_A_FILE,
-    /** {0} file, {1} i. */
-    FILE_AND_LINE,
     /** {0} e message. */
     THIS_LINE_CANNOT_BE_READ_AND,
     THE_LINE_STAYS_AS_IT_IS,
@@ -82,8 +79,6 @@ public enum BarsText implements Text {
     /** {0} celsius. */
     IT_IS_WHAT_IS_TAKEN_OUT,
     NO_READING_FOR_TEN_MINUTES,
-    /** {0} celsius. */
-    IT_READS_AGAIN_STORE_WORDS,
     NOTHING_WAS_READ_YET,
     /** {0} record watched, {1} one decimal record, {2} record highest, {3} difference record largest. */
     WATCHED_FOR_TO_WITHIN_A_DAY,
@@ -140,10 +135,6 @@ public enum BarsText implements Text {
     IT_IS_KEPT_BESIDE_THE_SESSION,
     PRACTICE_AN_INVENTED_PLACE_AND,
     ROOM_AND_HUMIDITY_MAKE_THE_DEW,
-    /** {0} place. */
-    PLACE_WAS_NOTHING_WAS_DONE_SAY,
-    /** {0} option, {1} units format f, {2} low, {3} high, {4} unit. */
-    WAS_NOTHING_WAS_DONE_GIVE_TO,
 
     // StoreCommand.
     /** {0} longest note. */
@@ -156,7 +147,6 @@ public enum BarsText implements Text {
     BEST_BEFORE,
     /** {0} name. */
     WATCH_IT_MONITOR_RUN_STORE,
-    NOTHING_WAS_WATCHED_STORE_COMMAND,
     /** {0} log path. */
     KEPT_MINUTE_BY_MINUTE_IN_CTRL,
     NOTHING_IS_KEPT_THIS_WAS_NO,
@@ -171,7 +161,5 @@ public enum BarsText implements Text {
     /** {0} e message. */
     YOUR_ANSWERS_CANNOT_BE_READ,
     /** {0} marks path, {1} e message. */
-    CANNOT_BE_WRITTEN_THIS_ANSWER,
-    /** {0} option, {1} said, {2} words. */
-    WAS_NOTHING_WAS_DONE_SAY_ONE
+    CANNOT_BE_WRITTEN_THIS_ANSWER
 }

@@ -18,10 +18,6 @@ public enum BowlsText implements Text {
     // BowlWords.
     /** {0} shown. */
     CANNOT_BE_THE_NAME_OF_A,
-    /** {0} word, {1} all. */
-    MATERIAL_WAS_NOTHING_WAS_DONE,
-    /** {0} option, {1} value, {2} decimal low, {3} decimal high, {4} unit. */
-    WAS_NOTHING_WAS_DONE_GIVE_TO,
     /** {0} name. */
     NONE_IS_KNOWN_YET_BEGIN_ONE,
     /** {0} all. */
@@ -87,8 +83,6 @@ public enum BowlsText implements Text {
     // TaughtWords.
     /** {0} lifts, {1} batches. */
     FROM_LIFTS_AND_BATCHES,
-    /** {0} batches. */
-    FROM_BATCHES,
     /** {0} difference kelvin, {1} difference, {2} difference kelvin factor, {3} difference kelvin factor. */
     COASTS_ABOUT_AT_MIN_9_TIMES,
     SET_BY_HAND,

@@ -111,10 +111,6 @@ public enum CheckText implements Text {
     THE_CHECK_IS_NOT_FINISHED_AND,
 
     // CheckSensorOptions.
-    /** {0} near. */
-    DID_YOU_MEAN,
-    /** {0} option, {1} said, {2} meant, {3} join. */
-    WAS_NOTHING_WAS_DONE_POSSIBLE,
 
     // CheckSubjects.
     PRACTICE_SECOND_PROBE,

@@ -30,8 +30,10 @@ public enum CommandText implements Text {
     THE_LAST_CHOCOLATE_IS_NOT,
     /** {0} join. */
     JOIN_WAS_NOTHING_WAS_DONE_SAY,
-    /** {0} option, {1} value, {2} low, {3} high, {4} unit. */
+    /** {0} option, {1} value, {2} lowest, {3} highest, {4} unit. */
     WAS_NOTHING_WAS_DONE_GIVE_TO,
+    /** {0} option, {1} what was said, {2} what was most likely meant, {3} all words. */
+    WAS_NOTHING_WAS_DONE_SAY_ONE_OF,
 
     // BeginningOptions.
     AGAIN_MELTS_EVERYTHING,
@@ -163,18 +165,12 @@ public enum CommandText implements Text {
     RECIPE_ROW,
     RECIPE_BUILT_IN,
     RECIPE_OWN,
-    /** {0} p. */
-    PASSED_OVER_RECIPES_COMMAND,
     /** {0} file, {1} known recipe name. */
     IS_A_GOOD_RECIPE,
     /** {0} remark. */
     MIND,
 
     // RecipesFromCommand.
-    /** {0} warning. */
-    MIND_RECIPES_FROM_COMMAND,
-    /** {0} other fat kind, {1} join other fat. */
-    OTHER_FAT_KIND_WAS_NOTHING_WAS,
     /** {0} file, {1} write. */
     WRITTEN_TO_TO_USE_IT_MONITOR,
     /** {0} file. */

@@ -2,6 +2,10 @@ package fifthform.monitor.texts;
 
 /** What is said of files and tables that cannot be read or written as they should be. */
 public enum FileText implements Text {
+    // DidYouMean.
+    /** {0} the word that was most likely meant. */
+    DID_YOU_MEAN,
+
     // Recipes.
     THERE_IS_NO_SUCH_FILE,
     CHOCOLATE,
@@ -26,8 +30,6 @@ public enum FileText implements Text {
     IS_YOUR_OWN_RECIPE_AND_NOT,
     THIS_IS_NO_PATH_OF_A,
     CHECK_THE_PATH_OR_NAME_A,
-    /** {0} near. */
-    DID_YOU_MEAN,
     /** {0} id. */
     IS_NOT_A_CHOCOLATE_I_KNOW,
     /** {0} meant, {1} join ids. */
@@ -132,6 +134,14 @@ public enum FileText implements Text {
     THE_SETTINGS_CANNOT_BE_READ_SO,
     OLD_FILE,
 
+    // AddedLines.
+    IT_IS_A_FOLDER,
+    CHECK_THAT_THIS_IS_A_FILE,
+    /** {0} the session. */
+    IT_IS_OF_ANOTHER_SESSION,
+    /** {0} the kind. */
+    ITS_KIND_IS_OF_A_NEWER,
+
     // ActionCodec.
     /** {0} what. */
     DO_IS_WHICH_IS_NOT_KNOWN,
@@ -142,8 +152,6 @@ public enum FileText implements Text {
 
     // JournalPass.
     A_LINE_IS_TOO_LONG,
-    /** {0} number. */
-    LINE_JOURNAL_PASS,
     LINE_1,
     THE_SESSION_IS_READ_AS_WELL,
     A_SECOND_HEADER,
@@ -168,7 +176,6 @@ public enum FileText implements Text {
     /** {0} lines, {1} join kinds. */
     LINES_OF_UNKNOWN_KIND_WERE,
     READ_THE_SESSION_WITH_A_NEWER,
-    LINE_1_JOURNAL_PROBLEMS,
     /** {0} format. */
     THIS_SESSION_WAS_WRITTEN_BY_A,
     READ_IT_WITH_A_NEWER_PROGRAM,
@@ -182,9 +189,6 @@ public enum FileText implements Text {
     /** {0} e message. */
     THE_FIRST_LINE_CANNOT_BE_USED,
     CHECK_THAT_THIS_IS_A_SESSION,
-    LINE_1_JOURNAL_READER,
-    A_SECOND_HEADER_JOURNAL_READER,
-    WALL_IS_NO_TIME_OF_DAY_JOURNAL_READER,
 
     // JournalWriter.
     THERE_IS_A_SESSION_ALREADY,

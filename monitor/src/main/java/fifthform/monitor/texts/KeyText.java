@@ -49,8 +49,6 @@ public enum KeyText implements Text {
     ALREADY_MEANS_GIVE_THAT,
     /** {0} typed, {1} key word, {2} key usual cap, {3} stroke names. */
     IS_NO_SINGLE_KEY_SO_KEEPS,
-    /** {0} near. */
-    DID_YOU_MEAN,
     /** {0} act, {1} meant. */
     IS_NOTHING_THAT_A_KEY_DOES,
     /** {0} all key cap, {1} key word, {2} other word, {3} key word, {4} key usual cap. */

@@ -79,7 +79,6 @@ public enum LearnText implements Text {
     ITS_MELT_OUT_IS_PUBLISHED_AND,
     /** {0} learned id. */
     TO_GO_BACK_NAME_AGAIN_OR,
-    BATCHES,
 
     // TargetLines.
     WHERE_SOURCES_AND_THE_RULE_FOR,

@@ -80,8 +80,6 @@ public enum LearnedText implements Text {
     COOLS_WITH_A_TIME_CONSTANT_OF,
     /** {0} coast seconds, {1} coast seconds factor, {2} coast seconds factor. */
     S_TO_S,
-    /** {0} how many. */
-    BATCHES,
 
     // LookedSessions.
     /** {0} before file name. */

@@ -9,19 +9,11 @@ public enum LooksText implements Text {
     LOOK_FOR_KEEP_IT_WITH_MONITOR,
 
     // LookFile.
-    IT_IS_A_FOLDER,
     /** {0} why. */
     THE_LOOKS_AT_THESE_BARS_CANNOT,
-    CHECK_THAT_THIS_IS_A_FILE,
-    /** {0} file, {1} i. */
-    FILE_AND_LINE,
     /** {0} e message. */
     THIS_LOOK_CANNOT_BE_READ_AND,
     THE_LINE_STAYS_AS_IT_IS,
-    /** {0} line. */
-    IT_IS_OF_ANOTHER_SESSION,
-    /** {0} kind. */
-    ITS_KIND_IS_OF_A_NEWER,
 
     // LookText.
     /** {0} key. */
@@ -137,7 +129,6 @@ public enum LooksText implements Text {
     BY_THIS_COMPUTERS_CLOCK_THE,
     /** {0} age. */
     AGE_WAS_NOTHING_WAS_KEPT_SAY,
-    IT_IS_A_FOLDER_LOOK_COMMAND,
     /** {0} looks path, {1} why. */
     CANNOT_BE_WRITTEN_THIS_LOOK,
 
@@ -148,8 +139,6 @@ public enum LooksText implements Text {
     NAME_IT_TOO_FOR_EXAMPLE_BLOOM,
     NOTHING_WAS_SAID_OF_THE_BARS_LOOK_OPTIONS,
     SAY_AT_LEAST_BLOOM_NONE,
-    /** {0} near. */
-    DID_YOU_MEAN,
     /** {0} option, {1} said. */
     WAS,
     /** {0} meant, {1} join known. */

@@ -183,12 +183,7 @@ public enum NotebookText implements Text {
     LOOK_TITLE,
     LOOK_BLOOM,
     LOOK_PLACES,
-    LOOK_SNAP,
-    LOOK_GLOSS,
-    LOOK_RELEASE,
-    LOOK_KEPT,
     LOOK_SURE,
-    LOOK_UNSURE,
     LOOK_NOTE,
     LOOK_PHOTO,
     LOOK_PHOTO_HINT,
@@ -246,7 +241,6 @@ public enum NotebookText implements Text {
     THE_BIN_COULD_NOT_BE_USED,
     /** {0} batch name, {1} files batch, {2} batch name. */
     IS_IN_THE_BIN_BRING_IT,
-    THE_BIN_IS_EMPTY,
     /** {0} batch files. */
     FILES,
 
@@ -257,8 +251,6 @@ public enum NotebookText implements Text {
     THE_BATCHES_CANNOT_BE_LISTED,
     /** {0} notebook practice left. */
     SHOW_THEM_WITH_PRACTICE,
-    /** {0} option, {1} said, {2} join. */
-    WAS_NOTHING_WAS_DONE_SAY_ONE,
 
     // NotebookEmptyBinCommand.
     THE_BIN_IS_EMPTY_NOTHING_WAS,
@@ -276,7 +268,6 @@ public enum NotebookText implements Text {
     IS_BACK,
     /** {0} name, {1} e message. */
     COULD_NOT_BE_BROUGHT_BACK,
-    THE_BIN_IS_EMPTY_NOTEBOOK_RESTORE_COMMAND,
     /** {0} join all stream. */
     IN_THE_BIN,
     /** {0} name, {1} there. */

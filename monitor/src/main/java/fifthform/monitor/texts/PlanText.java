@@ -82,8 +82,6 @@ public enum PlanText implements Text {
 
     // PlanPage.
     IN_BRACKETS_NINE_TIMES_IN_TEN,
-    /** {0} note. */
-    NOTE_PLAN_PAGE,
     WHY_FORMULAS_IN_C_KG_J,
     /** {0} request grams, {1} request recipe name, {2} request bowl material. */
     PLAN_FOR_G_OF_BOWL_OF,

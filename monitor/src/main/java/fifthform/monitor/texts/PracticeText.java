@@ -83,8 +83,6 @@ public enum PracticeText implements Text {
     NOT_STIRRED,
 
     // TrainingPicture.
-    /** {0} debrief advice. */
-    NEXT_TIME_IN_TRAINING,
     QUIT_CLOSES,
 
     // Batches that are no whole ones, and holds.

@@ -27,7 +27,6 @@ public enum ProofText implements Text {
     IT_IS_EMPTY_SO_NOTHING_IS,
     /** {0} e message. */
     ITS_FIRST_LINE_CANNOT_BE,
-    IT_IS_OF_A_NEWER_PROGRAM_PROOF_FILE,
 
     // KeptSmears.
     SET_AFTER,
@@ -116,11 +115,7 @@ public enum ProofText implements Text {
     /** {0} task desk smear. */
     THE_ROOM_IS_WARM_ABOVE_EVEN,
     LOOK_AT_IT_AGAIN_AFTER_15,
-    /** {0} record file. */
-    RECORDED_IN_PROOF_OF_SMEAR,
     HOW_DOES_IT_LOOK_G_GLOSSY,
-    /** {0} n. */
-    DID_YOU_MEAN,
     AND_MINUTES_HOW_LONG_IT_TOOK,
     /** {0} near, {1} join, {2} said minutes empty. */
     HOW_THE_FILM_LOOKS_IS_NOT,
@@ -128,8 +123,6 @@ public enum ProofText implements Text {
     // ProofPlace.
     /** {0} name. */
     CUP_WAS_NOTHING_WAS_DONE_USE,
-    /** {0} grams. */
-    GRAMS_WAS_NOTHING_WAS_DONE,
     /** {0} e message. */
     WITH_SESSION_NONE_THE_PROOF,
 
@@ -192,8 +185,6 @@ public enum ProofText implements Text {
     NOT_CALIBRATED,
     /** {0} cup, {1} cup traits present, {2} good, {3} good. */
     CUP,
-    /** {0} option, {1} value, {2} low, {3} high, {4} unit. */
-    WAS_NOTHING_WAS_DONE_GIVE_TO,
 
     // ProveCommand.
     CALIBRATE_CURVE_AND_SMEAR_ARE,
@@ -213,7 +204,6 @@ public enum ProofText implements Text {
     NOTHING_WAS_PROVED_YET_TRY,
     /** {0} apart as double. */
     NOT_CALIBRATED_ITS_LAST_TWO,
-    NOT_CALIBRATED_PROVE_LIST_COMMAND,
     NO_BEND,
     BARS_GOOD,
     BARS_BAD,

@@ -254,19 +254,11 @@ public enum ReplayText implements Text {
     KEY_QUIT,
 
     // NoteFile.
-    IT_IS_A_FOLDER,
     /** {0} why. */
     THE_NOTES_OF_THIS_SESSION,
-    CHECK_THAT_THIS_IS_A_FILE,
-    /** {0} file, {1} i. */
-    FILE_AND_LINE,
     /** {0} e message. */
     THIS_NOTE_CANNOT_BE_READ_AND,
     THE_LINE_STAYS_AS_IT_IS,
-    /** {0} line. */
-    IT_IS_OF_ANOTHER_SESSION,
-    /** {0} kind. */
-    ITS_KIND_IS_OF_A_NEWER,
 
     // Recording.
     /** {0} e message. */

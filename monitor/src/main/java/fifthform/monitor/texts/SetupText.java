@@ -141,11 +141,7 @@ public enum SetupText implements Text {
     CHECK_THAT_YOU_MAY_WRITE_IN,
 
     // SettingTable.
-    /** {0} near. */
-    DID_YOU_MEAN,
     NOTHING_OF_THIS_NAME_CAN_BE,
-    /** {0} meant, {1} join names. */
-    POSSIBLE,
     /** {0} said. */
     IS_NONE_OF_ITS_VALUES,
     /** {0} join. */

@@ -1,6 +1,6 @@
 package fifthform.monitor.texts;
 
-/** Lengths of time and amounts with their units. */
+/** Lengths of time, amounts and counts, with their units. */
 public enum UnitText implements Text {
     // Spans.
     /** {0} seconds. */
@@ -21,6 +21,10 @@ public enum UnitText implements Text {
     KILOGRAMS,
     GRAMS_IN_FULL,
     MINUTES_IN_FULL,
+
+    // Counts.
+    /** {0} how many. */
+    BATCHES,
 
     // PlanWords.
     /** {0} millilitres. */

@@ -22,8 +22,8 @@ final class BatchPane extends VBox {
     private final GridPane figures = new GridPane();
     private final VBox looks = new VBox();
     private final PhotoRow photos = new PhotoRow();
-    private final Label trouble = wrapped();
-    private final Label due = wrapped();
+    private final Label trouble = DeskParts.words("");
+    private final Label due = DeskParts.words("");
     private final VBox typed = new VBox();
     private final TextField command = new TextField();
 
@@ -41,13 +41,6 @@ final class BatchPane extends VBox {
         command.setAccessibleText(NotebookText.TYPE_THIS.say());
         typed.getChildren().addAll(new Label(NotebookText.TYPE_THIS.say()), command);
         getChildren().addAll(title, curve, due, trouble, figures, looks, photos, typed);
-    }
-
-    private static Label wrapped() {
-        Label label = new Label();
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 
     void show(Optional<BatchRow> chosen, Theme theme, double em, boolean opensReplay) {
@@ -78,7 +71,7 @@ final class BatchPane extends VBox {
         if (row.counts()) figures(row);
         looks.getChildren().clear();
         for (KeptLook look : row.looks()) {
-            Label label = wrapped();
+            Label label = DeskParts.words("");
             label.setText(LookWords.line(look) + ". " + LookWords.sign(look.look()));
             looks.getChildren().add(label);
         }
@@ -116,7 +109,7 @@ final class BatchPane extends VBox {
     private void figure(NotebookText name, String value) {
         Label label = new Label(name.say());
         label.setMinWidth(Region.USE_PREF_SIZE);
-        Label said = wrapped();
+        Label said = DeskParts.words("");
         said.setText(value);
         said.getStyleClass().add("strong");
         figures.addRow(figures.getRowCount(), label, said);

@@ -23,8 +23,8 @@ import javafx.util.StringConverter;
 final class BowlsPane extends SetupPane {
     private final Bowls bowls;
     private final ListView<KeptBowl> list = new ListView<>();
-    private final Label taught = words("");
-    private final Label none = words(SetupText.BOWLS_NONE.say());
+    private final Label taught = DeskParts.words("");
+    private final Label none = DeskParts.words(SetupText.BOWLS_NONE.say());
     private final TextField name = new TextField();
     private final ChoiceBox<BowlMaterial> material = new ChoiceBox<>();
     private final VBox one;
@@ -68,10 +68,10 @@ final class BowlsPane extends SetupPane {
         one = new VBox(
                 taught,
                 new Label(SetupText.BOWL_NAME.say()),
-                bar(name),
+                DeskParts.bar(name),
                 new Label(SetupText.BOWL_MATERIAL.say()),
                 material,
-                bar(
+                DeskParts.bar(
                         sure("bowl-reset", SetupText.BOWL_RESET, SetupText.SURE, button -> reset()),
                         sure("bowl-forget", SetupText.BOWL_FORGET, SetupText.SURE, button -> forget())));
         one.setSpacing(6);

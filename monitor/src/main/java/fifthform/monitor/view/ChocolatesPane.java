@@ -33,9 +33,9 @@ final class ChocolatesPane extends SetupPane {
     private final TextField milkFat = field("composition-milk-fat", SetupText.COMPOSITION_MILK_FAT, "0");
     private final TextField sugar = field("composition-sugar", SetupText.COMPOSITION_SUGAR, "30");
     private final TextArea text = new TextArea();
-    private final Label wrong = words("");
-    private final Label remarks = words("");
-    private final Button copy = button("chocolate-copy", SetupText.CHOCOLATE_COPY.say(), this::copy);
+    private final Label wrong = DeskParts.words("");
+    private final Label remarks = DeskParts.words("");
+    private final Button copy = DeskParts.button("chocolate-copy", SetupText.CHOCOLATE_COPY, this::copy);
     private final VBox looking;
     private final VBox editing;
 
@@ -48,15 +48,15 @@ final class ChocolatesPane extends SetupPane {
         list.getSelectionModel().selectedItemProperty().addListener((property, was, is) -> targets());
         targets.getStyleClass().add("targets");
         remarks.getStyleClass().add("warning");
-        FlowPane composition = bar(
+        FlowPane composition = DeskParts.bar(
                 asked(SetupText.COMPOSITION_COCOA_BUTTER, cocoaButter),
                 asked(SetupText.COMPOSITION_MILK_FAT, milkFat),
                 asked(SetupText.COMPOSITION_SUGAR, sugar),
-                button("composition-work-out", SetupText.COMPOSITION_WORK_OUT.say(), this::workOut));
+                DeskParts.button("composition-work-out", SetupText.COMPOSITION_WORK_OUT, this::workOut));
         looking = group(
                 list,
                 remarks,
-                bar(button("chocolate-use", SetupText.CHOCOLATE_USE.say(), this::use), copy),
+                DeskParts.bar(DeskParts.button("chocolate-use", SetupText.CHOCOLATE_USE, this::use), copy),
                 targets,
                 heading(SetupText.CHOCOLATE_FROM),
                 composition);
@@ -65,12 +65,12 @@ final class ChocolatesPane extends SetupPane {
         text.textProperty().addListener((property, was, is) -> judge());
         wrong.setId("chocolate-wrong");
         editing = group(
-                words(SetupText.EDIT_TITLE.say()),
+                DeskParts.words(SetupText.EDIT_TITLE.say()),
                 text,
                 wrong,
-                bar(
-                        button("chocolate-keep", SetupText.EDIT_KEEP.say(), this::keep),
-                        button("chocolate-leave", SetupText.EDIT_LEAVE.say(), this::leave)));
+                DeskParts.bar(
+                        DeskParts.button("chocolate-keep", SetupText.EDIT_KEEP, this::keep),
+                        DeskParts.button("chocolate-leave", SetupText.EDIT_LEAVE, this::leave)));
         getChildren().addAll(heading(SetupText.CHOCOLATES_TITLE), looking, editing);
         shown(editing, false);
         show();
@@ -140,7 +140,7 @@ final class ChocolatesPane extends SetupPane {
                 targets.getRowCount(),
                 what,
                 figure,
-                words(Chocolates.source(recipe, key).orElseGet(SetupText.CHOCOLATE_NO_SOURCE::say)));
+                DeskParts.words(Chocolates.source(recipe, key).orElseGet(SetupText.CHOCOLATE_NO_SOURCE::say)));
     }
 
     private void use() {

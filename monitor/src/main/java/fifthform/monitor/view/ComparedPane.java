@@ -10,14 +10,13 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Up to three batches over each other, their figures side by side. */
 final class ComparedPane extends VBox {
     private final NotebookDesk desk;
     private final CurveCanvas curve = CurveCanvas.large();
-    private final Label how = wrapped("");
+    private final Label how = DeskParts.words("");
     private final GridPane figures = new GridPane();
 
     ComparedPane(NotebookDesk desk) {
@@ -30,13 +29,6 @@ final class ComparedPane extends VBox {
         figures.getStyleClass().add("figures");
         figures.setId("compared");
         getChildren().addAll(title, curve, how, figures);
-    }
-
-    private static Label wrapped(String words) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 
     void show(Theme theme, double em) {
@@ -57,18 +49,18 @@ final class ComparedPane extends VBox {
                 theme.palette(),
                 em);
         columns(comparison.batches().size());
-        figures.add(wrapped(NotebookText.FIGURE_BATCH.say()), 0, 0);
+        figures.add(DeskParts.words(NotebookText.FIGURE_BATCH.say()), 0, 0);
         for (int i = 0; i < comparison.batches().size(); i++) {
             Comparison.Laid laid = comparison.batches().get(i);
             String unmatched = laid.isMatched() ? "" : " (" + NotebookText.COMPARE_NOT_COOLED.say() + ")";
-            Label head = wrapped(BatchTable.letter(i) + "  " + RowWords.when(laid.row()) + unmatched);
+            Label head = DeskParts.words(BatchTable.letter(i) + "  " + RowWords.when(laid.row()) + unmatched);
             head.getStyleClass().add("strong");
             figures.add(head, i + 1, 0);
         }
         for (int line = 0; line < comparison.figures().size(); line++) {
             List<String> cells = comparison.figures().get(line);
             for (int i = 0; i < cells.size(); i++) {
-                Label cell = wrapped(cells.get(i));
+                Label cell = DeskParts.words(cells.get(i));
                 if (i > 0 && differs(cells)) cell.getStyleClass().add("strong");
                 figures.add(cell, i, line + 1);
             }

@@ -11,12 +11,18 @@ import javafx.scene.layout.Region;
 final class DeskParts {
     private DeskParts() {}
 
-    /** A label that wraps and never shortens its words. */
-    static Label label(String id) {
-        Label label = new Label();
-        label.setId(id);
+    /** Words that wrap and are never shortened. */
+    static Label words(String words) {
+        Label label = new Label(words);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
+        return label;
+    }
+
+    /** A label for such words, which come later. */
+    static Label label(String id) {
+        Label label = words("");
+        label.setId(id);
         return label;
     }
 
@@ -29,7 +35,12 @@ final class DeskParts {
     }
 
     static Button button(String id, Text words, Runnable act) {
-        Button button = new Button(words.say());
+        return button(id, words.say(), act);
+    }
+
+    /** With words that are put together, or none yet. */
+    static Button button(String id, String words, Runnable act) {
+        Button button = new Button(words);
         button.setId(id);
         button.setOnAction(event -> act.run());
         return button;

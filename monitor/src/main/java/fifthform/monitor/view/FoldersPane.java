@@ -9,7 +9,7 @@ import javafx.scene.control.Label;
 /** Where files are, what the next batch begins with, and that nothing goes over the network. */
 final class FoldersPane extends SetupPane {
     private final List<SettingRow> rows;
-    private final Label sessions = words("");
+    private final Label sessions = DeskParts.words("");
 
     FoldersPane(SetupDesk desk, Runnable changed) {
         super(desk, changed);
@@ -20,13 +20,14 @@ final class FoldersPane extends SetupPane {
                 .addAll(
                         heading(SetupText.FOLDERS_TITLE),
                         sessions,
-                        words(SetupText.FOLDER_DATA.say(desk.folders().data())),
-                        words(SetupText.FOLDER_SETTINGS.say(desk.folders().settingsFile())),
+                        DeskParts.words(SetupText.FOLDER_DATA.say(desk.folders().data())),
+                        DeskParts.words(
+                                SetupText.FOLDER_SETTINGS.say(desk.folders().settingsFile())),
                         rows.get(0),
-                        words(SetupText.FOLDER_SESSIONS_WORDS.say()),
+                        DeskParts.words(SetupText.FOLDER_SESSIONS_WORDS.say()),
                         rows.get(1),
                         heading(SetupText.NETWORK_TITLE),
-                        words(SetupText.NETWORK.say()));
+                        DeskParts.words(SetupText.NETWORK.say()));
         show();
     }
 

@@ -26,9 +26,9 @@ final class KeysPane extends SetupPane {
         for (Key key : Key.values()) {
             Label word = new Label(key.word());
             word.getStyleClass().add("act");
-            Button cap = button("set-" + SettingTable.KEY + key.id(), "", () -> begin(key));
+            Button cap = DeskParts.button("set-" + SettingTable.KEY + key.id(), "", () -> begin(key));
             cap.getStyleClass().add("key");
-            Button back = button("usual-" + SettingTable.KEY + key.id(), SetupText.USUAL.say(), () -> {
+            Button back = DeskParts.button("usual-" + SettingTable.KEY + key.id(), SetupText.USUAL, () -> {
                 desk.setUsual(SettingTable.KEY + key.id());
                 changed();
                 keys.get(key).requestFocus();
@@ -39,7 +39,7 @@ final class KeysPane extends SetupPane {
             one.getStyleClass().addAll("row", "key-of");
             grid.getChildren().add(one);
         }
-        getChildren().addAll(heading(SetupText.KEYS_TITLE), words(SetupText.KEYS_WORDS.say()), grid);
+        getChildren().addAll(heading(SetupText.KEYS_TITLE), DeskParts.words(SetupText.KEYS_WORDS.say()), grid);
         show();
     }
 

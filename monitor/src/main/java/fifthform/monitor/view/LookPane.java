@@ -11,7 +11,9 @@ import fifthform.curves.learning.Snap;
 import fifthform.monitor.looks.LookWords;
 import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.notebook.NotebookDesk;
+import fifthform.monitor.texts.LooksText;
 import fifthform.monitor.texts.NotebookText;
+import fifthform.monitor.texts.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,15 +27,14 @@ import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** What is seen on the bars of one batch, asked in the words of {@code look}. */
 final class LookPane extends VBox {
     private final NotebookDesk desk;
     private final Runnable kept;
-    private final Label title = wrapped();
-    private final Label age = wrapped();
+    private final Label title = DeskParts.words("");
+    private final Label age = DeskParts.words("");
     private final Map<Bloom, CheckBox> bloom = new LinkedHashMap<>();
     private final Map<BarPlace, CheckBox> places = new LinkedHashMap<>();
     private final ChoiceBox<FilterRow.Choice<Optional<Snap>>> snap = box("look-snap", Snap.values(), LookWords::of);
@@ -41,7 +42,7 @@ final class LookPane extends VBox {
     private final ChoiceBox<FilterRow.Choice<Optional<Release>>> release =
             box("look-release", Release.values(), LookWords::of);
     private final ChoiceBox<FilterRow.Choice<Optional<Kept>>> keptHow = box("look-kept", Kept.values(), LookWords::of);
-    private final CheckBox unsure = new CheckBox(NotebookText.LOOK_UNSURE.say());
+    private final CheckBox unsure = new CheckBox(LooksText.NOT_QUITE_COUNT_IT_FOR_LESS.say());
     private final TextField note = new TextField();
     private final TextField photo = new TextField();
     private Optional<BatchRow> batch = Optional.empty();
@@ -69,21 +70,14 @@ final class LookPane extends VBox {
         blooms.getChildren().addAll(bloom.values());
         ask(NotebookText.LOOK_BLOOM, blooms);
         ask(NotebookText.LOOK_PLACES, flow(places.values()));
-        ask(NotebookText.LOOK_SNAP, snap);
-        ask(NotebookText.LOOK_GLOSS, gloss);
-        ask(NotebookText.LOOK_RELEASE, release);
-        ask(NotebookText.LOOK_KEPT, keptHow);
+        ask(LooksText.HOW_DOES_A_BAR_BREAK_NOT, snap);
+        ask(LooksText.HOW_DOES_THE_SIDE_FROM_THE, gloss);
+        ask(LooksText.HOW_DID_THEY_LEAVE_THE_MOULD, release);
+        ask(LooksText.HOW_WERE_THEY_KEPT, keptHow);
         ask(NotebookText.LOOK_SURE, unsure);
         ask(NotebookText.LOOK_NOTE, note);
         ask(NotebookText.LOOK_PHOTO, photo);
         getChildren().add(flow(List.of(keep, leave)));
-    }
-
-    private static Label wrapped() {
-        Label label = new Label();
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 
     private static CheckBox check(String id, String words) {
@@ -108,9 +102,8 @@ final class LookPane extends VBox {
         return flow;
     }
 
-    private void ask(NotebookText question, Node answer) {
-        Label label = wrapped();
-        label.setText(question.say());
+    private void ask(Text question, Node answer) {
+        Label label = DeskParts.words(question.say());
         label.getStyleClass().add("strong");
         answer.setAccessibleText(
                 answer instanceof CheckBox check ? question.say() + " " + check.getText() : question.say());

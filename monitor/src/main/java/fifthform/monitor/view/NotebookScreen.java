@@ -23,7 +23,7 @@ import javafx.scene.layout.VBox;
  * they say together. All sizes follow the letters; where they leave too little room the side goes under the rows, and the
  * page scrolls.
  */
-final class NotebookScreen extends ScrollPane {
+final class NotebookScreen extends ScrollPane implements DeskWindow.Sized {
     private static final double USUAL_LETTERS = 13;
 
     /** With fewer letters across than this the side stands under the rows. */
@@ -161,7 +161,8 @@ final class NotebookScreen extends ScrollPane {
         return theme;
     }
 
-    int percent() {
+    @Override
+    public int percent() {
         return percent;
     }
 
@@ -219,8 +220,8 @@ final class NotebookScreen extends ScrollPane {
         showSide();
     }
 
-    /** Letters so much larger than usual, 100 to 300 %. */
-    void scale(int wishedPercent) {
+    @Override
+    public void scale(int wishedPercent) {
         percent = Math.max(100, Math.min(300, wishedPercent));
         letters();
         desk.say(NotebookText.SAID_SIZE.say(Integer.toString(percent)));

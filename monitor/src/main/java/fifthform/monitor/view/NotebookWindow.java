@@ -17,23 +17,18 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import javafx.application.Platform;
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 /** The window around the Notebook screen: its keys, and the one thread that reads behind it. */
 public final class NotebookWindow implements NotebookScreen.Acts {
-    private static final int SIZE_STEP = 25;
-
     /** So many rows are shown at once while thousands are read: each showing goes through all of them. */
     private static final int TAKEN_AT_ONCE = 40;
 
@@ -78,14 +73,9 @@ public final class NotebookWindow implements NotebookScreen.Acts {
     }
 
     private void fill() {
-        Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        Scene scene = new Scene(screen, Math.min(1366, room.getWidth()), Math.min(768, room.getHeight()));
+        Scene scene = DeskWindow.fill(stage, screen, DeskText.WINDOW_TITLE.say(DeskText.NOTEBOOK.say()));
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> guarded(() -> pressed(event)));
         scene.addEventFilter(KeyEvent.KEY_TYPED, event -> guarded(() -> typed(event)));
-        stage.setTitle(DeskText.WINDOW_TITLE.say(DeskText.NOTEBOOK.say()));
-        stage.setMinWidth(640);
-        stage.setMinHeight(400);
-        stage.setScene(scene);
         stage.setOnHidden(event -> {
             closed.set(true);
             reader.shutdown();
@@ -237,12 +227,10 @@ public final class NotebookWindow implements NotebookScreen.Acts {
 
     private void pressed(KeyEvent event) {
         Node focused = stage.getScene().getFocusOwner();
-        if (event.isControlDown() || event.isMetaDown()) {
-            withControl(event);
-            return;
-        }
-        if (event.getCode() == KeyCode.F11) {
-            stage.setFullScreen(!stage.isFullScreen());
+        if (DeskWindow.takes(event, stage, screen)) return;
+        if (DeskWindow.isWithControl(event)) {
+            if (event.getCode() != KeyCode.F) return;
+            screen.filter().search().requestFocus();
             event.consume();
             return;
         }
@@ -291,29 +279,8 @@ public final class NotebookWindow implements NotebookScreen.Acts {
         screen.focusRows();
     }
 
-    private void withControl(KeyEvent event) {
-        switch (event.getCode()) {
-            case PLUS, EQUALS, ADD -> screen.scale(screen.percent() + SIZE_STEP);
-            case MINUS, SUBTRACT -> screen.scale(screen.percent() - SIZE_STEP);
-            case DIGIT0, NUMPAD0 -> screen.scale(100);
-            case F -> screen.filter().search().requestFocus();
-            case W -> stage.close();
-            default -> {
-                return;
-            }
-        }
-        event.consume();
-    }
-
     private void typed(KeyEvent event) {
-        boolean plain = !event.isControlDown() && !event.isAltDown() && !event.isMetaDown();
-        Node focused = stage.getScene().getFocusOwner();
-        boolean pressing = focused instanceof ButtonBase && " ".equals(event.getCharacter());
-        if (!plain
-                || pressing
-                || focused instanceof TextInputControl
-                || event.getCharacter().length() != 1) return;
-        if (isTaken(Character.toLowerCase(event.getCharacter().charAt(0)))) event.consume();
+        if (DeskWindow.command(event, stage.getScene()).map(this::isTaken).orElse(false)) event.consume();
     }
 
     private boolean isTaken(char letter) {

@@ -20,7 +20,7 @@ import javafx.scene.layout.VBox;
  * The plan's screen: the form, and beside it the page that follows from it. All sizes follow the letters; where they leave
  * too little room the page stands under the form, and all scrolls.
  */
-final class PlanScreen extends ScrollPane {
+final class PlanScreen extends ScrollPane implements DeskWindow.Sized {
     private static final double USUAL_LETTERS = 13;
     private static final double SIDE_BY_SIDE_EMS = 74;
     private static final double FORM_EMS = 25;
@@ -105,7 +105,8 @@ final class PlanScreen extends ScrollPane {
         return theme;
     }
 
-    int percent() {
+    @Override
+    public int percent() {
         return percent;
     }
 
@@ -116,8 +117,8 @@ final class PlanScreen extends ScrollPane {
         getStylesheets().add(Theme.sheet("notebook.css"));
     }
 
-    /** Letters so much larger than usual, 100 to 300 %. */
-    void scale(int wishedPercent) {
+    @Override
+    public void scale(int wishedPercent) {
         percent = Math.max(100, Math.min(300, wishedPercent));
         letters();
         desk.say(PlanText.SAID_SIZE.say(Integer.toString(percent)));
@@ -197,10 +198,8 @@ final class PlanScreen extends ScrollPane {
     }
 
     private static Label line(String words, String style) {
-        Label label = new Label(words);
+        Label label = DeskParts.words(words);
         label.getStyleClass().add(style);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
     }
 

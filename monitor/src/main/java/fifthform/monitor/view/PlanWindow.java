@@ -6,24 +6,19 @@ import fifthform.monitor.texts.PlanText;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.geometry.Rectangle2D;
 import javafx.print.PrinterJob;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ChoiceBox;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 /** The window around the plan's screen, and its keys. */
 public final class PlanWindow implements PlanScreen.Acts {
-    private static final int SIZE_STEP = 25;
     private static final double SCROLL_SHARE = 0.15;
 
     private final PlanDesk desk;
@@ -61,14 +56,9 @@ public final class PlanWindow implements PlanScreen.Acts {
     }
 
     private void fill() {
-        Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        Scene scene = new Scene(screen, Math.min(1366, room.getWidth()), Math.min(768, room.getHeight()));
+        Scene scene = DeskWindow.fill(stage, screen, DeskText.WINDOW_TITLE.say(PlanText.TITLE.say()));
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> guarded(() -> pressed(event)));
         scene.addEventFilter(KeyEvent.KEY_TYPED, event -> guarded(() -> typed(event)));
-        stage.setTitle(DeskText.WINDOW_TITLE.say(PlanText.TITLE.say()));
-        stage.setMinWidth(640);
-        stage.setMinHeight(400);
-        stage.setScene(scene);
         stage.show();
         screen.form().amount().requestFocus();
     }
@@ -125,11 +115,9 @@ public final class PlanWindow implements PlanScreen.Acts {
     private void pressed(KeyEvent event) {
         Node focused = stage.getScene().getFocusOwner();
         boolean choosing = focused instanceof ChoiceBox<?> box && box.isShowing();
-        if (event.isControlDown() || event.isMetaDown()) {
+        if (DeskWindow.takes(event, stage, screen)) return;
+        if (DeskWindow.isWithControl(event)) {
             withControl(event);
-        } else if (event.getCode() == KeyCode.F11) {
-            stage.setFullScreen(!stage.isFullScreen());
-            event.consume();
         } else if (event.getCode() == KeyCode.ESCAPE && !choosing) {
             screen.figures().requestFocus();
             event.consume();
@@ -154,12 +142,8 @@ public final class PlanWindow implements PlanScreen.Acts {
 
     private void withControl(KeyEvent event) {
         switch (event.getCode()) {
-            case PLUS, EQUALS, ADD -> screen.scale(screen.percent() + SIZE_STEP);
-            case MINUS, SUBTRACT -> screen.scale(screen.percent() - SIZE_STEP);
-            case DIGIT0, NUMPAD0 -> screen.scale(100);
             case S -> save();
             case P -> print();
-            case W -> stage.close();
             default -> {
                 return;
             }
@@ -168,14 +152,7 @@ public final class PlanWindow implements PlanScreen.Acts {
     }
 
     private void typed(KeyEvent event) {
-        boolean plain = !event.isControlDown() && !event.isAltDown() && !event.isMetaDown();
-        Node focused = stage.getScene().getFocusOwner();
-        boolean pressing = focused instanceof ButtonBase && " ".equals(event.getCharacter());
-        if (!plain
-                || pressing
-                || focused instanceof TextInputControl
-                || event.getCharacter().length() != 1) return;
-        if (isTaken(Character.toLowerCase(event.getCharacter().charAt(0)))) event.consume();
+        if (DeskWindow.command(event, stage.getScene()).map(this::isTaken).orElse(false)) event.consume();
     }
 
     private boolean isTaken(char letter) {

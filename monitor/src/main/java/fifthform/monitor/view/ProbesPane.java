@@ -25,8 +25,8 @@ import javafx.scene.layout.VBox;
 final class ProbesPane extends SetupPane {
     private final Adapters adapters;
     private final ListView<KeptAdapter> list = new ListView<>();
-    private final Label checks = words("");
-    private final Label none = words(SetupText.PROBES_NONE.say());
+    private final Label checks = DeskParts.words("");
+    private final Label none = DeskParts.words(SetupText.PROBES_NONE.say());
     private final TextField command = new TextField();
     private final VBox one;
 
@@ -50,8 +50,8 @@ final class ProbesPane extends SetupPane {
         one = new VBox(
                 checks,
                 new Label(SetupText.PROBE_CHECK.say()),
-                bar(command),
-                bar(sure("probe-forget", SetupText.PROBE_FORGET, SetupText.SURE, button -> forget())));
+                DeskParts.bar(command),
+                DeskParts.bar(sure("probe-forget", SetupText.PROBE_FORGET, SetupText.SURE, button -> forget())));
         one.setSpacing(6);
         getChildren().addAll(heading(SetupText.PROBES_TITLE), none, list, one);
         show();

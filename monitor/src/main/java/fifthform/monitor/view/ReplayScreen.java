@@ -21,7 +21,7 @@ import javafx.scene.layout.VBox;
  * The Replay screen: the finding first, the batch on its scale of time, and under it what was told then beside what is
  * computed now, and the lists. All sizes follow the letters; where they leave too little room the page scrolls.
  */
-final class ReplayScreen extends ScrollPane {
+final class ReplayScreen extends ScrollPane implements DeskWindow.Sized {
     private static final double USUAL_LETTERS = 13;
 
     /** What the page leaves free at both sides, in letters; see the style sheet. */
@@ -108,9 +108,7 @@ final class ReplayScreen extends ScrollPane {
     }
 
     private static FlowPane bar(Node... nodes) {
-        FlowPane bar = new FlowPane(nodes);
-        bar.getStyleClass().add("bar");
-        bar.setMinHeight(Region.USE_PREF_SIZE);
+        FlowPane bar = DeskParts.bar(nodes);
         // Else its longest words would make the page wider than the window.
         bar.setMinWidth(0);
         return bar;
@@ -148,14 +146,15 @@ final class ReplayScreen extends ScrollPane {
         time.wear(other);
     }
 
-    /** Letters so much larger than usual, 100 to 300 %. */
-    void scale(int wishedPercent) {
+    @Override
+    public void scale(int wishedPercent) {
         percent = Math.max(100, Math.min(300, wishedPercent));
         letters();
         desk.say(ReplayText.SAID_SIZE.say(Integer.toString(percent)));
     }
 
-    int percent() {
+    @Override
+    public int percent() {
         return percent;
     }
 

@@ -21,7 +21,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javafx.animation.AnimationTimer;
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
@@ -29,7 +28,6 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 /** The window around the Replay screen: its keys, its pulse, and the files it writes. */
@@ -49,8 +47,6 @@ public final class ReplayWindow {
             KeyCode.PAGE_DOWN,
             KeyCode.DELETE,
             KeyCode.F2);
-
-    private static final int SIZE_STEP = 25;
 
     private final ReplayDesk desk;
     private final ReplayScreen screen;
@@ -88,14 +84,9 @@ public final class ReplayWindow {
     }
 
     private void fill() {
-        Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        Scene scene = new Scene(screen, Math.min(1366, room.getWidth()), Math.min(768, room.getHeight()));
+        Scene scene = DeskWindow.fill(stage, screen, DeskText.WINDOW_TITLE.say(DeskText.REPLAY.say()));
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
-        stage.setTitle(DeskText.WINDOW_TITLE.say(DeskText.REPLAY.say()));
-        stage.setMinWidth(640);
-        stage.setMinHeight(400);
-        stage.setScene(scene);
         stage.setOnHidden(event -> desk.close());
         pulse(System.nanoTime());
         stage.show();
@@ -134,16 +125,8 @@ public final class ReplayWindow {
     private void pressed(KeyEvent event) {
         Node focused = stage.getScene().getFocusOwner();
         acted = true;
-        if (event.isControlDown() || event.isMetaDown()) {
-            withControl(event);
-            return;
-        }
-        if (event.getCode() == KeyCode.F11) {
-            stage.setFullScreen(!stage.isFullScreen());
-            event.consume();
-            return;
-        }
-        if (focused instanceof TextInputControl) return;
+        if (DeskWindow.takes(event, stage, screen)) return;
+        if (DeskWindow.isWithControl(event) || focused instanceof TextInputControl) return;
         if (event.getCode() == KeyCode.ESCAPE) {
             screen.focusTime();
             return;
@@ -172,25 +155,11 @@ public final class ReplayWindow {
         return true;
     }
 
-    private void withControl(KeyEvent event) {
-        switch (event.getCode()) {
-            case PLUS, EQUALS, ADD -> screen.scale(screen.percent() + SIZE_STEP);
-            case MINUS, SUBTRACT -> screen.scale(screen.percent() - SIZE_STEP);
-            case DIGIT0, NUMPAD0 -> screen.scale(100);
-            case W -> stage.close();
-            default -> {
-                return;
-            }
-        }
-        event.consume();
-    }
-
     private void typed(KeyEvent event) {
-        boolean plain = !event.isControlDown() && !event.isAltDown() && !event.isMetaDown();
-        boolean writing = stage.getScene().getFocusOwner() instanceof TextInputControl;
-        if (!plain || writing || event.getCharacter().length() != 1) return;
+        Optional<Character> letter = DeskWindow.command(event, stage.getScene());
+        if (letter.isEmpty()) return;
         acted = true;
-        if (isTaken(Character.toLowerCase(event.getCharacter().charAt(0)))) event.consume();
+        if (isTaken(letter.get())) event.consume();
     }
 
     private boolean isTaken(char letter) {

@@ -27,7 +27,7 @@ final class SettingRow extends VBox {
         this.name = name;
         this.changed = changed;
         Setting setting = desk.named(name);
-        Label label = SetupPane.words(setting.what());
+        Label label = DeskParts.words(setting.what());
         label.getStyleClass().add("strong");
         control = setting.possible().isEmpty() ? field() : choice(setting);
         control.setId("set-" + name);

@@ -6,8 +6,6 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** One part of Setup, and what all parts are made of. */
@@ -39,30 +37,9 @@ abstract class SetupPane extends VBox {
     }
 
     Label heading(Text words) {
-        Label label = words(words.say());
+        Label label = DeskParts.words(words.say());
         label.getStyleClass().add("heading");
         return label;
-    }
-
-    static Label words(String words) {
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
-    }
-
-    static Button button(String id, String words, Runnable act) {
-        Button button = new Button(words);
-        button.setId(id);
-        button.setOnAction(event -> act.run());
-        return button;
-    }
-
-    static FlowPane bar(Node... nodes) {
-        FlowPane bar = new FlowPane(nodes);
-        bar.getStyleClass().add("bar");
-        bar.setMinHeight(Region.USE_PREF_SIZE);
-        return bar;
     }
 
     /** A button that does what it says only at the second press. */

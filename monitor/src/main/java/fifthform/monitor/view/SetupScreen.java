@@ -21,7 +21,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 
 /** The Setup screen: what can be set as a list, and beside it the part that is chosen. All sizes follow the letters. */
-final class SetupScreen extends BorderPane {
+final class SetupScreen extends BorderPane implements DeskWindow.Sized {
     private static final double USUAL_LETTERS = 13;
 
     /** With fewer letters across than this the list stands above. */
@@ -65,9 +65,9 @@ final class SetupScreen extends BorderPane {
     private final ListView<Section> sections = new ListView<>();
     private final ScrollPane scroll = new ScrollPane();
     private final BorderPane middle = new BorderPane(scroll);
-    private final Label said = SetupPane.words(" ");
-    private final Label problems = SetupPane.words("");
-    private final Label hints = SetupPane.words("");
+    private final Label said = DeskParts.words(" ");
+    private final Label problems = DeskParts.words("");
+    private final Label hints = DeskParts.words("");
     private Theme theme = Theme.BRIGHT;
     private int percent = 100;
 
@@ -143,7 +143,8 @@ final class SetupScreen extends BorderPane {
         return keys;
     }
 
-    int percent() {
+    @Override
+    public int percent() {
         return percent;
     }
 
@@ -160,8 +161,8 @@ final class SetupScreen extends BorderPane {
         getStylesheets().addAll(List.of(Theme.sheet("notebook.css"), Theme.sheet("setup.css")));
     }
 
-    /** Letters so much larger than usual, 100 to 300 %. */
-    void scale(int wishedPercent) {
+    @Override
+    public void scale(int wishedPercent) {
         percent = Math.max(100, Math.min(300, wishedPercent));
         letters();
         desk.say(SetupText.SAID_SIZE.say(Integer.toString(percent)));

@@ -9,11 +9,9 @@ import fifthform.monitor.texts.SetupText;
 import fifthform.monitor.view.SetupScreen.Section;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Screen;
@@ -21,8 +19,6 @@ import javafx.stage.Stage;
 
 /** The window around the Setup screen, and its keys. */
 public final class SetupWindow {
-    private static final int SIZE_STEP = 25;
-
     private final SetupDesk desk;
     private final Stage stage;
     private final SetupScreen screen;
@@ -64,14 +60,9 @@ public final class SetupWindow {
     }
 
     private void fill() {
-        Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        Scene scene = new Scene(screen, Math.min(1366, room.getWidth()), Math.min(768, room.getHeight()));
+        Scene scene = DeskWindow.fill(stage, screen, DeskText.WINDOW_TITLE.say(DeskText.SETUP.say()));
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> guarded(() -> pressed(event)));
         scene.addEventFilter(KeyEvent.KEY_TYPED, event -> guarded(() -> typed(event)));
-        stage.setTitle(DeskText.WINDOW_TITLE.say(DeskText.SETUP.say()));
-        stage.setMinWidth(640);
-        stage.setMinHeight(400);
-        stage.setScene(scene);
         // Settings are changed by other windows and commands too.
         stage.focusedProperty().addListener((property, was, is) -> {
             if (is) refresh();
@@ -101,13 +92,9 @@ public final class SetupWindow {
             return;
         }
         pressedAnew = false;
-        if (event.isControlDown() || event.isMetaDown()) {
-            withControl(event);
-            return;
-        }
+        if (DeskWindow.takes(event, stage, screen) || DeskWindow.isWithControl(event)) return;
         Node focused = stage.getScene().getFocusOwner();
         switch (event.getCode()) {
-            case F11 -> stage.setFullScreen(!stage.isFullScreen());
             case F5 -> refresh();
             case ESCAPE -> screen.sections().requestFocus();
             case ENTER -> {
@@ -133,19 +120,6 @@ public final class SetupWindow {
         }
     }
 
-    private void withControl(KeyEvent event) {
-        switch (event.getCode()) {
-            case PLUS, EQUALS, ADD -> screen.scale(screen.percent() + SIZE_STEP);
-            case MINUS, SUBTRACT -> screen.scale(screen.percent() - SIZE_STEP);
-            case DIGIT0, NUMPAD0 -> screen.scale(100);
-            case W -> stage.close();
-            default -> {
-                return;
-            }
-        }
-        event.consume();
-    }
-
     private void typed(KeyEvent event) {
         if (event.getCharacter().length() != 1) return;
         char letter = event.getCharacter().charAt(0);
@@ -154,10 +128,7 @@ public final class SetupWindow {
             event.consume();
             return;
         }
-        boolean plain = !event.isControlDown() && !event.isAltDown() && !event.isMetaDown();
-        Node focused = stage.getScene().getFocusOwner();
-        if (!plain || focused instanceof TextInputControl) return;
-        if (isTaken(Character.toLowerCase(letter))) event.consume();
+        if (DeskWindow.command(event, stage.getScene()).map(this::isTaken).orElse(false)) event.consume();
     }
 
     private boolean isTaken(char letter) {

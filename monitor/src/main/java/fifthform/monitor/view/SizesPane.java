@@ -26,9 +26,9 @@ final class SizesPane extends SetupPane {
     private final List<SettingRow> rows;
     private final Slider slider = new Slider(NARROWEST, WIDEST, 324);
     private final StackPane card = new StackPane(new Label(SetupText.CARD_INSIDE.say()));
-    private final Label measured = words("");
-    private final Label needed = words("");
-    private final Label far = words("");
+    private final Label measured = DeskParts.words("");
+    private final Label needed = DeskParts.words("");
+    private final Label far = DeskParts.words("");
     private final Button usual = new Button(SetupText.USUAL.say());
     private boolean filling;
 
@@ -55,7 +55,7 @@ final class SizesPane extends SetupPane {
         });
         getChildren().add(heading(SetupText.SCREEN_TITLE));
         getChildren().addAll(rows.subList(0, 3));
-        getChildren().addAll(heading(SetupText.CARD_TITLE), words(SetupText.CARD_WORDS.say()), slider, card);
+        getChildren().addAll(heading(SetupText.CARD_TITLE), DeskParts.words(SetupText.CARD_WORDS.say()), slider, card);
         getChildren().addAll(measured, usual, heading(SetupText.DISTANCE_TITLE), rows.get(3), needed, far);
         show();
     }

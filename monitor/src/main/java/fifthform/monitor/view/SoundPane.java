@@ -16,26 +16,30 @@ import javafx.scene.control.Label;
 /** How loud, and whether it is heard where it counts. */
 final class SoundPane extends SetupPane {
     private final SettingRow volume;
-    private final Label screenOnly = words(SetupText.SOUND_SCREEN_ONLY.say());
-    private final Label answer = words("");
+    private final Label screenOnly = DeskParts.words(SetupText.SOUND_SCREEN_ONLY.say());
+    private final Label answer = DeskParts.words("");
     private final Button play;
 
     /** @param trial plays the urgent sound and says why it was not heard; called on a thread of its own */
     SoundPane(SetupDesk desk, Runnable changed, Function<Volume, Optional<String>> trial) {
         super(desk, changed);
         volume = new SettingRow(desk, SettingTable.VOLUME, changed);
-        play = button("sound-play", SetupText.SOUND_PLAY.say(), () -> play(trial));
+        play = DeskParts.button("sound-play", SetupText.SOUND_PLAY, () -> play(trial));
         answer.setId("sound-answer");
-        Label question = words(SetupText.SOUND_QUESTION.say());
+        Label question = DeskParts.words(SetupText.SOUND_QUESTION.say());
         question.getStyleClass().add("strong");
         getChildren().addAll(heading(SetupText.SOUND_TITLE), volume, screenOnly);
         getChildren()
-                .addAll(heading(SetupText.SOUND_TRIAL_TITLE), words(SetupText.SOUND_TRIAL_WORDS.say()), play, question);
+                .addAll(
+                        heading(SetupText.SOUND_TRIAL_TITLE),
+                        DeskParts.words(SetupText.SOUND_TRIAL_WORDS.say()),
+                        play,
+                        question);
         getChildren()
                 .addAll(
-                        bar(
-                                button("sound-yes", SetupText.SOUND_YES.say(), () -> answered("yes")),
-                                button("sound-no", SetupText.SOUND_NO.say(), () -> answered("no"))),
+                        DeskParts.bar(
+                                DeskParts.button("sound-yes", SetupText.SOUND_YES, () -> answered("yes")),
+                                DeskParts.button("sound-no", SetupText.SOUND_NO, () -> answered("no"))),
                         answer);
         show();
     }

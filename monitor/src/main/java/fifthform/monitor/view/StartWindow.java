@@ -18,10 +18,8 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.application.Platform;
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyEvent;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 /** The start page in the window that Watch opens in afterwards, and its keys. */
@@ -84,14 +82,9 @@ public final class StartWindow implements StartScreen.Acts {
     }
 
     private void fill() {
-        Rectangle2D room = Screen.getPrimary().getVisualBounds();
-        Scene scene = new Scene(screen, Math.min(1366, room.getWidth()), Math.min(768, room.getHeight()));
+        Scene scene = DeskWindow.fill(stage, screen, "Fifth Form");
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         scene.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
-        stage.setTitle("Fifth Form");
-        stage.setMinWidth(640);
-        stage.setMinHeight(400);
-        stage.setScene(scene);
         // While the probe is being opened there is nobody yet who could end a session.
         stage.setOnCloseRequest(event -> {
             if (desk.isWaiting()) event.consume();

@@ -4,12 +4,11 @@ import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.texts.NotebookText;
 import java.util.List;
 import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Why the bars of one batch came out as they did. */
 final class WhyPane extends VBox {
-    private final Label title = wrapped();
+    private final Label title = DeskParts.words("");
     private final VBox lines = new VBox();
 
     WhyPane() {
@@ -22,13 +21,6 @@ final class WhyPane extends VBox {
         lines.getStyleClass().add("looks");
         lines.setId("why-lines");
         getChildren().addAll(title, lines);
-    }
-
-    private static Label wrapped() {
-        Label label = new Label();
-        label.setWrapText(true);
-        label.setMinHeight(Region.USE_PREF_SIZE);
-        return label;
     }
 
     /** While the batch is gone through. */
@@ -45,7 +37,7 @@ final class WhyPane extends VBox {
     void tell(List<String> said) {
         lines.getChildren().clear();
         for (int i = 0; i < said.size(); i++) {
-            Label label = wrapped();
+            Label label = DeskParts.words("");
             label.setText(said.get(i).strip());
             if (i == 0) label.getStyleClass().add("strong");
             lines.getChildren().add(label);

@@ -33,7 +33,7 @@ class AfterwardsTest {
         assertTrue(say("set --place room --there 25").out().contains("they do not set"));
         say("set --place oven").refuses(2, "--place was \"oven\"", "Nothing was done.", "fridge");
         say("set --room 22").refuses(2, "--room and --humidity", "Nothing was done.", "both");
-        say("set --thickness 0").refuses(2, "--thickness was 0.0", "Nothing was done.", "1 to 100 mm");
+        say("set --thickness 0").refuses(2, "--thickness was 0.", "Nothing was done.", "1 to 100 mm");
     }
 
     @Test

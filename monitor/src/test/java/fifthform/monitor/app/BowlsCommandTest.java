@@ -52,11 +52,11 @@ class BowlsCommandTest {
                     show copper                       | 2 | There is no bowl "copper"       | Nothing was done. | Known: steel.
                     add steel                         | 1 | There is a bowl "steel" already | Nothing was done. | bowls edit steel
                     add ***                           | 2 | cannot be the name of a bowl    | Nothing was done. | Give 1 to 60
-                    add big --material wood           | 2 | --material was wood.            | Nothing was done. | Say one of: steel
+                    add big --material wood           | 2 | --material was "wood".          | Nothing was done. | Say one of: steel
                     edit steel                        | 2 | Neither --name nor --material   | Nothing was done. | Say what
-                    set steel --coast 9               | 2 | --coast was 9.0.                | Nothing was done. | Give 0.1 to 5
+                    set steel --coast 9               | 2 | --coast was 9.                  | Nothing was done. | Give 0.1 to 5
                     set steel --coast NaN             | 2 | --coast was NaN.                | Nothing was done. | Give 0.1 to 5
-                    set steel --coast 1 --amount 2    | 2 | --amount was 2.0.               | Nothing was done. | Give 10 to 20000
+                    set steel --coast 1 --amount 2    | 2 | --amount was 2.                 | Nothing was done. | Give 10 to 20000
                     forget copper                     | 2 | There is no bowl "copper"       | Nothing was done. | Known: steel.
                     """)
     void whatCannotBeDoneIsSaid(String words, int code, String what, String means, String toDo) {

@@ -140,7 +140,7 @@ class CheckProbeCommandTest {
                 "--boil|pressure|Nothing was done|--altitude",
                 "--pressure 1013|boiling point only|Nothing was done|--boil",
                 "--channel -1|--channel was -1|Nothing was done|0 or more",
-                "--class 7|--class was 7|Nothing was done|Possible",
+                "--class 7|--class was \"7\"|Nothing was done|Say one of",
                 "--converter max31857|max31857|Nothing was done|max31856",
                 "--talk no-such|no-such|Nothing was done|Known are"
             })

@@ -100,7 +100,8 @@ class KeyDeskTest {
                             grip.add("taken back");
                         }
                     }),
-                    stops::incrementAndGet));
+                    stops::incrementAndGet,
+                    Optional.empty()));
 
     @Test
     void thePortIsLetGoByTwoPressesAndTakenBackByOne() {

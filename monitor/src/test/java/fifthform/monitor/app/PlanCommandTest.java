@@ -119,8 +119,8 @@ class PlanCommandTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         --tap 14                            | How much chocolate was not said
-        --amount 3                          | --amount was 3.0.
-        --amount 800 --tap 90               | --tap was 90.0.
+        --amount 3                          | --amount was 3.
+        --amount 800 --tap 90               | --tap was 90.
         --amount 800 --thermometer perhaps  | Say checked or unchecked
         --amount 800 --pan wood             | --pan was wood
         --amount 800 --start soon           | Say it as 18:30

@@ -197,7 +197,7 @@ class ProveCommandTest {
                 "--probe practice --cup Big!|--cup was Big!|Nothing was done|lower-case",
                 "--probe practice --grams 90|--grams was 90|Nothing was done|4 to 30",
                 "--probe practice --bath 99|--bath was 99|Nothing was done|°C",
-                "--smear --minutes 4 --look strek|not known|Nothing was kept|Did you mean streaks",
+                "--smear --minutes 4 --look strek|not known|Nothing was kept|Did you mean \"streaks\"",
                 "--smear --minutes 0 --look glossy|--minutes was 0|Nothing was done|0.5 to 120",
                 "--minutes 4 --probe practice|--minutes belongs to the smear|Nothing was done|--smear",
                 "--probe practice --look glossy|--look belongs to the smear|Nothing was done|--smear",

@@ -64,9 +64,9 @@ class RefusalsTest {
     @CsvSource(delimiter = '|', textBlock = """
         --chocolate pink        | "pink" is not a chocolate I know      | no targets are known  | Known: dark
         --chocolate drak        | "drak" is not a chocolate I know      | no targets are known  | Did you mean "dark"
-        --amount 0              | --amount was 0.0.                     | Nothing was done.     | Give 10 to 20000 grams.
+        --amount 0              | --amount was 0.                       | Nothing was done.     | Give 10 to 20000 grams.
         --amount NaN            | --amount was NaN.                     | Nothing was done.     | Give 10 to 20000 grams.
-        --bath 100              | --bath was 100.0.                     | Nothing was done.     | Give 20 to 99 °C.
+        --bath 100              | --bath was 100.                       | Nothing was done.     | Give 20 to 99 °C.
         --speed 0               | --speed was 0.                        | Nothing was done.     | from 1 to 60, or max.
         --speed fast            | --speed was fast.                     | Nothing was done.     | from 1 to 60, or max.
         --interval 0            | --interval was 0.0.                   | Nothing was done.     | Give seconds from

@@ -69,7 +69,7 @@ class LookFileTest {
 
     @Test
     void noFileIsNoLookAndNoProblem() {
-        assertEquals(new LookFile.Loaded(List.of(), java.util.Set.of(), 0, List.of()), looks.load());
+        assertEquals(new LookFile.Loaded(List.of(), java.util.Set.of(), List.of()), looks.load());
     }
 
     /** Cut off anywhere in the second line, the first stands, what comes after is readable, and the torn piece stays. */
@@ -117,6 +117,13 @@ class LookFileTest {
         assertTrue(loaded.problems().get(0).what().contains("it is of another session, two"));
         assertTrue(loaded.problems().get(1).what().contains("is of a newer program"));
         assertTrue(loaded.problems().get(2).what().contains("\"glitter\" is not known"));
+    }
+
+    @Test
+    void aLineIsNamedAsAnEditorNumbersIt() throws Exception {
+        looks.add(AT, BARE, List.of(), Optional.empty());
+        Files.writeString(looks.path(), "\n\nno look\n", StandardOpenOption.APPEND);
+        assertEquals(looks.path() + ", line 4", looks.load().problems().get(0).where());
     }
 
     @Test

@@ -411,7 +411,8 @@ public final class Moments {
                         new Stretch(at(18), at(20), SeedWord.DOUBTFUL, false),
                         new Stretch(at(20), at(22), SeedWord.ENOUGH, false),
                         new Stretch(at(22), at(25), SeedWord.ENOUGH, true),
-                        new Stretch(at(25), at(26), SeedWord.DOUBTFUL, false)));
+                        new Stretch(at(25), at(26), SeedWord.DOUBTFUL, false)),
+                Optional.empty());
         return new WatchPicture(
                 now.kitchen(),
                 now.heading(),
@@ -468,7 +469,8 @@ public final class Moments {
                 fan,
                 trace.flags(),
                 gaps,
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private static Trace trace(
@@ -490,7 +492,20 @@ public final class Moments {
             if (!inside) points.add(new Point(when, celsius(second / 60.0)));
         }
         return new Trace(
-                at(from), at(now), at(to), bottom, top, bandLow, bandHigh, limit, points, fan, flags, gaps, List.of());
+                at(from),
+                at(now),
+                at(to),
+                bottom,
+                top,
+                bandLow,
+                bandHigh,
+                limit,
+                points,
+                fan,
+                flags,
+                gaps,
+                List.of(),
+                Optional.empty());
     }
 
     /** Approach from {@code now} to {@code end} with time constant {@code tau} minutes, uncertain as it goes on. */

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * <p>A line that is held low reads as zeros for ever, and zero is an ice point as well. So zeros are believed only where
  * they were approached: the last temperature before them, and its junction where that is told, lay within
  * {@value #NEAR_KELVIN} K of zero. Zeros from the start of the link, or after a leap, are unreadable until another
- * temperature comes (our rule).
+ * temperature comes (our rule). Of adapters that tell numbers the engine judges zeros, by the time they took to come.
  */
 final class ChipJudge {
     /** A tip in ice water still falls by less from one reading to the next, at one reading a second. */

@@ -21,6 +21,7 @@ import fifthform.simulator.bowl.Hands.Towel;
 import fifthform.simulator.bowl.ProbePlace;
 import fifthform.simulator.bowl.Spot;
 import fifthform.simulator.maker.Acts;
+import fifthform.simulator.scenario.ProbeScale;
 import fifthform.simulator.scenario.Scenario;
 import java.time.Instant;
 import java.util.EnumSet;

@@ -8,6 +8,7 @@ import fifthform.simulator.bowl.Hands;
 import fifthform.simulator.bowl.Kitchen;
 import fifthform.simulator.bowl.KitchenState;
 import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.scenario.ProbeScale;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

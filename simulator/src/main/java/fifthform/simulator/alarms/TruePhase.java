@@ -93,11 +93,6 @@ final class TruePhase {
         return part != Part.MELTING;
     }
 
-    /** Whether it is or has been over the warm water since it was cooled. */
-    boolean isWarming() {
-        return part == Part.WARMING;
-    }
-
     /** Whether it has been over the warm water and left it. */
     boolean isWork() {
         return part == Part.WARMING && liftedFromWarm;

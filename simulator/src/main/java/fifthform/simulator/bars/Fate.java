@@ -1,6 +1,7 @@
 package fifthform.simulator.bars;
 
 import fifthform.curves.plan.DewPoint;
+import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -57,128 +58,89 @@ public record Fate(
     }
 
     public Fate withWater(double percent) {
-        return new Fate(
-                percent,
-                burntKelvin,
-                oldCrystalsPerMille,
-                unmixedShare,
-                mouldCelsius,
-                roughness,
-                outMinutes,
-                wetGrams,
-                oilPercent,
-                storeCelsius);
+        return but(draft -> draft.waterPercent = percent);
     }
 
     public Fate withBurnt(double kelvin) {
-        return new Fate(
-                waterPercent,
-                kelvin,
-                oldCrystalsPerMille,
-                unmixedShare,
-                mouldCelsius,
-                roughness,
-                outMinutes,
-                wetGrams,
-                oilPercent,
-                storeCelsius);
+        return but(draft -> draft.burntKelvin = kelvin);
     }
 
     public Fate withOldCrystals(double perMille) {
-        return new Fate(
-                waterPercent,
-                burntKelvin,
-                perMille,
-                unmixedShare,
-                mouldCelsius,
-                roughness,
-                outMinutes,
-                wetGrams,
-                oilPercent,
-                storeCelsius);
+        return but(draft -> draft.oldCrystalsPerMille = perMille);
     }
 
     public Fate withUnmixed(double share) {
-        return new Fate(
-                waterPercent,
-                burntKelvin,
-                oldCrystalsPerMille,
-                share,
-                mouldCelsius,
-                roughness,
-                outMinutes,
-                wetGrams,
-                oilPercent,
-                storeCelsius);
+        return but(draft -> draft.unmixedShare = share);
     }
 
     public Fate withMould(double celsius, double rough) {
-        return new Fate(
-                waterPercent,
-                burntKelvin,
-                oldCrystalsPerMille,
-                unmixedShare,
-                celsius,
-                rough,
-                outMinutes,
-                wetGrams,
-                oilPercent,
-                storeCelsius);
+        return but(draft -> {
+            draft.mouldCelsius = celsius;
+            draft.roughness = rough;
+        });
     }
 
     public Fate outAfter(double minutes) {
-        return new Fate(
-                waterPercent,
-                burntKelvin,
-                oldCrystalsPerMille,
-                unmixedShare,
-                mouldCelsius,
-                roughness,
-                minutes,
-                wetGrams,
-                oilPercent,
-                storeCelsius);
+        return but(draft -> draft.outMinutes = minutes);
     }
 
+    /** @param grams of water that came onto them, g/m² */
     public Fate withDew(double grams) {
-        return new Fate(
-                waterPercent,
-                burntKelvin,
-                oldCrystalsPerMille,
-                unmixedShare,
-                mouldCelsius,
-                roughness,
-                outMinutes,
-                grams,
-                oilPercent,
-                storeCelsius);
+        return but(draft -> draft.wetGrams = grams);
     }
 
     public Fate withOil(double percent) {
-        return new Fate(
-                waterPercent,
-                burntKelvin,
-                oldCrystalsPerMille,
-                unmixedShare,
-                mouldCelsius,
-                roughness,
-                outMinutes,
-                wetGrams,
-                percent,
-                storeCelsius);
+        return but(draft -> draft.oilPercent = percent);
     }
 
     public Fate storedAt(DoubleUnaryOperator celsiusByHour) {
-        return new Fate(
-                waterPercent,
-                burntKelvin,
-                oldCrystalsPerMille,
-                unmixedShare,
-                mouldCelsius,
-                roughness,
-                outMinutes,
-                wetGrams,
-                oilPercent,
-                celsiusByHour);
+        return but(draft -> draft.storeCelsius = celsiusByHour);
+    }
+
+    private Fate but(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.fate();
+    }
+
+    /** A fate of which some is being changed. */
+    private static final class Draft {
+        private double waterPercent;
+        private double burntKelvin;
+        private double oldCrystalsPerMille;
+        private double unmixedShare;
+        private double mouldCelsius;
+        private double roughness;
+        private double outMinutes;
+        private double wetGrams;
+        private double oilPercent;
+        private DoubleUnaryOperator storeCelsius;
+
+        Draft(Fate from) {
+            waterPercent = from.waterPercent;
+            burntKelvin = from.burntKelvin;
+            oldCrystalsPerMille = from.oldCrystalsPerMille;
+            unmixedShare = from.unmixedShare;
+            mouldCelsius = from.mouldCelsius;
+            roughness = from.roughness;
+            outMinutes = from.outMinutes;
+            wetGrams = from.wetGrams;
+            oilPercent = from.oilPercent;
+            storeCelsius = from.storeCelsius;
+        }
+
+        Fate fate() {
+            return new Fate(
+                    waterPercent,
+                    burntKelvin,
+                    oldCrystalsPerMille,
+                    unmixedShare,
+                    mouldCelsius,
+                    roughness,
+                    outMinutes,
+                    wetGrams,
+                    oilPercent,
+                    storeCelsius);
+        }
     }
 }

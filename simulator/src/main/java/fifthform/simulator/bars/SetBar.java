@@ -79,11 +79,6 @@ public record SetBar(Forms[] layers, double[] celsius, Forms poured, double ripe
         return stable(layers[0]);
     }
 
-    /** The same in the middle of the bar. */
-    public double stableInCore() {
-        return (stable(layers[1]) + stable(layers[2])) / 2;
-    }
-
     /** All that is solid, kg for each kg of fat, mean of the layers. */
     public double solid() {
         return Arrays.stream(layers).mapToDouble(SetBar::solid).average().orElseThrow();
@@ -97,15 +92,6 @@ public record SetBar(Forms[] layers, double[] celsius, Forms poured, double ripe
         double births =
                 Arrays.stream(layers).mapToDouble(Forms::births).average().orElseThrow();
         return StrictMath.cbrt(solid() / Math.max(births, 1e-9));
-    }
-
-    /** What set in the mould in stable form: what makes it shrink, kg for each kg of fat. */
-    public double shrinking() {
-        double stable = Arrays.stream(layers)
-                .mapToDouble(Forms::stableFraction)
-                .average()
-                .orElseThrow();
-        return stable - poured.stableFraction();
     }
 
     private static double solid(Forms f) {

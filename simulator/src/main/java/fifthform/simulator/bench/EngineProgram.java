@@ -57,7 +57,8 @@ public record EngineProgram(Setup setup, State state) implements Program {
                 scenario.habits().plan().holding());
     }
 
-    private static ProbeSetup probe(ProbeId id, Role role, AdapterSettings adapter) {
+    /** A probe as a maker sets it up who knows no better: never checked, with the usual lag. */
+    public static ProbeSetup probe(ProbeId id, Role role, AdapterSettings adapter) {
         return new ProbeSetup(
                 id,
                 role,

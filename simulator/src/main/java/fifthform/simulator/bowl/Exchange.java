@@ -74,11 +74,6 @@ public record Exchange(
                 layerFraction, wallToLayer, stirred, still, 0, 0, 0, clothToWall, surfaceFraction, exposedFraction, 0);
     }
 
-    /** The same with another exchange between layers and bulk. */
-    public Exchange withStirring(double newStirred, double newStill) {
-        return withContact(wallToLayer, newStirred, newStill);
-    }
-
     /** The same with another exchange inside the bowl. */
     public Exchange withContact(double newWallToLayer, double newStirred, double newStill) {
         return new Exchange(

@@ -85,31 +85,20 @@ public record Plan(
         return interruptions.stream().anyMatch(each -> Interruption.What.DEEDS.contains(each.what()));
     }
 
-    /** Led as the program sees fit. */
+    /** A whole batch, led as the program sees fit and not held for long. */
     public Plan(
             double stirringShare,
             double seedGrams,
             double seedAtCelsius,
             double splashGrams,
             List<Interruption> interruptions) {
-        this(stirringShare, seedGrams, seedAtCelsius, splashGrams, interruptions, Approach.TOUCHES_WHERE_UNSURE);
-    }
-
-    /** A whole batch, not held for long. */
-    public Plan(
-            double stirringShare,
-            double seedGrams,
-            double seedAtCelsius,
-            double splashGrams,
-            List<Interruption> interruptions,
-            Approach approach) {
         this(
                 stirringShare,
                 seedGrams,
                 seedAtCelsius,
                 splashGrams,
                 interruptions,
-                approach,
+                Approach.TOUCHES_WHERE_UNSURE,
                 Beginning.WHOLE,
                 Optional.empty(),
                 Hands.USUAL_BOX_CELSIUS);

@@ -9,10 +9,8 @@ import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Bowl;
 import fifthform.curves.setup.BowlMaterial;
-import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.LearnedCoast;
 import fifthform.curves.setup.Origin;
-import fifthform.curves.setup.ProbeId;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
@@ -34,9 +32,6 @@ import java.util.OptionalDouble;
  * @param knowledge what it was told; without a bath probe it hears none
  */
 record EngineRival(EngineProgram engine, Knowledge knowledge) implements Rival {
-    /** Of a stirred probe in a sheath; what the set-up of a maker who knows no better says. */
-    private static final double USUAL_LAG_SECONDS = 4;
-
     /** The middle of what the judges take, as the engine would have measured it by now. */
     private static final Duration REACTION = Duration.ofMillis(2500);
 
@@ -59,8 +54,8 @@ record EngineRival(EngineProgram engine, Knowledge knowledge) implements Rival {
     private static Setup setup(JudgedKitchen kitchen, Knowledge knowledge) {
         AdapterSettings adapter = kitchen.scenario().bowlAdapter();
         List<ProbeSetup> probes = new ArrayList<>();
-        probes.add(probe(BatchRun.BOWL, Role.BOWL, adapter));
-        if (hearsBath(knowledge)) probes.add(probe(BatchRun.BATH, Role.BATH, AdapterSettings.USUAL_BATH));
+        probes.add(EngineProgram.probe(BatchRun.BOWL, Role.BOWL, adapter));
+        if (hearsBath(knowledge)) probes.add(EngineProgram.probe(BatchRun.BATH, Role.BATH, AdapterSettings.USUAL_BATH));
         return new Setup(
                 kitchen.recipe(),
                 bowl(kitchen, knowledge),
@@ -85,17 +80,6 @@ record EngineRival(EngineProgram engine, Knowledge knowledge) implements Rival {
             return new Bowl(known.id(), known.material(), known.amountGrams(), knowledge.learned());
         }
         return new Bowl(known.id(), BowlMaterial.UNKNOWN, OptionalDouble.empty(), knowledge.learned());
-    }
-
-    private static ProbeSetup probe(ProbeId id, Role role, AdapterSettings adapter) {
-        return new ProbeSetup(
-                id,
-                role,
-                adapter.language().talk().toString(),
-                "bench",
-                Correction.UNCHECKED,
-                USUAL_LAG_SECONDS,
-                adapter.language().protocol().sensor());
     }
 
     @Override

@@ -20,6 +20,7 @@ import fifthform.simulator.maker.Makers;
 import fifthform.simulator.maker.Manner;
 import fifthform.simulator.maker.Plan;
 import fifthform.simulator.maker.Rewarm;
+import fifthform.simulator.scenario.ProbeScale;
 import fifthform.simulator.scenario.Scenario;
 import java.time.Duration;
 import java.util.ArrayList;

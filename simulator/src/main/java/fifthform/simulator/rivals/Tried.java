@@ -6,6 +6,7 @@ import fifthform.simulator.rivals.CueWatch.Told;
 import fifthform.simulator.rivals.LandingWatch.Landing;
 import fifthform.simulator.rivals.SteadyWatch.Steady;
 import fifthform.simulator.rivals.WarningWatch.Warned;
+import fifthform.simulator.scenario.ProbeScale;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

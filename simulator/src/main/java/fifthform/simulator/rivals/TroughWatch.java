@@ -3,6 +3,7 @@ package fifthform.simulator.rivals;
 import fifthform.curves.engine.Event;
 import fifthform.simulator.bench.Moment;
 import fifthform.simulator.bowl.Spot;
+import fifthform.simulator.scenario.ProbeScale;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;

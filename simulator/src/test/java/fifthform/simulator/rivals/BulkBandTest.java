@@ -10,6 +10,7 @@ import fifthform.simulator.bench.Fleet;
 import fifthform.simulator.bench.Moment;
 import fifthform.simulator.maker.Luck;
 import fifthform.simulator.scenario.MakerKind;
+import fifthform.simulator.scenario.ProbeScale;
 import fifthform.simulator.scenario.Scenario;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;

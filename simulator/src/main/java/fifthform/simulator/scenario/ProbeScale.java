@@ -1,27 +1,27 @@
-package fifthform.simulator.rivals;
+package fifthform.simulator.scenario;
 
 import fifthform.curves.check.Require;
 import fifthform.simulator.bowl.Tip;
-import fifthform.simulator.scenario.Scenario;
 
 /**
- * From the true temperature of the chocolate to what this probe shows of it at rest: its stem, its gain and its offset,
- * which no program can know of an unchecked probe.
+ * What a kitchen's own probe shows of a true temperature once it has settled: gain, offset and stem, but neither lag, noise
+ * nor rounding. What an unchecked probe cannot know is no fault of the program that reads it.
  *
- * @param gain 0.9 to 1.1
- * @param offsetKelvin how much it reads too high at 0 °C, K
- * @param stemFraction the share of the difference to the room that the stem costs
- * @param roomCelsius the room, °C
+ * @param gain slope of the adapter, 0.9 to 1.1
+ * @param offsetKelvin its offset, −10 to 10 K
+ * @param stemFraction share of the way to the air that the stem takes away, 0 to 1
+ * @param roomCelsius the air, °C
  */
-record ProbeScale(double gain, double offsetKelvin, double stemFraction, double roomCelsius) {
-    ProbeScale {
+public record ProbeScale(double gain, double offsetKelvin, double stemFraction, double roomCelsius) {
+    public ProbeScale {
         Require.within(gain, 0.9, 1.1, "gain");
         Require.within(offsetKelvin, -10, 10, "offsetKelvin");
         Require.within(stemFraction, 0, 1, "stemFraction");
         Require.finite(roomCelsius, "roomCelsius");
     }
 
-    static ProbeScale of(Scenario scenario) {
+    /** That of the bowl's probe in this scenario. */
+    public static ProbeScale of(Scenario scenario) {
         Tip tip = scenario.kitchen().tip();
         // Fin with an insulated end, as in Tip.
         double stem = 1 / StrictMath.cosh(tip.depthMillimetres() / tip.stemMillimetres());
@@ -33,7 +33,7 @@ record ProbeScale(double gain, double offsetKelvin, double stemFraction, double 
     }
 
     /** What it shows at rest, °C. */
-    double shows(double bulkCelsius) {
+    public double shows(double bulkCelsius) {
         return gain * (bulkCelsius - stemFraction * (bulkCelsius - roomCelsius)) + offsetKelvin;
     }
 }
