@@ -29,6 +29,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -181,19 +182,13 @@ final class PlanCommand implements Callable<Integer> {
 
     private boolean checked() throws Refusal {
         if (thermometer == null) return false;
-        return switch (thermometer.toLowerCase(Locale.ROOT)) {
-            case "checked" -> true;
-            case "unchecked" -> false;
-            default -> throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.THERMOMETER_WAS_NOTHING_WAS.say(thermometer));
-        };
+        return OneOf.named("--thermometer", thermometer, List.of("checked", "unchecked"), word -> word)
+                .equals("checked");
     }
 
     private BowlMaterial panMaterial() throws Refusal {
         if (pan == null) return BowlMaterial.STEEL;
-        for (BowlMaterial material : BowlMaterial.values()) {
-            if (material.word().equals(pan.toLowerCase(Locale.ROOT))) return material;
-        }
-        throw new Refusal(Exit.NOT_UNDERSTOOD, PlanText.PAN_WAS_NOTHING_WAS_DONE_SAY.say(pan));
+        return OneOf.named("--pan", pan, PlanDesk.pans(), BowlMaterial::word);
     }
 
     private Optional<LocalTime> begins() throws Refusal {

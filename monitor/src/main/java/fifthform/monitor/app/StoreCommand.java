@@ -63,6 +63,7 @@ final class StoreCommand implements Callable<Integer> {
     public Integer call() throws Refusal, InterruptedException {
         Settings settings = common.settings();
         StoreWords words = new StoreWords(common.units(settings));
+        if (speed != null) OneOf.named("--speed", speed, List.of("max"), word -> word);
         if (bestBefore != null) return note().code();
         if (show || !listening.hasProbe()) return show(words).code();
         return watch(words, settings).code();

@@ -177,10 +177,6 @@ public enum PlanText implements Text {
     HOW_MUCH_CHOCOLATE_WAS_NOT,
     YOUR_BOWLS_NAME_OR_STEEL_GLASS,
     IS_THE_THERMOMETER_FOR_THE,
-    /** {0} thermometer. */
-    THERMOMETER_WAS_NOTHING_WAS,
-    /** {0} pan. */
-    PAN_WAS_NOTHING_WAS_DONE_SAY,
     /** {0} start. */
     START_WAS_NOTHING_WAS_DONE_SAY,
     /** {0} card, {1} e message. */

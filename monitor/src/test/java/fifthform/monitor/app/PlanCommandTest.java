@@ -121,8 +121,8 @@ class PlanCommandTest {
         --tap 14                            | How much chocolate was not said
         --amount 3                          | --amount was 3.
         --amount 800 --tap 90               | --tap was 90.
-        --amount 800 --thermometer perhaps  | Say checked or unchecked
-        --amount 800 --pan wood             | --pan was wood
+        --amount 800 --thermometer perhaps  | Say one of: checked, unchecked
+        --amount 800 --pan wood             | --pan was "wood"
         --amount 800 --start soon           | Say it as 18:30
         """)
     void whatCannotBeIsRefusedWithAWayOut(String words, String answer) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.monitor.looks.LookFile;
 import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.notebook.DemoBatches;
+import fifthform.monitor.notebook.Finding;
 import fifthform.monitor.notebook.NotebookDesk;
 import fifthform.monitor.notebook.RowFilter;
 import fifthform.monitor.settings.Units;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
@@ -37,7 +39,10 @@ import org.testfx.util.WaitForAsyncUtils;
 @NeedsScreen
 @ExtendWith(ApplicationExtension.class)
 class NotebookWindowTest {
+    private static final String FOUND_OF = "2026-02-08-180000-dark";
+
     private final List<Path> replayed = new CopyOnWriteArrayList<>();
+    private final List<String> finders = new CopyOnWriteArrayList<>();
 
     @TempDir
     Path data;
@@ -52,6 +57,10 @@ class NotebookWindowTest {
         stage = given;
         demo = NotebookDemo.record(data);
         desk = new NotebookDesk(demo.notebook(), demo.bin(), Units.CELSIUS, () -> NotebookDemo.NOW);
+        desk.findBy(kind -> {
+            finders.add(Thread.currentThread().getName());
+            return List.of(new Finding(kind, Set.of(FOUND_OF), List.of("Found in the demo.")));
+        });
         screen = NotebookWindow.in(stage, desk, Theme.BRIGHT, Optional.of(replayed::add))
                 .screen();
     }
@@ -75,6 +84,15 @@ class NotebookWindowTest {
 
     private String words(String id) {
         return ((Labeled) screen.lookup("#" + id)).getText();
+    }
+
+    @Test
+    void whatAllLookedAtBatchesSayIsReadBehindTheScreenAndStandsBesideTheirRows(FxRobot robot) throws Exception {
+        allRead();
+        until(() -> words("together").contains("Found in the demo."));
+        assertEquals(List.of("notebook"), finders, "asked once, and not by the thread that draws");
+        robot.type(KeyCode.F).write("milk");
+        until(() -> !words("together").contains("Found in the demo."));
     }
 
     @Test
