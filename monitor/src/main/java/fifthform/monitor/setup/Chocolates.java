@@ -114,10 +114,9 @@ public final class Chocolates {
         }
     }
 
-    /** The text of targets worked out from a composition, in % of mass; what the rule cannot carry stands above it. */
-    public Parsed<String> from(String id, double cocoaButter, double milkFat, double sugar) {
-        return CompositionTargets.of(id, Ingredients.plain(cocoaButter, milkFat, sugar))
-                .fold(Chocolates::written, Parsed::refused);
+    /** The text of targets worked out from a composition; what the rule cannot carry stands above it. */
+    public Parsed<String> from(String id, Ingredients ingredients) {
+        return CompositionTargets.of(id, ingredients).fold(Chocolates::written, Parsed::refused);
     }
 
     private static Parsed<String> written(WorkedTargets worked) {

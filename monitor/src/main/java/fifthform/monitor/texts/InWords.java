@@ -8,6 +8,7 @@ import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.learning.Bloom;
 import fifthform.curves.proof.Smear;
 import fifthform.curves.proof.TemperClass;
+import fifthform.curves.recipe.OtherFat;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Holding.Warmth;
@@ -62,6 +63,14 @@ public final class InWords {
             case PLASTIC -> WordText.MATERIAL_PLASTIC.say();
             case ALUMINIUM -> WordText.MATERIAL_ALUMINIUM.say();
             case UNKNOWN -> WordText.MATERIAL_UNKNOWN.say();
+        };
+    }
+
+    public static String of(OtherFat fat) {
+        return switch (fat) {
+            case LIKE_BUTTER -> WordText.OTHER_FAT_LIKE_BUTTER.say();
+            case SOFT -> WordText.OTHER_FAT_SOFT.say();
+            case LAURIC -> WordText.OTHER_FAT_LAURIC.say();
         };
     }
 

@@ -67,6 +67,11 @@ public enum WordText implements Text {
     CUE_HOLD_OVER,
     CUE_THICKENS_SOON,
 
+    // OtherFat.
+    OTHER_FAT_LIKE_BUTTER,
+    OTHER_FAT_SOFT,
+    OTHER_FAT_LAURIC,
+
     // SampleProved.Verdict.
     SAMPLE_IN_TEMPER,
     SAMPLE_NOT_IN_TEMPER,

@@ -17,7 +17,6 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** The bowls, and what each has taught. */
 final class BowlsPane extends SetupPane {
@@ -52,17 +51,7 @@ final class BowlsPane extends SetupPane {
         });
         material.setId("bowl-material");
         material.getItems().setAll(BowlMaterial.values());
-        material.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(BowlMaterial value) {
-                return value == null ? "" : InWords.of(value);
-            }
-
-            @Override
-            public BowlMaterial fromString(String word) {
-                throw new UnsupportedOperationException("nothing is typed here");
-            }
-        });
+        material.setConverter(new ShownAs<>(InWords::of));
         material.valueProperty().addListener((property, was, is) -> rename());
         taught.setId("bowl-taught");
         one = new VBox(

@@ -1,6 +1,8 @@
 package fifthform.monitor.view;
 
 import fifthform.curves.check.Problem;
+import fifthform.curves.recipe.Ingredients;
+import fifthform.curves.recipe.OtherFat;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.catalogue.KnownRecipe.From;
@@ -9,12 +11,14 @@ import fifthform.monitor.settings.Units;
 import fifthform.monitor.setup.Chocolates;
 import fifthform.monitor.setup.SettingTable;
 import fifthform.monitor.setup.SetupDesk;
+import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.SetupText;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -31,7 +35,10 @@ final class ChocolatesPane extends SetupPane {
     private final GridPane targets = new GridPane();
     private final TextField cocoaButter = field("composition-cocoa-butter", SetupText.COMPOSITION_COCOA_BUTTER, "38");
     private final TextField milkFat = field("composition-milk-fat", SetupText.COMPOSITION_MILK_FAT, "0");
+    private final TextField otherFat = field("composition-other-fat", SetupText.COMPOSITION_OTHER_FAT, "0");
+    private final ChoiceBox<OtherFat> otherFatKind = new ChoiceBox<>();
     private final TextField sugar = field("composition-sugar", SetupText.COMPOSITION_SUGAR, "30");
+    private final TextField lecithin = field("composition-lecithin", SetupText.COMPOSITION_LECITHIN, "0");
     private final TextArea text = new TextArea();
     private final Label wrong = DeskParts.words("");
     private final Label remarks = DeskParts.words("");
@@ -48,10 +55,18 @@ final class ChocolatesPane extends SetupPane {
         list.getSelectionModel().selectedItemProperty().addListener((property, was, is) -> targets());
         targets.getStyleClass().add("targets");
         remarks.getStyleClass().add("warning");
+        otherFatKind.setId("composition-other-fat-kind");
+        otherFatKind.setAccessibleText(SetupText.COMPOSITION_OTHER_FAT_KIND.say());
+        otherFatKind.getItems().setAll(OtherFat.values());
+        otherFatKind.setValue(OtherFat.SOFT);
+        otherFatKind.setConverter(new ShownAs<>(InWords::of));
         FlowPane composition = DeskParts.bar(
                 asked(SetupText.COMPOSITION_COCOA_BUTTER, cocoaButter),
                 asked(SetupText.COMPOSITION_MILK_FAT, milkFat),
+                asked(SetupText.COMPOSITION_OTHER_FAT, otherFat),
+                asked(SetupText.COMPOSITION_OTHER_FAT_KIND, otherFatKind),
                 asked(SetupText.COMPOSITION_SUGAR, sugar),
+                asked(SetupText.COMPOSITION_LECITHIN, lecithin),
                 DeskParts.button("composition-work-out", SetupText.COMPOSITION_WORK_OUT, this::workOut));
         looking = group(
                 list,
@@ -91,7 +106,7 @@ final class ChocolatesPane extends SetupPane {
         return field;
     }
 
-    private static VBox asked(SetupText words, TextField field) {
+    private static VBox asked(SetupText words, Node field) {
         return new VBox(new Label(words.say()), field);
     }
 
@@ -156,7 +171,7 @@ final class ChocolatesPane extends SetupPane {
     private void workOut() {
         try {
             chocolates
-                    .from("my-own", percent(cocoaButter), percent(milkFat), percent(sugar))
+                    .from("my-own", ingredients())
                     .fold(
                             found -> {
                                 edit(found);
@@ -169,6 +184,19 @@ final class ChocolatesPane extends SetupPane {
         } catch (NumberFormatException no) {
             say(SetupText.COMPOSITION_NO_NUMBER.say(no.getMessage()));
         }
+    }
+
+    private Ingredients ingredients() {
+        double other = percent(otherFat);
+        return new Ingredients(
+                0,
+                Ingredients.USUAL_CACAO_FAT_PERCENT,
+                percent(cocoaButter),
+                percent(milkFat),
+                other,
+                other > 0 ? Optional.of(otherFatKind.getValue()) : Optional.empty(),
+                percent(sugar),
+                percent(lecithin));
     }
 
     private static double percent(TextField field) {

@@ -18,7 +18,6 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.util.StringConverter;
 
 /** The plan's form; whatever is typed is planned at once. */
 final class PlanForm extends GridPane {
@@ -83,17 +82,7 @@ final class PlanForm extends GridPane {
         ChoiceBox<T> box = new ChoiceBox<>();
         box.setId(id);
         box.setAccessibleText(words.say());
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                return value == null ? "" : name.apply(value);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("a choice is not typed");
-            }
-        });
+        box.setConverter(new ShownAs<>(name));
         box.getItems().setAll(all);
         box.setValue(chosen);
         box.setMaxWidth(Double.MAX_VALUE);

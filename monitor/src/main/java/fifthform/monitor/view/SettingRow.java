@@ -11,7 +11,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** One setting: what it is, its value, and the way back to what is usual. */
 final class SettingRow extends VBox {
@@ -44,17 +43,7 @@ final class SettingRow extends VBox {
 
     private ChoiceBox<String> choice(Setting setting) {
         ChoiceBox<String> box = new ChoiceBox<>();
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(String word) {
-                return word == null ? "" : SettingWords.of(word);
-            }
-
-            @Override
-            public String fromString(String words) {
-                throw new UnsupportedOperationException("nothing is typed here");
-            }
-        });
+        box.setConverter(new ShownAs<>(SettingWords::of));
         box.getItems().setAll(setting.possible());
         box.valueProperty().addListener((property, was, is) -> take(is));
         return box;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.check.Problem;
+import fifthform.curves.recipe.Ingredients;
 import fifthform.monitor.catalogue.KnownRecipe;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.settings.Folders;
@@ -134,7 +135,7 @@ class SetupDeskTest {
         assertFalse(chocolates
                 .check(own.replace("work high = 32 C", "work high = 20 C"))
                 .isEmpty());
-        String worked = chocolates.from("my-own", 38, 0, 30).fold(text -> text, Object::toString);
+        String worked = chocolates.from("my-own", Ingredients.plain(38, 0, 30)).fold(text -> text, Object::toString);
         assertEquals(List.of(), chocolates.check(worked));
     }
 }

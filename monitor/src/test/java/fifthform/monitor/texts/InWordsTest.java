@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.proof.TemperClass;
+import fifthform.curves.recipe.OtherFat;
 import fifthform.curves.setup.BowlMaterial;
 import java.lang.reflect.Method;
 import java.util.Arrays;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,11 +18,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The engine's constants in words; that each has some, the compiler sees to. */
 class InWordsTest {
+    /** How a sample turned out is said as a sentence goes on, and a fat with examples. */
+    private static final Set<Class<?>> IN_OTHER_WORDS = Set.of(TemperClass.class, OtherFat.class);
+
     static Stream<Method> words() {
         return Arrays.stream(InWords.class.getMethods())
                 .filter(method -> method.getName().equals("of"))
-                // How a sample turned out is said in words of its own.
-                .filter(method -> method.getParameterTypes()[0] != TemperClass.class);
+                .filter(method -> !IN_OTHER_WORDS.contains(method.getParameterTypes()[0]));
     }
 
     /** So that what a screen shows and what a file holds are known for the same. */

@@ -25,6 +25,7 @@ import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -198,5 +199,17 @@ class SetupWindowTest {
         robot.type(KeyCode.ENTER);
         until(() -> words("said").contains("is kept"));
         assertTrue(Files.exists(folders.recipes().resolve("my-dark.recipe")));
+    }
+
+    @Test
+    void targetsAreWorkedOutFromAllThatIsInIt(FxRobot robot) throws Exception {
+        go(robot, KeyCode.DIGIT4, "composition-other-fat");
+        robot.eraseText(1).write("12");
+        go(robot, KeyCode.DIGIT4, "composition-work-out");
+        robot.type(KeyCode.ENTER);
+        until(() -> "chocolate-text".equals(focused()));
+        String worked = ((TextArea) screen.lookup("#chocolate-text")).getText();
+        assertTrue(worked.contains("other soft fat"), worked);
+        assertTrue(worked.contains("work low = 28.7 C"), worked);
     }
 }
