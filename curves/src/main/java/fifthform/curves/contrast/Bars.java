@@ -1,6 +1,8 @@
 package fifthform.curves.contrast;
 
 import fifthform.curves.learning.BarLook;
+import fifthform.curves.learning.LeftOut;
+import fifthform.curves.learning.Outcome;
 import fifthform.curves.learning.Sign;
 import java.util.Comparator;
 import java.util.List;
@@ -20,9 +22,11 @@ public enum Bars {
 
     /**
      * The latest look that says something of the temper, of bars between {@link #FROM_HOURS} and {@link #TO_HOURS} old, by a
-     * maker who is sure; empty where there is none. However often bars were looked at, they count once.
+     * maker who is sure; empty where there is none, and where looks contradict each other: marks do not go away, so one of
+     * them is wrong, and which one only the maker can say. However often bars were looked at, they count once.
      */
     public static Optional<Bars> of(List<BarLook> looks) {
+        if (Outcome.of(looks).leftOut().filter(LeftOut.CONTRADICTS::equals).isPresent()) return Optional.empty();
         return looks.stream()
                 .filter(look -> look.ageHours() >= FROM_HOURS && look.ageHours() <= TO_HOURS)
                 .filter(look -> look.sureness() == BarLook.Sureness.SURE)

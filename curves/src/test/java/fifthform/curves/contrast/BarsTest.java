@@ -31,7 +31,12 @@ class BarsTest {
     void theLatestLookCounts() {
         assertEquals(Optional.of(Bars.FINE), Bars.of(List.of(look(24, Bloom.NONE))));
         assertEquals(Optional.of(Bars.MARKED), Bars.of(List.of(look(168, Bloom.STREAKS), look(24, Bloom.NONE))));
-        assertEquals(Optional.of(Bars.FINE), Bars.of(List.of(look(24, Bloom.VEIL), look(168, Bloom.NONE))));
+    }
+
+    @Test
+    void looksThatContradictEachOtherCountForNothing() {
+        assertEquals(Optional.empty(), Bars.of(List.of(look(24, Bloom.VEIL), look(168, Bloom.NONE))));
+        assertEquals(Optional.empty(), Bars.of(List.of(look(24, Bloom.NONE), look(24, Bloom.VEIL))));
     }
 
     @Test
