@@ -58,6 +58,8 @@ public final class FifthForm implements Runnable {
                 .toList();
         CommandLine line = new CommandLine(new FifthForm());
         (asked.isEmpty() ? COMMANDS : asked).forEach(line::addSubcommand);
+        line.registerConverter(Double.class, new PlainDouble());
+        line.registerConverter(double.class, new PlainDouble());
         return line;
     }
 

@@ -12,8 +12,9 @@ final class ParameterWords {
     private static final Pattern NO_NUMBER = Pattern.compile(
             "Invalid value for [^']*(?:'(?<option>--[^'=]+)[^']*'|\\(<(?<name>[^>]+)>\\)|'(?<plain>[^']+)').*: "
                     + "'(?<value>.*)' is not an? (?<type>double|int|long)");
-    private static final Pattern NO_CHOICE = Pattern.compile("Invalid value for option '(?<option>--[^'=]+)[^']*': "
-            + "expected one of \\[(?<choices>.*)] \\(case-insensitive\\) but was '(?<value>.*)'");
+    private static final Pattern NO_CHOICE =
+            Pattern.compile("Invalid value for option '(?<option>--[^'=]+)[^']*'[^:]*: "
+                    + "expected one of \\[(?<choices>.*)] \\(case-insensitive\\) but was '(?<value>.*)'");
 
     private static final Pattern NOT_EXPECTED = Pattern.compile("Unmatched argument at index \\d+: '(?<value>.*)'");
 
@@ -24,7 +25,7 @@ final class ParameterWords {
         if (number.matches()) {
             boolean large = number.group("value").matches("[+-]?\\d{10,}");
             String whole = number.group("type").equals("double")
-                    ? CommandText.A_NUMBER_FOR_EXAMPLE_31_5.say()
+                    ? number(e)
                     : large ? CommandText.A_SMALLER_NUMBER.say() : CommandText.A_WHOLE_NUMBER.say();
             return CommandText.WAS_GIVE.say(subject(number), number.group("value"), whole);
         }
@@ -40,6 +41,13 @@ final class ParameterWords {
             return e.getMessage().replace("Expected parameter for option", CommandText.SOMETHING_MUST_FOLLOW.say())
                     + ".";
         return e.getMessage() + ".";
+    }
+
+    /** Where degrees are asked for, their scale as well: who wrote 95F would else leave the letter out and mean the same. */
+    private static String number(ParameterException e) {
+        return e.getArgSpec() != null && e.getArgSpec().paramLabel().contains("CELSIUS")
+                ? CommandText.DEGREES_CELSIUS_FOR_EXAMPLE_31_5.say()
+                : CommandText.A_NUMBER_FOR_EXAMPLE_31_5.say();
     }
 
     private static String subject(Matcher number) {

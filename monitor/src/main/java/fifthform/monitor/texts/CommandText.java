@@ -110,6 +110,7 @@ public enum CommandText implements Text {
 
     // ParameterWords.
     A_NUMBER_FOR_EXAMPLE_31_5,
+    DEGREES_CELSIUS_FOR_EXAMPLE_31_5,
     A_SMALLER_NUMBER,
     A_WHOLE_NUMBER,
     /** {0} subject number, {1} number group, {2} whole. */

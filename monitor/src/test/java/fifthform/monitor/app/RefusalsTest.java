@@ -75,6 +75,9 @@ class RefusalsTest {
         --talk morse            | No protocol is called morse.          | Nothing was done.     | text-lines
         --amount much           | --amount was much. Give a number      | Nothing was done.     | Try: monitor/run watch --help
         --amount nan            | --amount was nan. Give a number       | Nothing was done.     | Try: monitor/run watch --help
+        --bath 95F              | --bath was 95F. Give degrees Celsius  | Nothing was done.     | Try: monitor/run watch --help
+        --amount 800g           | --amount was 800g. Give a number      | Nothing was done.     | Try: monitor/run watch --help
+        --amount 800d           | --amount was 800d. Give a number      | Nothing was done.     | Try: monitor/run watch --help
         --screen wall           | --screen was wall. Say one of: window | Nothing was done.     | Try: monitor/run watch --help
         --sceen lines           | Unknown option                        | Nothing was done.     | Try: monitor/run watch --help
         """)
