@@ -114,7 +114,8 @@ class BandModelTest {
             value = {
                 "SEED_NOW|60|Add 60 g of seed now|it keeps its crystals under 33.8 °C",
                 "OFF_NOW|8|OFF NOW|8 s are over: look where it turns",
-                "WIPE_AND_STIR|31.6|Wipe the bowl, and stir|it sinks on to about 31.6 °C",
+                "WIPE_AND_STIR|31.0|Wipe the bowl, and stir|it sinks on to about 31.0 °C",
+                "WIPE_AND_STIR|31.6|Wipe the bowl, and stir|it goes on to about 31.6 °C",
                 "WEAK_BATH|0.2|This bath is too weak: warm it|dips gave only 0.2 °C; bath 34.0 °C",
                 "TOUCH_OF_WARMTH|8|About 8 s over the steam, then stir"
                         + "|before it thickens: 31.1 °C, falling 0.3 °C/min",
