@@ -2,6 +2,7 @@ package fifthform.monitor.app;
 
 import fifthform.monitor.backup.Backup;
 import fifthform.monitor.backup.Backup.Also;
+import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.texts.CommandText;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -46,7 +47,7 @@ final class BackupCommand implements Callable<Integer> {
             out.println(CommandText.ON_ANOTHER_COMPUTER_MONITOR.say(archive.getFileName()));
             return Exit.DONE.code();
         } catch (IOException e) {
-            throw new Refusal(Exit.FILE, CommandText.THE_BACKUP_COULD_NOT_BE_MADE.say(e.getMessage()));
+            throw new Refusal(Exit.FILE, CommandText.THE_BACKUP_COULD_NOT_BE_MADE.say(AddedLines.why(archive, e)));
         }
     }
 }

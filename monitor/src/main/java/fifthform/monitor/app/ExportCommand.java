@@ -10,6 +10,7 @@ import fifthform.monitor.replay.ReplayDesk;
 import fifthform.monitor.replay.ReplayPicture;
 import fifthform.monitor.report.Report;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.store.AddedLines;
 import fifthform.monitor.store.JournalReader;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.texts.CommandText;
@@ -148,7 +149,7 @@ final class ExportCommand implements Callable<Integer> {
         } catch (FileAlreadyExistsException e) {
             throw new Refusal(Exit.FILE, CommandText.IS_THERE_ALREADY_AND_WAS_LEFT.say(file));
         } catch (IOException e) {
-            throw new Refusal(Exit.FILE, CommandText.CANNOT_BE_WRITTEN_NAME_ANOTHER.say(file, e.getMessage()));
+            throw new Refusal(Exit.FILE, CommandText.CANNOT_BE_WRITTEN_NAME_ANOTHER.say(file, AddedLines.why(file, e)));
         }
         common.out().println(CommandText.WRITTEN.say(file));
     }

@@ -9,7 +9,9 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
@@ -82,9 +84,15 @@ public final class AddedLines {
         return new UnreadableJson(FileText.ITS_KIND_IS_OF_A_NEWER.say(kind));
     }
 
-    /** Why a file could not be read or written; systems do not say plainly that a folder has its name. */
+    /** Why a file could not be read or written; systems do not say plainly that a folder has its name, and
+     * of a missing folder or a missing right they say the path alone. */
     public static String why(Path file, IOException e) {
-        return Files.isDirectory(file) ? FileText.IT_IS_A_FOLDER.say() : String.valueOf(e.getMessage());
+        if (Files.isDirectory(file)) return FileText.IT_IS_A_FOLDER.say();
+        if (e instanceof AccessDeniedException) return FileText.YOU_HAVE_NO_RIGHT_TO_IT.say();
+        Path folder = file.toAbsolutePath().getParent();
+        return e instanceof NoSuchFileException && folder != null && Files.notExists(folder)
+                ? FileText.THERE_IS_NO_FOLDER.say(folder)
+                : String.valueOf(e.getMessage());
     }
 
     /**

@@ -136,6 +136,9 @@ public enum FileText implements Text {
 
     // AddedLines.
     IT_IS_A_FOLDER,
+    YOU_HAVE_NO_RIGHT_TO_IT,
+    /** {0} folder. */
+    THERE_IS_NO_FOLDER,
     CHECK_THAT_THIS_IS_A_FILE,
     /** {0} the session. */
     IT_IS_OF_ANOTHER_SESSION,

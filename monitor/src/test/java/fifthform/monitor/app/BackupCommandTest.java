@@ -272,6 +272,13 @@ class BackupCommandTest {
     }
 
     @Test
+    void aFolderThatIsNotThereIsNamed() {
+        Path missing = folder.resolve("none");
+        said(here, "backup", missing.resolve("all.zip").toString())
+                .refuses(4, "there is no folder " + missing, "Nothing was written", "Check the folder");
+    }
+
+    @Test
     void theBinOfSentBatchesComesAlongWithTheOtherBin() throws Exception {
         said(there, "import", session.toString());
         said(there, "notebook", "--sent", "bin", name);

@@ -232,6 +232,7 @@ class ExportCommandTest {
         export("--from", "100", "--to", "50").refuses(2, "100", "Nothing was written", "--to after --from");
         export("--from", "500000").refuses(2, "500000", "Nothing was written", "the session ends");
         export("--as", "csv", "--out", folder.resolve("none/there.csv").toString())
-                .refuses(4, "there.csv", "cannot be written", "--out");
+                .refuses(4, "there.csv", "there is no folder", "--out");
+        export("--as", "doc").refuses(2, "--as was doc. Say one of: csv, svg, pdf, ics", "Nothing was done", "--help");
     }
 }
