@@ -6,6 +6,7 @@ import fifthform.curves.plan.BatchPlan.WarmBathFor;
 import fifthform.curves.plan.PlanKey;
 import fifthform.curves.plan.Planned;
 import fifthform.curves.recipe.Recipe;
+import fifthform.curves.setup.BowlMaterial;
 import fifthform.monitor.model.Phrases;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.InWords;
@@ -67,10 +68,12 @@ public final class PlanPage {
 
     /** What it is the plan of. */
     public String title() {
-        return PlanText.PLAN_FOR_G_OF_BOWL_OF.say(
-                Math.round(plan.request().grams()),
-                plan.request().recipe().name(),
-                InWords.of(plan.request().bowl().material()));
+        long grams = Math.round(plan.request().grams());
+        String chocolate = plan.request().recipe().name();
+        BowlMaterial material = plan.request().bowl().material();
+        return material == BowlMaterial.UNKNOWN
+                ? PlanText.PLAN_FOR_G_OF_ANY_BOWL.say(grams, chocolate)
+                : PlanText.PLAN_FOR_G_OF_BOWL_OF.say(grams, chocolate, InWords.of(material));
     }
 
     /** The figures, paragraph by paragraph. */

@@ -85,6 +85,8 @@ public enum PlanText implements Text {
     WHY_FORMULAS_IN_C_KG_J,
     /** {0} request grams, {1} request recipe name, {2} request bowl material. */
     PLAN_FOR_G_OF_BOWL_OF,
+    /** {0} request grams, {1} request recipe name. */
+    PLAN_FOR_G_OF_ANY_BOWL,
     MELT_HEAD,
     /** {0} range recipe melt, {1} recipe scorch, {2} banded melt time, {3} melt hold. */
     TO_NEVER_ABOVE_ABOUT_THEN_HOLD,
