@@ -99,7 +99,8 @@ final class Asides {
     private String onTheWay(OptionalDouble figure, Reason reason) {
         double chocolate = reason.figure(Figure.CHOCOLATE_C).orElse(Double.POSITIVE_INFINITY);
         // A dip that only slows the fall leaves a bowl that still falls and turns above where it is.
-        boolean sinks = reason.figure(Figure.RATE_K_PER_MIN).orElse(0) < 0 && figure.orElseThrow() < chocolate;
+        boolean below = figure.orElse(Double.NEGATIVE_INFINITY) < chocolate;
+        boolean sinks = reason.figure(Figure.RATE_K_PER_MIN).orElse(0) < 0 && below;
         return (sinks ? CueText.IT_SINKS_ON_TO_ABOUT.say() : CueText.IT_GOES_ON_TO_ABOUT.say()) + celsius(figure);
     }
 
