@@ -72,9 +72,13 @@ final class ImportCommand implements Callable<Integer> {
             for (Path each : beside) Files.copy(each, to.resolve(each.getFileName()));
             Files.copy(file, home);
             String name = SessionFiles.name(home);
+            // A batch of one's own by the same name would be found first.
+            boolean found = SessionNames.find(name, common.folders()).equals(home);
             common.out()
                     .println(CommandText.TAKEN_IN_SEE_IT_WITH_MONITOR.say(
-                            name, beside.isEmpty() ? "" : CommandText.WITH_FILES_BESIDE_IT.say(beside.size()), name));
+                            name,
+                            beside.isEmpty() ? "" : CommandText.WITH_FILES_BESIDE_IT.say(beside.size()),
+                            found ? name : home.toString()));
         } catch (IOException e) {
             throw new Refusal(Exit.FILE, CommandText.COULD_NOT_BE_COPIED_TO_CHECK.say(file, to, e.getMessage()));
         }

@@ -257,6 +257,17 @@ class BackupCommandTest {
         assertEquals("{\"another\":1}\n", Files.readString(sent));
     }
 
+    /** One's own of the same name is found first by its name. */
+    @Test
+    void aSentBatchThatIsCalledAsOneOfOnesOwnIsNamedByItsPath() throws Exception {
+        Path sent = there.resolve("sent").resolve(session.getFileName());
+        assertTrue(said(there, "import", session.toString()).out().endsWith("replay " + name + System.lineSeparator()));
+        Files.delete(sent);
+        said(there, "import", "--mine", session.toString());
+        Said taken = said(there, "import", session.toString());
+        assertTrue(taken.out().endsWith("replay " + sent + System.lineSeparator()), taken.out());
+    }
+
     @Test
     void aSentBatchComesBackFromTheBinAmongTheSentOnes() throws Exception {
         said(there, "import", session.toString());
