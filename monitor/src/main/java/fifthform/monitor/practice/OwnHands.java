@@ -47,9 +47,6 @@ public final class OwnHands implements Maker {
     /** To wipe a bowl all round; our own guess. */
     private static final Duration WIPING = Duration.ofSeconds(8);
 
-    /** A cup of hot water in a pan of some litres makes it so much warmer; our own choice, as for the simulator's makers. */
-    private static final double CUP_KELVIN = 3;
-
     /** Nobody trains for longer without a pause; also ends a training that was left alone. */
     private static final Duration LONGEST = Duration.ofHours(3);
 
@@ -187,7 +184,7 @@ public final class OwnHands implements Maker {
      */
     public synchronized boolean warmBath(Instant asked) {
         boolean now = heeds(asked);
-        if (now) bathWarmerKelvin += CUP_KELVIN;
+        if (now) bathWarmerKelvin += Acts.CUP_OF_HOT_WATER_KELVIN;
         return now;
     }
 

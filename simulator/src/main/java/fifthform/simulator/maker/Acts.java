@@ -22,6 +22,9 @@ import java.util.Objects;
  */
 public record Acts(
         Hands hands, Probe probe, double seedGrams, double splashGrams, double bathWarmerKelvin, List<Input> presses) {
+    /** A cup of hot water into a pan of some litres makes it so much warmer. Our own choice. */
+    public static final double CUP_OF_HOT_WATER_KELVIN = 3;
+
     /** Where the probe is. */
     public enum Probe {
         IN_THE_CHOCOLATE,

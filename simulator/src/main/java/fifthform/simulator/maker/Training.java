@@ -38,9 +38,6 @@ final class Training implements Event.Cases<Optional<Response>> {
     private static final double USUAL_DIP_SECONDS = 5;
 
     private static final double LONGEST_DIP_SECONDS = 120;
-    /** A cup of hot water into a pan of some litres. Our own choice. */
-    private static final double WARMED_KELVIN = 3;
-
     private static final Duration ON_THE_CLOTH = Duration.ofSeconds(12);
 
     @Override
@@ -70,7 +67,7 @@ final class Training implements Event.Cases<Optional<Response>> {
             case BOX_WARMER -> Optional.of(new TurnBox(figure.orElse(0), EnumSet.of(Stage.SETTLING, Stage.POURING)));
             case BOX_COOLER -> Optional.of(new TurnBox(-figure.orElse(0), EnumSet.of(Stage.SETTLING, Stage.POURING)));
             case IN_RANGE -> Optional.of(GoOn.to(Stage.POURING, Stage.SETTLING));
-            case WEAK_BATH -> Optional.of(new WarmBath(WARMED_KELVIN, EnumSet.of(Stage.WARMING)));
+            case WEAK_BATH -> Optional.of(new WarmBath(Acts.CUP_OF_HOT_WATER_KELVIN, EnumSet.of(Stage.WARMING)));
             case STIR_ON, GET_READY, SEED_NOW, SEED_OUT, WIPE_AND_STIR, KEEP_FLUID, HOLD_OVER, THICKENS_SOON ->
                 Optional.empty();
         };
