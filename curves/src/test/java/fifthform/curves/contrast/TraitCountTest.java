@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
+import fifthform.curves.engine.StraightLine;
 import fifthform.curves.engine.TestRecipes;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.PhaseConfirmed;
@@ -40,13 +41,11 @@ class TraitCountTest {
 
     /** On a straight line, a reading a second. */
     private TraitCountTest to(double goal, double minutes) {
-        int seconds = (int) Math.round(60 * minutes);
-        double from = celsius;
-        for (int second = 1; second <= seconds; second++) {
-            at = at.plusSeconds(1);
-            celsius = from + (goal - from) * second / seconds;
-            feed(new Sample(at, SETUP.bowlProbe().id(), celsius, 0.03, OptionalDouble.empty(), OptionalDouble.empty()));
+        for (Sample reading : StraightLine.of(SETUP, at, celsius, goal, minutes)) {
+            at = reading.at();
+            feed(reading);
         }
+        celsius = goal;
         return this;
     }
 

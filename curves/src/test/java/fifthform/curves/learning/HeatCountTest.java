@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
+import fifthform.curves.engine.StraightLine;
 import fifthform.curves.engine.TestRecipes;
 import fifthform.curves.input.MakerAction.PhaseConfirmed;
 import fifthform.curves.input.Sample;
@@ -12,7 +13,6 @@ import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Setup;
 import java.time.Instant;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** What a batch's heat was after its crystals were made, told in curves with keys. */
@@ -32,23 +32,11 @@ class HeatCountTest {
 
     /** On a straight line, a reading a second. */
     private HeatCountTest to(double goal, double minutes) {
-        int seconds = (int) Math.round(60 * minutes);
-        double from = celsius;
-        for (int second = 1; second <= seconds; second++) {
-            at = at.plusSeconds(1);
-            celsius = from + (goal - from) * second / seconds;
-            step(Engine.step(
-                            SETUP,
-                            state,
-                            new Sample(
-                                    at,
-                                    SETUP.bowlProbe().id(),
-                                    celsius,
-                                    0.03,
-                                    OptionalDouble.empty(),
-                                    OptionalDouble.empty()))
-                    .after());
+        for (Sample reading : StraightLine.of(SETUP, at, celsius, goal, minutes)) {
+            at = reading.at();
+            step(Engine.step(SETUP, state, reading).after());
         }
+        celsius = goal;
         return this;
     }
 
