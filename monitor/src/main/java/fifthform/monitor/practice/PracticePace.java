@@ -77,6 +77,7 @@ public final class PracticePace implements SessionListener {
         this.clock = Objects.requireNonNull(clock, "clock");
         this.atCues = Objects.requireNonNull(atCues, "atCues");
         this.usual = usual;
+        if (atCues != AtCues.GO_ON) clock.runAt(LIFE);
     }
 
     /** Twice as fast from now on, up to ×60, by hand ×10; a slow passage ends at once. */

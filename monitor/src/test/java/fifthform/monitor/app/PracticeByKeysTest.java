@@ -1,5 +1,7 @@
 package fifthform.monitor.app;
 
+import static fifthform.monitor.view.OnScreen.read;
+import static fifthform.monitor.view.OnScreen.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -31,7 +33,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -46,7 +47,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** A whole practice batch in the window, by nothing but keys: from the start page to its verdict in the replay. */
 @NeedsScreen
@@ -95,14 +95,14 @@ class PracticeByKeysTest {
                 throw new IllegalStateException(failed);
             }
         });
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> window.shows("Start a batch"));
+        until(() -> window.shows("Start a batch"));
         robot.type(KeyCode.ENTER, KeyCode.ENTER);
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> window.shows("Practise: your hands"));
+        until(() -> window.shows("Practise: your hands"));
         // The last row, whatever is plugged in here.
         robot.type(KeyCode.UP);
         // An adapter that shows meanwhile takes the choice to itself; no row but the last is own hands.
         robot.type(KeyCode.ENTER);
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> window.shows("practice · simulated bowl"));
+        until(() -> window.shows("practice · simulated bowl"));
         while (!window.shows("Q closes")) {
             assertFalse(program.isDone(), () -> "it ended too soon: " + err);
             answer(robot);
@@ -123,9 +123,9 @@ class PracticeByKeysTest {
     void theCommandOpensThePageAndPractises(FxRobot robot) throws Exception {
         CompletableFuture<Said> program =
                 CompletableFuture.supplyAsync(() -> Said.by("watch", "--screen", "window", "--data", home.toString()));
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> window.shows("Start a batch"));
+        until(() -> window.shows("Start a batch"));
         robot.write("x");
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> window.shows("practice · simulated bowl"));
+        until(() -> window.shows("practice · simulated bowl"));
         robot.write("qq");
         Said said = program.get(60, TimeUnit.SECONDS);
         assertEquals(0, said.exit(), said::err);
@@ -137,9 +137,9 @@ class PracticeByKeysTest {
     void aRefusalStandsOnThePage(FxRobot robot) throws Exception {
         CompletableFuture<Said> program = CompletableFuture.supplyAsync(
                 () -> Said.by("watch", "--screen", "window", "--speed", "200", "--data", home.toString()));
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> window.shows("Start a batch"));
+        until(() -> window.shows("Start a batch"));
         robot.write("x");
-        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> window.shows("--speed was 200"));
+        until(() -> window.shows("--speed was 200"));
         robot.write("q");
         assertEquals(0, program.get(60, TimeUnit.SECONDS).exit());
         assertFalse(Files.exists(home.resolve("sessions")), "something was recorded");
@@ -209,16 +209,9 @@ class PracticeByKeysTest {
             assertTrue(journal.contains(act), act + " is not in " + file);
         CompletableFuture<Said> replay = CompletableFuture.supplyAsync(() ->
                 Said.by("replay", file.toString(), "--data", folders.data().toString(), "--screen", "window"));
-        try {
-            WaitForAsyncUtils.waitFor(
-                    60,
-                    TimeUnit.SECONDS,
-                    () -> replay.isDone()
-                            || window.shows(ReplayText.HEADLINE_FIRST.say())
-                            || window.shows(ReplayText.HEADLINE_NOTHING.say()));
-        } catch (TimeoutException late) {
-            throw new AssertionError("the batch was not gone through: " + window.texts(), late);
-        }
+        until(() -> replay.isDone()
+                || window.shows(ReplayText.HEADLINE_FIRST.say())
+                || window.shows(ReplayText.HEADLINE_NOTHING.say()));
         if (replay.isDone()) throw new AssertionError(replay.get().toString());
         String verdict = headline(robot).orElseThrow();
         robot.interact(stage::requestFocus);
@@ -231,9 +224,7 @@ class PracticeByKeysTest {
 
     /** What the replay found: until it has gone through the batch, what the alarms told. */
     private static Optional<String> headline(FxRobot robot) {
-        return robot.lookup("#headline")
-                .tryQueryAs(Labeled.class)
-                .map(Labeled::getText)
+        return read(() -> robot.lookup("#headline").tryQueryAs(Labeled.class).map(Labeled::getText))
                 .filter(text -> !text.isBlank());
     }
 

@@ -37,7 +37,11 @@ class PracticePaceTest {
 
     @Test
     void nothingFliesPastBeforeTheWindowIsThere() {
-        assertEquals(1, clock.speed());
+        SessionClock fresh = new SessionClock(now, 30, () -> 0);
+        PracticePace first = new PracticePace(fresh, 30, AtCues.SLOW_DOWN);
+        assertEquals(1, fresh.speed(), "before the first reading as well");
+        first.stepped(start, List.of());
+        assertEquals(1, fresh.speed());
         pace.stepped(start, List.of());
         assertEquals(1, clock.speed());
         pace.stepped(early, List.of());

@@ -3,9 +3,6 @@ package fifthform.monitor.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
-import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.text.Text;
@@ -30,13 +27,11 @@ public final class LentStage {
 
     /** Every text that is shown, with its style classes in front. */
     public List<String> texts() {
-        CompletableFuture<List<String>> answer = new CompletableFuture<>();
-        Platform.runLater(() -> {
+        return OnScreen.read(() -> {
             List<String> texts = new ArrayList<>();
             if (stage.getScene() != null) collect(stage.getScene().getRoot(), texts);
-            answer.complete(texts);
+            return texts;
         });
-        return answer.orTimeout(20, TimeUnit.SECONDS).join();
     }
 
     /** The step that is due, as the filled band says it. */

@@ -1,5 +1,7 @@
 package fifthform.monitor.view;
 
+import static fifthform.monitor.view.OnScreen.read;
+import static fifthform.monitor.view.OnScreen.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,12 +18,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
 import javafx.scene.image.WritableImage;
@@ -33,7 +32,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** A robot goes through the notebook by keys only. */
 @NeedsScreen
@@ -65,17 +63,12 @@ class NotebookWindowTest {
                 .screen();
     }
 
-    private static void until(Callable<Boolean> isSo) throws Exception {
-        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, isSo);
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
     private void allRead() throws Exception {
         until(() -> desk.unread() == 0 && rows().size() == 16);
     }
 
     private List<BatchRow> rows() {
-        return screen.table().node().getItems();
+        return read(() -> List.copyOf(screen.table().node().getItems()));
     }
 
     private BatchRow chosen() {
@@ -83,7 +76,7 @@ class NotebookWindowTest {
     }
 
     private String words(String id) {
-        return ((Labeled) screen.lookup("#" + id)).getText();
+        return read(() -> ((Labeled) screen.lookup("#" + id)).getText());
     }
 
     @Test
@@ -142,11 +135,13 @@ class NotebookWindowTest {
     }
 
     private List<String> whySaid() {
-        return screen.lookup("#why-lines") == null
-                ? List.of()
-                : screen.lookup("#why-lines").lookupAll(".label").stream()
-                        .map(node -> ((Labeled) node).getText())
-                        .toList();
+        return read(() -> screen.lookup("#why-lines") == null ? List.of() : labels("#why-lines"));
+    }
+
+    private List<String> labels(String within) {
+        return read(() -> screen.lookup(within).lookupAll(".label").stream()
+                .map(node -> ((Labeled) node).getText())
+                .toList());
     }
 
     @Test
@@ -157,9 +152,7 @@ class NotebookWindowTest {
         robot.type(KeyCode.SPACE);
         until(() -> desk.comparison().batches().size() == 3);
         assertEquals(NotebookScreen.Side.COMPARED, screen.side());
-        List<String> shown = screen.lookup("#compared").lookupAll(".label").stream()
-                .map(node -> ((Label) node).getText())
-                .toList();
+        List<String> shown = labels("#compared");
         assertTrue(shown.contains("Peak after the cool"), shown.toString());
         assertTrue(shown.contains("A  2026-02-08 18:00"), shown.toString());
         assertTrue(shown.contains("cooled too short; crystals too few"), shown.toString());
@@ -225,7 +218,7 @@ class NotebookWindowTest {
     }
 
     private boolean shown(String id) {
-        return screen.lookup("#" + id).isVisible();
+        return read(() -> screen.lookup("#" + id).isVisible());
     }
 
     @Test

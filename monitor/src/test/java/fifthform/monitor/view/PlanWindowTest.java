@@ -1,5 +1,7 @@
 package fifthform.monitor.view;
 
+import static fifthform.monitor.view.OnScreen.read;
+import static fifthform.monitor.view.OnScreen.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,8 +22,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.Callable;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -37,7 +37,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** A robot plans an evening by keys only; and pictures of it for people to look at, with no words cut off. */
 @NeedsScreen
@@ -73,22 +72,17 @@ class PlanWindowTest {
                 .screen();
     }
 
-    private static void until(Callable<Boolean> isSo) throws Exception {
-        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, isSo);
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
     private String focused() {
         return stage.getScene().getFocusOwner().getId();
     }
 
     private boolean says(String words) {
-        return screen.figures().getContent().lookupAll(".label").stream()
-                .anyMatch(node -> ((Label) node).getText().contains(words));
+        return read(() -> screen.figures().getContent().lookupAll(".label").stream()
+                .anyMatch(node -> ((Label) node).getText().contains(words)));
     }
 
     private String said() {
-        return ((Label) screen.lookup("#plan-said")).getText();
+        return read(() -> ((Label) screen.lookup("#plan-said")).getText());
     }
 
     @Test

@@ -1,5 +1,7 @@
 package fifthform.monitor.view;
 
+import static fifthform.monitor.view.OnScreen.read;
+import static fifthform.monitor.view.OnScreen.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,7 +14,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -66,92 +67,92 @@ class ReplayWindowTest {
 
     @Test
     void aWholeReplayByKeysOnly(FxRobot robot) throws Exception {
-        waitFor(() -> text(robot, "#agreement").startsWith("All 47 things"));
+        until(() -> text(robot, "#agreement").startsWith("All 47 things"));
         assertTrue(text(robot, "#headline").startsWith("Reached melt-out"), text(robot, "#headline"));
 
         // From event to event, there and back.
         robot.type(KeyCode.END, KeyCode.PAGE_UP, KeyCode.PAGE_UP, KeyCode.PAGE_DOWN);
-        waitFor(() -> text(robot, "#said").contains(" · "));
+        until(() -> text(robot, "#said").contains(" · "));
         String stepped = text(robot, "#said");
         robot.type(KeyCode.PAGE_UP);
-        waitFor(() -> !text(robot, "#said").equals(stepped));
+        until(() -> !text(robot, "#said").equals(stepped));
 
         // The alarms have their lead; the second one is gone to.
         robot.write("3");
         robot.type(KeyCode.DOWN, KeyCode.ENTER);
-        waitFor(() -> text(robot, "#clock").startsWith("30:39"));
-        waitFor(() -> shows(robot, "44 s before 32.0 °C was passed · stood 56 s"));
+        until(() -> text(robot, "#clock").startsWith("30:39"));
+        until(() -> shows(robot, "44 s before 32.0 °C was passed · stood 56 s"));
         robot.type(KeyCode.ESCAPE);
         assertTrue(focused() instanceof Slider, String.valueOf(focused()));
 
         // What was told there, and what is computed.
-        waitFor(() -> shows(robot, "LIFT THE BOWL NOW"));
+        until(() -> shows(robot, "LIFT THE BOWL NOW"));
         robot.write("a");
         robot.type(KeyCode.RIGHT, KeyCode.RIGHT);
         robot.press(KeyCode.SHIFT).type(KeyCode.RIGHT).release(KeyCode.SHIFT);
         robot.write("b");
-        waitFor(() -> text(robot, "#cursors").startsWith("A to B: 1 min 10 s, +"));
+        until(() -> text(robot, "#cursors").startsWith("A to B: 1 min 10 s, +"));
 
         // Closer, a note, and the part that is shown goes out as a table and a drawing.
         robot.type(KeyCode.UP, KeyCode.UP, KeyCode.UP);
         robot.write("n");
-        waitFor(() -> focused() instanceof TextField);
+        until(() -> focused() instanceof TextField);
         robot.write("the phone rang");
         robot.type(KeyCode.ENTER);
-        waitFor(() -> text(robot, "#said").startsWith("note kept at 31:49"));
+        until(() -> text(robot, "#said").startsWith("note kept at 31:49"));
         robot.write("e");
-        waitFor(() -> text(robot, "#said").startsWith("written: "));
+        until(() -> text(robot, "#said").startsWith("written: "));
         robot.write("d");
-        waitFor(() -> text(robot, "#said").endsWith(".svg"));
+        until(() -> text(robot, "#said").endsWith(".svg"));
         robot.write("p");
-        waitFor(() -> text(robot, "#said").contains(".pdf"));
+        until(() -> text(robot, "#said").contains(".pdf"));
         assertTrue(Files.size(written(".pdf")) > 10_000, "letters and curve are in the report");
         Path table = written(".csv");
         assertTrue(Files.readString(table).contains(",note,the phone rang\r\n"), "the note is in the table");
         String drawing = Files.readString(written(".svg"));
         assertTrue(drawing.contains(">the phone rang</text>") && drawing.contains("A to B: 1 min 10 s"));
         robot.write("0");
-        waitFor(() -> desk.span().length() > 2_000_000_000_000L);
+        until(() -> desk.span().length() > 2_000_000_000_000L);
 
         // The note is changed, and its change is kept.
         robot.write("4");
-        waitFor(() -> focused() instanceof ListView<?>);
+        until(() -> focused() instanceof ListView<?>);
         robot.type(KeyCode.F2);
-        waitFor(() -> focused() instanceof TextField);
+        until(() -> focused() instanceof TextField);
         robot.write(" twice");
         robot.type(KeyCode.ENTER);
-        waitFor(() -> shows(robot, "the phone rang twice"));
+        until(() -> shows(robot, "the phone rang twice"));
 
         // Another batch beside it, matched at the lift.
         robot.write("l");
-        waitFor(() -> focused() instanceof ListView<?>);
+        until(() -> focused() instanceof ListView<?>);
         robot.type(KeyCode.ENTER);
-        waitFor(() -> text(robot, "#said").equals("demo-unplugged laid beside it, matched at the first trough"));
+        until(() -> text(robot, "#said").equals("demo-unplugged laid beside it, matched at the first trough"));
         robot.write("j");
-        waitFor(() -> shows(robot, "matched at the lift: 3"));
+        until(() -> shows(robot, "matched at the lift: 3"));
         robot.write("k");
         robot.type(KeyCode.ESCAPE);
 
         // Played from the start to the end as fast as it goes.
         robot.type(KeyCode.HOME);
         for (int i = 0; i < 5; i++) robot.write("+");
-        waitFor(() -> text(robot, "#pace").equals("as fast as possible"));
+        until(() -> text(robot, "#pace").equals("as fast as possible"));
         robot.type(KeyCode.SPACE);
-        waitFor(() -> text(robot, "#clock").startsWith("47:34 of 47:34"));
-        waitFor(() -> text(robot, "#play").equals("Play"));
+        until(() -> text(robot, "#clock").startsWith("47:34 of 47:34"));
+        until(() -> text(robot, "#play").equals("Play"));
 
         robot.write("q");
-        waitFor(() -> !stage.isShowing());
+        until(() -> !stage.isShowing());
     }
 
     @Test
     void themeAndSizeOfLettersByKeys(FxRobot robot) throws Exception {
         robot.write("t");
-        waitFor(() -> window.screen().theme() == Theme.DARK);
+        until(() -> window.screen().theme() == Theme.DARK);
         robot.press(KeyCode.CONTROL).type(KeyCode.PLUS).type(KeyCode.PLUS).release(KeyCode.CONTROL);
-        waitFor(() -> window.screen().percent() == 150);
+        until(() -> window.screen().percent() == 150);
         robot.press(KeyCode.CONTROL).type(KeyCode.DIGIT0).release(KeyCode.CONTROL);
-        waitFor(() -> window.screen().percent() == 100);
+        until(() -> window.screen().percent() == 100);
     }
 
     @Test
@@ -178,11 +179,11 @@ class ReplayWindowTest {
     @Test
     void spaceOnAButtonPressesItAndAfterAClickPlays(FxRobot robot) throws Exception {
         robot.clickOn("#later");
-        waitFor(() -> focused() instanceof Slider);
+        until(() -> focused() instanceof Slider);
         robot.type(KeyCode.SPACE);
-        waitFor(() -> text(robot, "#play").equals("Pause"));
+        until(() -> text(robot, "#play").equals("Pause"));
         robot.type(KeyCode.SPACE);
-        waitFor(() -> text(robot, "#play").equals("Play"));
+        until(() -> text(robot, "#play").equals("Play"));
     }
 
     @Test
@@ -212,13 +213,13 @@ class ReplayWindowTest {
                 0,
                 0,
                 null)));
-        waitFor(() -> desk.span().length() < before.length());
+        until(() -> desk.span().length() < before.length());
         assertTrue(desk.span().from() > 0, "about where the pointer is, not at the beginning");
     }
 
     @Test
     void nothingIsCutOffAtAnySizeOfLetters(FxRobot robot) throws Exception {
-        waitFor(() -> text(robot, "#agreement").startsWith("All 47 things"));
+        until(() -> text(robot, "#agreement").startsWith("All 47 things"));
         robot.interact(() -> desk.seek(1_860_000_000_000L));
         for (int percent : new int[] {100, 150, 200, 300}) {
             robot.interact(() -> window.screen().scale(percent));
@@ -257,19 +258,15 @@ class ReplayWindowTest {
     }
 
     private static String text(FxRobot robot, String id) {
-        return robot.lookup(id).queryAs(Labeled.class).getText();
+        return read(() -> robot.lookup(id).queryAs(Labeled.class).getText());
     }
 
     private static boolean shows(FxRobot robot, String words) {
-        return robot.lookup(node -> node instanceof Labeled label
+        return read(() -> robot.lookup(node -> node instanceof Labeled label
                         && label.isVisible()
                         && label.getText() != null
                         && label.getText().contains(words))
                 .tryQuery()
-                .isPresent();
-    }
-
-    private static void waitFor(Callable<Boolean> condition) throws Exception {
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, condition);
+                .isPresent());
     }
 }

@@ -1,5 +1,7 @@
 package fifthform.monitor.view;
 
+import static fifthform.monitor.view.OnScreen.read;
+import static fifthform.monitor.view.OnScreen.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -19,9 +21,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
@@ -66,17 +66,12 @@ class SetupWindowTest {
                 .screen();
     }
 
-    private static void until(Callable<Boolean> isSo) throws Exception {
-        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, isSo);
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
     private Settings kept() {
         return new SettingsFile(folders.settingsFile()).load().settings();
     }
 
     private String words(String id) {
-        return ((Labeled) screen.lookup("#" + id)).getText();
+        return read(() -> ((Labeled) screen.lookup("#" + id)).getText());
     }
 
     /** Tab from the list until the control of this id has the focus. */

@@ -1,5 +1,6 @@
 package fifthform.monitor.view;
 
+import static fifthform.monitor.view.OnScreen.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -54,7 +55,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** The start page by keys and by pointer; its pictures; and that a sticky finger can meet what it aims at. */
 @NeedsScreen
@@ -130,7 +130,7 @@ class StartWindowTest {
 
     @Test
     void threeStepsByKeys(FxRobot robot) throws Exception {
-        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> desk.probes().isPresent());
+        until(() -> desk.probes().isPresent());
         robot.type(KeyCode.DIGIT1, KeyCode.DOWN, KeyCode.UP, KeyCode.ENTER);
         assertEquals(StartStep.BOWL, desk.step());
         robot.type(KeyCode.DIGIT1, KeyCode.RIGHT, KeyCode.RIGHT, KeyCode.LEFT, KeyCode.ENTER);
@@ -156,7 +156,7 @@ class StartWindowTest {
 
     @Test
     void threeStepsByPointer(FxRobot robot) throws Exception {
-        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> desk.probes().isPresent());
+        until(() -> desk.probes().isPresent());
         robot.clickOn("#row-0").clickOn("#start-take");
         robot.clickOn("#row-0").clickOn("#more").clickOn("#row-0");
         assertEquals(StartStep.GO, desk.step());
@@ -171,13 +171,9 @@ class StartWindowTest {
     @Test
     void aProbeThatIsPluggedInShows(FxRobot robot) throws Exception {
         plugged.clear();
-        WaitForAsyncUtils.waitFor(
-                15, TimeUnit.SECONDS, () -> desk.probes().filter(List::isEmpty).isPresent());
+        until(() -> desk.probes().filter(List::isEmpty).isPresent());
         plugged.add(PROBES.get(1));
-        WaitForAsyncUtils.waitFor(
-                15,
-                TimeUnit.SECONDS,
-                () -> desk.probes().filter(seen -> seen.size() == 1).isPresent());
+        until(() -> desk.probes().filter(seen -> seen.size() == 1).isPresent());
     }
 
     @Test

@@ -1,5 +1,7 @@
 package fifthform.monitor.view;
 
+import static fifthform.monitor.view.OnScreen.read;
+import static fifthform.monitor.view.OnScreen.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -29,7 +31,6 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** A robot at the keys and the pointer of a real window. */
 @NeedsScreen
@@ -115,16 +116,16 @@ class WatchWindowTest {
         robot.type(KeyCode.T);
         assertEquals(Theme.DARK, screen.theme());
         robot.type(KeyCode.H);
-        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> shows(robot, "I have seen it, be quiet"));
+        until(() -> shows(robot, "I have seen it, be quiet"));
         robot.type(KeyCode.H);
-        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> !shows(robot, "I have seen it, be quiet"));
+        until(() -> !shows(robot, "I have seen it, be quiet"));
     }
 
     @Test
     void aNewPictureIsPulled(FxRobot robot) throws Exception {
         assertTrue(shows(robot, "Lift the bowl now"));
         picture.set(Moments.cooling());
-        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> shows(robot, "Keep it in the cold water"));
+        until(() -> shows(robot, "Keep it in the cold water"));
     }
 
     @Test
@@ -132,7 +133,7 @@ class WatchWindowTest {
         assertFalse(shows(robot, "Not updating"));
         published.set(System.nanoTime() - TimeUnit.SECONDS.toNanos(4));
         alwaysFresh.set(false);
-        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> shows(robot, "Not updating for"));
+        until(() -> shows(robot, "Not updating for"));
     }
 
     @Test
@@ -141,7 +142,7 @@ class WatchWindowTest {
         assertEquals(1, closeRequests.get());
         assertTrue(stage.isShowing());
         finished.set(true);
-        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> !stage.isShowing());
+        until(() -> !stage.isShowing());
     }
 
     @Test
@@ -151,7 +152,7 @@ class WatchWindowTest {
         Stage far = far(robot);
         assertTrue(farShows(far, "Lift the bowl now"));
         picture.set(Moments.cooling());
-        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> farShows(far, "Keep it in the cold water"));
+        until(() -> farShows(far, "Keep it in the cold water"));
         robot.interact(far::requestFocus);
         robot.type(KeyCode.SPACE);
         assertEquals(List.of(Key.SEEN), taken, "keys mean the same there");
@@ -159,7 +160,7 @@ class WatchWindowTest {
         assertTrue(stage.isShowing());
         assertEquals(0, closeRequests.get());
         picture.set(Moments.liftNow());
-        WaitForAsyncUtils.waitFor(5, TimeUnit.SECONDS, () -> shows(robot, "Lift the bowl now"));
+        until(() -> shows(robot, "Lift the bowl now"));
     }
 
     @AfterEach
@@ -177,16 +178,16 @@ class WatchWindowTest {
     }
 
     private static boolean farShows(Stage far, String words) {
-        return far.getScene().getRoot().lookupAll(".words").stream()
+        return read(() -> far.getScene().getRoot().lookupAll(".words").stream()
                 .anyMatch(node -> node instanceof Text text
-                        && text.getText().replace('\n', ' ').contains(words));
+                        && text.getText().replace('\n', ' ').contains(words)));
     }
 
     private static boolean shows(FxRobot robot, String words) {
-        return robot.lookup(node -> node instanceof Text text
+        return read(() -> robot.lookup(node -> node instanceof Text text
                         && text.isVisible()
                         && text.getText().replace('\n', ' ').contains(words))
                 .tryQuery()
-                .isPresent();
+                .isPresent());
     }
 }
