@@ -8,10 +8,12 @@ import fifthform.monitor.bowls.Taught;
 import fifthform.monitor.bowls.TaughtWords;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.BowlsText;
+import fifthform.monitor.texts.DidYouMean;
 import fifthform.monitor.texts.InWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** What is said of bowls. */
 final class BowlWords {
@@ -54,12 +56,30 @@ final class BowlWords {
                         all.isEmpty() ? BowlsText.NONE_IS_KNOWN_YET_BEGIN_ONE.say(name) : BowlsText.KNOWN.say(all)));
     }
 
+    /** Said where a bowl's name is new and only nearly one that is known: what it teaches would go to a bowl of its own. */
+    static Optional<String> doubtful(String name, Bowls.Loaded bowls) {
+        return Optional.of(meant(name, bowls))
+                .filter(question -> !question.isEmpty())
+                .map(question -> BowlsText.NO_BOWL_IS_CALLED_SO_FAR.say(name, question));
+    }
+
+    /** The bowl or the material that was most likely meant, as a question; empty where the name is one of them or near none. */
+    private static String meant(String name, Bowls.Loaded bowls) {
+        List<String> known = Stream.concat(
+                        bowls.bowls().stream().map(KeptBowl::id),
+                        Stream.of(BowlMaterial.values()).map(BowlMaterial::word))
+                .toList();
+        return known.stream().anyMatch(name::equalsIgnoreCase) ? "" : DidYouMean.oneOf(known, name);
+    }
+
     /** The line with which a session begins; empty where the maker named no bowl. */
     static Optional<String> begins(Bowl bowl, Bowls.Loaded bowls, Units units) {
         if (bowl.id().equals(Bowl.ANY.id())) return Optional.empty();
         String what = BowlsText.BOWL.say(bowl.id());
         if (bowl.learned().isEmpty()) {
-            return Optional.of(BowlsText.ITS_COAST_HAS_NOT_BEEN_SEEN.say(what, InWords.of(bowl.material())));
+            return Optional.of(BowlsText.ITS_COAST_HAS_NOT_BEEN_SEEN
+                    .say(what, InWords.of(bowl.material()), meant(bowl.id(), bowls))
+                    .strip());
         }
         String words = TaughtWords.coast(bowl.learned().get(), units);
         Optional<Taught> same = bowls.find(bowl.id()).flatMap(b -> b.taughtWith(bowl.amountGrams()));

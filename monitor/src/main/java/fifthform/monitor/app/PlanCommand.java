@@ -135,6 +135,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private PlanRequest request(Recipe recipe, Bowls.Loaded bowls) throws Refusal {
         OptionalDouble amount = within(amountGrams, PlanField.AMOUNT, "--amount", UnitText.GRAMS_IN_FULL.say());
+        if (bowl != null) BowlWords.doubtful(bowl, bowls).map(String::strip).ifPresent(common.err()::println);
         Bowl named = bowl == null ? Bowl.ANY : BowlWords.named(bowl, amount, bowls);
         return new PlanRequest(
                 recipe,

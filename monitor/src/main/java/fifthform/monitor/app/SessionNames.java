@@ -10,8 +10,11 @@ import fifthform.monitor.settings.Folders;
 import fifthform.monitor.store.SessionFiles;
 import fifthform.monitor.store.StoreException;
 import fifthform.monitor.texts.CommandText;
+import fifthform.monitor.texts.DidYouMean;
+import fifthform.monitor.texts.FileText;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 
 /** Finds a session by path, by name in the sessions' folder, or the newest there. */
@@ -45,7 +48,23 @@ final class SessionNames {
         if (name.equals(LAST)) return last(sessions);
         Path inFolder = named(name, sessions);
         if (Files.exists(inFolder)) return inFolder;
-        throw new Refusal(Exit.FILE, CommandText.THERE_IS_NO_SESSION_NOTHING.say(name, sessions));
+        throw new Refusal(
+                Exit.FILE, CommandText.THERE_IS_NO_SESSION_NOTHING.say(name, sessions, meant(name, sessions)));
+    }
+
+    /** A part of a name stands for the newest that has it: nobody types a time of day to the second. */
+    private static String meant(String name, Path sessions) {
+        try {
+            List<String> known = new SessionFiles(sessions)
+                    .all().stream().map(SessionFiles::name).toList();
+            return known.stream()
+                    .filter(each -> each.contains(name))
+                    .findFirst()
+                    .map(FileText.DID_YOU_MEAN::say)
+                    .orElseGet(() -> DidYouMean.oneOf(known, name));
+        } catch (StoreException e) {
+            return ""; // The refusal itself is what matters here.
+        }
     }
 
     private static Path named(String name, Path folder) {

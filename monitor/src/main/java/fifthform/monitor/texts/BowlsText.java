@@ -26,8 +26,10 @@ public enum BowlsText implements Text {
     THERE_IS_NO_BOWL_NOTHING_WAS,
     /** {0} bowl id. */
     BOWL,
-    /** {0} what, {1} bowl material word. */
+    /** {0} what, {1} bowl material word, {2} question what was meant, or nothing. */
     ITS_COAST_HAS_NOT_BEEN_SEEN,
+    /** {0} name, {1} question what was meant. */
+    NO_BOWL_IS_CALLED_SO_FAR,
     TAKEN_OVER_FROM_ANOTHER_AMOUNT,
 
     // BowlsAddCommand.

@@ -212,7 +212,7 @@ public enum CommandText implements Text {
     HOW_BARS_SET,
     HOW_BARS_WERE_KEPT,
     ANSWERS_ABOUT_BARS,
-    /** {0} name, {1} sessions. */
+    /** {0} name, {1} sessions, {2} question what was meant, or nothing. */
     THERE_IS_NO_SESSION_NOTHING,
     /** {0} name, {1} companion, {2} session files ending. */
     HOLDS_AND_NO_SESSION_NOTHING,

@@ -84,6 +84,15 @@ class PlanCommandTest {
     }
 
     @Test
+    void aBowlThatIsNearlyAKnownOneIsAskedAbout() {
+        assertTrue(plan("--amount 500 --bowl stel")
+                .err()
+                .contains("No bowl is called stel so far; the plan takes it for a new one. Did you mean \"steel\"?"));
+        assertFalse(plan("--amount 500 --bowl Steel").err().contains("No bowl"));
+        assertFalse(plan("--amount 500 --bowl grandmother").err().contains("No bowl"));
+    }
+
+    @Test
     void theCardIsWrittenAsTextOrAsADrawing() throws Exception {
         Path text = home.resolve("card.txt");
         Path drawing = home.resolve("card.svg");

@@ -133,6 +133,22 @@ class RefusalsTest {
     }
 
     @Test
+    void aPartOfASessionsNameOrAMistypedOneIsAskedAbout() throws IOException {
+        Path sessions = Files.createDirectories(home.resolve("sessions"));
+        for (String name : List.of("2026-02-08-180000-dark", "2026-02-09-101500-milk"))
+            Files.createFile(sessions.resolve(name + ".tempering.jsonl"));
+        session("2026-02-08")
+                .refuses(4, "There is no session 2026-02-08.", "Did you mean \"2026-02-08-180000-dark\"?", "Look in");
+        session("2026-02").refuses(4, "\"2026-02-09-101500-milk\"?", "Nothing was done.", "Look in");
+        session("2026-02-09-101500-mlik").refuses(4, "\"2026-02-09-101500-milk\"?", "Nothing was done.", "Look in");
+        session("tuesday").refuses(4, "There is no session tuesday. Nothing", "was done.", "Look in ");
+    }
+
+    private Said session(String name) {
+        return Said.by("replay", "--screen", "none", name, "--data", home.toString());
+    }
+
+    @Test
     void missingFilesOfEveryKind() {
         String none = home.resolve("none").toString();
         Said.by("replay", "--screen", "none", none, "--data", home.toString())
