@@ -9,6 +9,7 @@ import fifthform.curves.setting.SetTime;
 import fifthform.curves.setting.SettingWatch;
 import fifthform.monitor.bars.SetLog;
 import fifthform.monitor.bars.SetWords;
+import fifthform.monitor.model.Spans;
 import fifthform.monitor.settings.Settings;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.store.JournalReader;
@@ -104,27 +105,30 @@ final class SetCommand implements Callable<Integer> {
         SettingWatch watch = SettingWatch.of(plan);
         if (log.isPresent()) log.get().begin(Instant.now(), plan, air());
         Optional<Instant> kept = Optional.empty();
+        Optional<Instant> first = Optional.empty();
         Instant at = Instant.now();
         while (!watch.isOver() && !stopped) {
             Optional<List<SetInput>> heard = ear.listen();
             if (heard.isEmpty()) break;
             for (SetInput input : heard.get()) {
                 at = input.at();
+                if (first.isEmpty()) first = Optional.of(at);
+                Duration into = Duration.between(first.get(), at);
                 boolean due = kept.isEmpty() || Duration.between(kept.get(), at).compareTo(EVERY) >= 0;
                 if (input instanceof SetInput.Reading reading) {
-                    desk.value(at, desk.celsius(reading.celsius()));
+                    desk.value(at, after(into, desk.celsius(reading.celsius())));
                     if (due && log.isPresent()) {
                         log.get().input(input);
                         kept = Optional.of(at);
                     }
                 }
-                watch = taken(watch, input, desk, words, log, sound);
+                watch = taken(watch, input, into, desk, words, log, sound);
             }
             if (desk.entered()) {
                 boolean pulls = watch.said().contains(SetEvent.Kind.PULLS_AWAY);
                 SetInput said = new SetInput.Said(at, pulls ? SetInput.Act.TAKEN_OUT : SetInput.Act.PULLS_AWAY);
                 if (log.isPresent()) log.get().input(said);
-                watch = taken(watch, said, desk, words, log, sound);
+                watch = taken(watch, said, Duration.between(first.orElse(at), at), desk, words, log, sound);
             }
         }
         if (log.isPresent()) desk.say(BarsText.RECORDED_IN.say(log.get().path()));
@@ -132,11 +136,17 @@ final class SetCommand implements Callable<Integer> {
     }
 
     private SettingWatch taken(
-            SettingWatch watch, SetInput input, CheckDesk desk, SetWords words, Optional<SetLog> log, WarnSound sound)
+            SettingWatch watch,
+            SetInput input,
+            Duration into,
+            CheckDesk desk,
+            SetWords words,
+            Optional<SetLog> log,
+            WarnSound sound)
             throws IOException {
         SettingWatch.Step step = watch.next(input);
         for (SetEvent event : step.events()) {
-            desk.say(words.of(event, watch.plan()));
+            desk.say(after(into, words.of(event, watch.plan())));
             if (listening.wantsJson()) common.out().println(SetLog.line(event).end());
             if (log.isPresent()) log.get().told(event);
             switch (event.kind()) {
@@ -148,6 +158,11 @@ final class SetCommand implements Callable<Integer> {
             }
         }
         return step.after();
+    }
+
+    /** With how long the bars have been in: nobody stands beside them, and the figures of the plan are times too. */
+    private static String after(Duration into, String words) {
+        return Spans.words(into) + "  " + words;
     }
 
     private Optional<SetLog> log(CheckDesk desk) throws Refusal {

@@ -43,6 +43,9 @@ class NewcomersEveningTest {
         String setting = say("set", "--probe", "practice", "--speed", "max", "--room", "21", "--humidity", "50", "last")
                 .out();
         assertTrue(setting.contains("pull away from the mould"), setting);
+        Said fridge =
+                say("set", "--place", "fridge", "--probe", "practice", "--room", "22", "--humidity", "55", "last");
+        assertTrue((fridge.out() + fridge.err()).contains("19 min  Look now, after 19 min"), fridge.toString());
 
         String look = say("look", "last", "--age", "24h", "--bloom", "none", "--snap", "clean", "--gloss", "bright")
                 .out();
