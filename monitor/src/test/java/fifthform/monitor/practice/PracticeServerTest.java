@@ -174,9 +174,12 @@ class PracticeServerTest {
         await("a pair", () -> Files.exists(near) && Files.exists(far));
     }
 
+    /** A socat that is only about to end takes the ends of its links away while the folder is deleted. */
     @AfterEach
-    void disconnect() {
-        socat.ifPresent(Process::destroyForcibly);
+    void disconnect() throws IOException, InterruptedException {
+        if (socat.isPresent()) socat.get().destroyForcibly().waitFor();
+        Files.deleteIfExists(folder.resolve("near"));
+        Files.deleteIfExists(folder.resolve("far"));
     }
 
     private void await(String what, BooleanSupplier condition) throws InterruptedException {
