@@ -22,6 +22,9 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
 
     private static final Set<AlarmId> WORSE = EnumSet.of(AlarmId.NEAR_MELT_OUT, AlarmId.MELT_OUT);
     private static final Set<AlarmId> SPOKEN_FOR = EnumSet.of(AlarmId.OVER_RANGE, AlarmId.HEADING_OVER);
+    /** What asks for warmth. */
+    private static final Set<AlarmId> WARMTH = EnumSet.of(AlarmId.HEADING_UNDER, AlarmId.TOO_COOL);
+
     private static final Set<AlarmId> FORECAST = EnumSet.of(AlarmId.HEADING_OVER, AlarmId.HEADING_UNDER);
 
     /** What holds others back, and all others. */
@@ -62,17 +65,8 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
         EnumMap<AlarmId, Standing> after = new EnumMap<>(AlarmId.class);
         // Causes first, so that what they hold back knows of them at once.
         for (AlarmId id : CAUSES) after.put(id, judged(id, look, phase, now, Optional.empty()));
-        Set<AlarmId> held = heldBack(after, now);
-        for (AlarmId id : OTHERS) {
-            after.put(
-                    id,
-                    judged(
-                            id,
-                            look,
-                            phase,
-                            now,
-                            held.contains(id) ? Optional.of(reason(after, now)) : Optional.empty()));
-        }
+        Map<AlarmId, Reason> held = heldBack(after, look, now);
+        for (AlarmId id : OTHERS) after.put(id, judged(id, look, phase, now, Optional.ofNullable(held.get(id))));
         return new AlarmBank(after);
     }
 
@@ -89,15 +83,19 @@ public record AlarmBank(Map<AlarmId, Standing> standings) {
         return of(id).next(setting, look.apply(id), now);
     }
 
-    private static Set<AlarmId> heldBack(Map<AlarmId, Standing> bank, Instant now) {
-        EnumSet<AlarmId> held = EnumSet.noneOf(AlarmId.class);
-        if (anySpeaks(bank, WORSE, now)) held.addAll(SPOKEN_FOR);
-        if (anySpeaks(bank, MEASUREMENT, now)) held.addAll(FORECAST);
+    private Map<AlarmId, Reason> heldBack(Map<AlarmId, Standing> bank, Function<AlarmId, Finding> look, Instant now) {
+        EnumMap<AlarmId, Reason> held = new EnumMap<>(AlarmId.class);
+        if (anySpeaks(bank, MEASUREMENT, now)) for (AlarmId id : FORECAST) held.put(id, Reason.NO_TRUE_READING);
+        if (bank.get(AlarmId.MELT_OUT).state().isStanding()) {
+            // Until it is decided about, cooling again is one of the choices: nothing asks for warmth beside it.
+            for (AlarmId id : WARMTH) held.put(id, Reason.WORSE_ALARM_STANDS);
+            // The way down from it is no news; only what rises anew is.
+            boolean onTheWayDown = of(AlarmId.OVER_RANGE).isSpokenFor()
+                    && look.apply(AlarmId.OVER_RANGE).condition() != Condition.OVER;
+            if (onTheWayDown) held.put(AlarmId.OVER_RANGE, Reason.WORSE_ALARM_STANDS);
+        }
+        if (anySpeaks(bank, WORSE, now)) for (AlarmId id : SPOKEN_FOR) held.put(id, Reason.WORSE_ALARM_STANDS);
         return held;
-    }
-
-    private static Reason reason(Map<AlarmId, Standing> bank, Instant now) {
-        return anySpeaks(bank, WORSE, now) ? Reason.WORSE_ALARM_STANDS : Reason.NO_TRUE_READING;
     }
 
     private static boolean anySpeaks(Map<AlarmId, Standing> bank, Set<AlarmId> ids, Instant now) {

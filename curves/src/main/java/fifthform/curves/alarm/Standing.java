@@ -89,6 +89,12 @@ public record Standing(
         return new Standing(other, priority, present, lowerSince, figureCelsius, reason);
     }
 
+    /** Whether a worse alarm holds it back. */
+    boolean isSpokenFor() {
+        return state instanceof AlarmState.Suppressed s
+                && s.reason() == AlarmState.Suppressed.Reason.WORSE_ALARM_STANDS;
+    }
+
     /** When it was raised, while it stands. */
     public Optional<Instant> raised() {
         if (state instanceof AlarmState.Unacknowledged s) return Optional.of(s.raised());

@@ -104,7 +104,8 @@ final class DipCues {
 
     /** Crystals form; once there are enough the way up begins, by a first dip or by one stay. */
     private Dips held() {
-        if (look.place() == Place.BATH) return dips;
+        // A phase told by key may be told too early: what is warm enough to be poured is sent over no bath.
+        if (look.place() == Place.BATH || look.celsius() >= work.lowCelsius()) return dips;
         Duration dwell = heldFor();
         Duration left = holdLeft(dwell);
         if (!left.isNegative() && !left.isZero()) {

@@ -14,10 +14,12 @@ import fifthform.curves.forecast.Forecasts;
 import fifthform.curves.forecast.Hindsight;
 import fifthform.curves.forecast.Saying;
 import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.network.Insight;
 import fifthform.curves.network.Network;
 import fifthform.curves.phase.Batch;
 import fifthform.curves.phase.PlaceOdds;
+import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.ProbeSetup;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
@@ -99,7 +101,7 @@ public final class Engine {
         Batch followed =
                 news ? told.batch().followed(setup.recipe(), trusted.get(), window, odds, now, passed) : told.batch();
         Optional<Track> bath = told.tracks().of(setup, Role.BATH);
-        OptionalDouble bathCelsius = bathCelsius(bath, now);
+        OptionalDouble waterCelsius = waterCelsius(setup.recipe(), followed.place(), bath, now);
         Coasting coasting = trusted.map(e -> told.coasting()
                         .followed(
                                 setup,
@@ -107,7 +109,7 @@ public final class Engine {
                                 followed.contact(),
                                 e,
                                 window,
-                                bathCelsius,
+                                waterCelsius,
                                 now,
                                 passed))
                 .orElse(told.coasting());
@@ -116,8 +118,9 @@ public final class Engine {
         Optional<Saying> said = insight.guess()
                 .map(guess ->
                         new Saying(guess, told.started(), told.calibration().factor()));
-        Optional<Forecast> forecast = trusted.map(e -> Forecasts.make(known, batch, coasting, e, bathCelsius, said, now)
-                .after(before.hindsight()));
+        Optional<Forecast> forecast =
+                trusted.map(e -> Forecasts.make(known, batch, coasting, e, waterCelsius, said, now)
+                        .after(before.hindsight()));
         Calibration calibration = told.calibration().followed(told.coasting(), coasting, batch, said);
         Hindsight hindsight = news && forecast.isPresent()
                 ? before.hindsight().with(trusted.get(), batch.contact(), forecast.get())
@@ -132,7 +135,7 @@ public final class Engine {
                         coasting,
                         news ? trusted : Optional.empty(),
                         window,
-                        bathCelsius,
+                        waterCelsius,
                         now,
                         passed));
         Situation situation = new Situation(
@@ -179,7 +182,14 @@ public final class Engine {
         return before.estimate().map(e -> Duration.between(e.at(), now)).orElse(Duration.ZERO);
     }
 
-    private static OptionalDouble bathCelsius(Optional<Track> bath, Instant now) {
-        return bath.filter(b -> b.isTrustedAt(now)).map(Track::lastCelsius).orElse(OptionalDouble.empty());
+    /** What a probe in the water reads that the bowl is in or over. */
+    private static OptionalDouble waterCelsius(Recipe recipe, Place place, Optional<Track> bath, Instant now) {
+        OptionalDouble read =
+                bath.filter(b -> b.isTrustedAt(now)).map(Track::lastCelsius).orElse(OptionalDouble.empty());
+        // Cooling water is colder than where it cools to: what is warmer is the warm bath, made ready beside it.
+        boolean ofAnother = place == Place.COLD_WATER
+                && read.isPresent()
+                && read.getAsDouble() >= recipe.cool().range().lowCelsius();
+        return ofAnother ? OptionalDouble.empty() : read;
     }
 }

@@ -58,6 +58,9 @@ record HeatLook(
     /** An estimate that comes so near to the end of the range cannot tell whether it was passed, K. */
     private static final double AT_THE_END_KELVIN = 0.1;
 
+    /** So far below the limit a stay above it is over, K: as the alarm has it. Own choice. */
+    private static final double BACK_KELVIN = 0.3;
+
     /** So late by its cue a lift is named wherever it came to the end of the working range. Own choice. */
     private static final Duration PLAINLY_LATE = Duration.ofSeconds(8);
 
@@ -202,8 +205,11 @@ record HeatLook(
             return with(Optional.of(new Over(g.now, g.now, celsius, g.phase, from, cued)), past);
         }
         if (over.isEmpty()) return this;
-        boolean ends = g.cleared(AlarmId.OVER_RANGE) || !Glimpse.isHot(g.phase);
-        if (ends) {
+        // Not as soon as the alarm is over: a worse one that speaks for it ends it too.
+        boolean back = g.celsius.isPresent()
+                && g.celsius.getAsDouble() < warn - BACK_KELVIN
+                && !g.after.alarms().of(AlarmId.OVER_RANGE).state().isStanding();
+        if (back || !Glimpse.isHot(g.phase)) {
             List<Over> all = new ArrayList<>(past);
             if (all.size() < MOST) all.add(over.get());
             return with(Optional.empty(), all);
@@ -256,8 +262,10 @@ record HeatLook(
             }
         }
         if (o.lift().isEmpty()) return Optional.empty();
-        // How much earlier the same curve would have stayed below, by its rate at the lift.
         Off off = o.lift().get();
+        // While it is worked, warm air of which nobody told looks like a bath.
+        if (off.phase() == Phase.WORK && cue.isEmpty()) return Optional.empty();
+        // How much earlier the same curve would have stayed below, by its rate at the lift.
         double rate = Math.max(0.005, off.kelvinPerSecond());
         double seconds = (o.highestCelsius() - workHigh) / rate;
         if (seconds * 1000 < LATE.toMillis()) return Optional.empty();

@@ -26,7 +26,7 @@ import java.util.Set;
  * @param spans the phases so far; the last one is still going on
  * @param highestWorkCelsius highest temperature in rewarm and work
  * @param lowestCoolCelsius lowest temperature in cool and seed
- * @param overRange time above the working range in rewarm and work
+ * @param overRange time above the working range in rewarm and work, by more than figures to a tenth hide
  * @param cooled whether the cool hold was met, by time or by the crystals
  * @param crystals the last word about the seed, in data's spelling; empty where none was said
  * @param seedLost the first time that heat cost the temper its seed
@@ -50,6 +50,9 @@ public record Tally(
     }
 
     private static final Duration GAP = Duration.ofSeconds(5);
+
+    /** What is shown to a tenth as the end of the range is not over it, K. */
+    private static final double SHOWN_AS_HIGH_KELVIN = 0.05;
 
     /** Advice to come in time is no trouble; what counts is what went wrong. */
     private static final Set<AlarmId> NO_TROUBLE = EnumSet.of(AlarmId.HEADING_UNDER);
@@ -148,7 +151,7 @@ public record Tally(
     }
 
     private static Duration over(Recipe recipe, Phase phase, Optional<Estimate> news, Duration passed) {
-        double high = recipe.work().range().highCelsius();
+        double high = recipe.work().range().highCelsius() + SHOWN_AS_HIGH_KELVIN;
         boolean over =
                 isHot(phase) && news.filter(e -> e.chocolateCelsius() > high).isPresent();
         return over ? passed : Duration.ZERO;

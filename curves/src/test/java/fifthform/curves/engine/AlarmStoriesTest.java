@@ -349,6 +349,33 @@ class AlarmStoriesTest {
         story.at(20, OVER).at(21, OVER).is("known", "raised heading-over prompt");
     }
 
+    @Test
+    void theWayDownFromAMeltOutIsNoNewsUntilItRisesAnew() {
+        AlarmStory story = AlarmStory.about(MELT_OUT, REWARM)
+                .says(OVER_RANGE, MET)
+                .at(0, MET)
+                .seen(1);
+        story.at(10, OVER).at(20, OVER).at(60, OVER).is("known");
+        assertEquals("held back: WORSE_ALARM_STANDS", story.of(OVER_RANGE));
+        story.says(OVER_RANGE, OVER).at(70, OVER).says(OVER_RANGE, MET).at(80, OVER);
+        story.at(83, OVER).is("known", "raised over-range prompt");
+    }
+
+    @Test
+    void nothingAsksForWarmthUntilAMeltOutIsDecidedAbout() {
+        AlarmStory story = AlarmStory.about(MELT_OUT, WORK)
+                .says(TOO_COOL, MET)
+                .says(HEADING_UNDER, MET)
+                .at(0, MET)
+                .at(10, OVER)
+                .at(60, OVER);
+        assertEquals("held back: WORSE_ALARM_STANDS", story.of(TOO_COOL));
+        assertEquals("held back: WORSE_ALARM_STANDS", story.of(HEADING_UNDER));
+        story.chosen(61).at(62, OVER).at(80, OVER);
+        assertEquals("new", story.of(TOO_COOL));
+        assertEquals("new", story.of(HEADING_UNDER));
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"PROBE_FAULT", "NO_READING", "READING_DOUBTFUL"})
     void noForecastAlarmWhileAMeasurementAlarmStands(AlarmId measurement) {

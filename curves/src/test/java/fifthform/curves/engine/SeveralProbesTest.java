@@ -1,13 +1,19 @@
 package fifthform.curves.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.curves.cue.CueId;
+import fifthform.curves.forecast.Forecast;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
+import fifthform.curves.input.MakerAction;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Sample;
+import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
 import fifthform.curves.setup.ProbeId;
@@ -94,5 +100,68 @@ class SeveralProbesTest {
         assertTrue(state.estimate().orElseThrow().isUsable());
         assertTrue(events.stream()
                 .anyMatch(e -> e instanceof Event.ProbeLost lost && lost.probe().equals(BATH)));
+    }
+
+    private void told(Phase phase) {
+        feed(new MakerAction.PhaseConfirmed(state.at(), phase));
+        feed(new MakerAction.BowlMoved(state.at(), Place.TABLE));
+    }
+
+    /** Readings of the bowl alone. */
+    private void minutes(double fromCelsius, double toCelsius, double minutes) {
+        StraightLine.of(setup, state.at(), fromCelsius, toCelsius, minutes).forEach(this::feed);
+    }
+
+    /** A minute of readings of bowl and bath, a second apart. */
+    private void minute(double fromCelsius, double toCelsius, double bathCelsius) {
+        Instant begun = state.at();
+        for (Sample bowl : StraightLine.of(setup, begun, fromCelsius, toCelsius, 1)) {
+            feed(bowl);
+            // Water never reads the same for a minute; a probe that does is doubted.
+            feed(reads(bowl.at(), BATH, bathCelsius + 0.1 * (bowl.at().getEpochSecond() % 2)));
+        }
+    }
+
+    /** While the bowl cools in tap water the warm bath is being made ready, and its probe is in it already. */
+    @Test
+    void theWarmBathIsNotTakenForTheWaterThatCools() {
+        minute(46, 46, 48);
+        feed(new MakerAction.BowlMoved(state.at(), Place.COLD_WATER));
+        feed(new MakerAction.PhaseConfirmed(state.at(), Phase.COOL));
+        minute(46, 42, 48);
+        Forecast warmBesideIt = state.forecast().orElseThrow();
+        assertTrue(
+                warmBesideIt.course().bathCelsius() < 20, warmBesideIt.course().toString());
+        assertTrue(warmBesideIt.ifLeft().celsius() < warmBesideIt.ifLifted().celsius(), warmBesideIt.toString());
+        minute(42, 39, 13);
+        assertEquals(13, state.forecast().orElseThrow().course().bathCelsius(), 0.2, "a probe in the cooling water");
+    }
+
+    /** Only then is there still time to cool it. */
+    @Test
+    void aWarmBathThatIsTooHotIsToldWhileCrystalsForm() {
+        feed(new MakerAction.BowlMoved(StoryMaker.START, Place.TABLE));
+        feed(new MakerAction.PhaseConfirmed(StoryMaker.START, Phase.SEED));
+        minute(27.6, 27.5, 63);
+        assertTrue(
+                events.stream().anyMatch(e -> e instanceof Event.AlarmRaised a && a.alarm() == AlarmId.BATH_HOT),
+                events.toString());
+    }
+
+    /** A phase may be told by key too early. */
+    @Test
+    void whatIsWarmEnoughToBePouredIsSentOverNoBath() {
+        told(Phase.SEED);
+        minutes(46, 27.6, 12);
+        minutes(27.6, 27.6, 6);
+        told(Phase.REWARM);
+        minutes(27.6, 31.5, 12);
+        told(Phase.WORK);
+        minutes(31.5, 31.2, 6);
+        told(Phase.SEED);
+        minutes(31.2, 31.1, 2);
+        assertFalse(
+                state.cues().isOpen(CueId.CRYSTALS_ENOUGH), state.cues().open().toString());
+        assertFalse(state.cues().isOpen(CueId.PUT_BACK), state.cues().open().toString());
     }
 }

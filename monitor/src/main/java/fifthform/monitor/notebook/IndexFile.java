@@ -20,7 +20,7 @@ import java.util.zip.CRC32C;
  */
 final class IndexFile {
     /** First line; another program's version is left alone until it is replaced. */
-    private static final String HEAD = "notebook index 3; derived from the sessions, may be deleted";
+    private static final String HEAD = "notebook index 4; derived from the sessions, may be deleted";
 
     private static final int SUM_DIGITS = 8;
 

@@ -31,6 +31,18 @@ class CauseFindingsTest {
                 found.toString());
     }
 
+    /** The alarm of the warning temperature ends where a worse one begins to speak for it; the heat does not. */
+    @Test
+    void oneStayAboveTheRangeIsToldOnce() {
+        ReplayDesk desk = Desks.withCauses(Desks.tape("demo-own-way", folder));
+        List<String> stays = desk.findings().stream()
+                .map(Finding::words)
+                .filter(words -> words.startsWith("Too warm"))
+                .toList();
+        assertEquals(1, stays.size(), stays.toString());
+        assertTrue(desk.findings().toString().contains("34.5"), desk.findings().toString());
+    }
+
     @Test
     void anotherActIsAnsweredOrRefusedWithItsReason() {
         Recording recording = Desks.read(Desks.tape("demo-own-way", folder));
