@@ -164,7 +164,7 @@ class BandModelTest {
     @Test
     void aWideBandIsSaidAndSeen() {
         List<WatchPicture> unsure = new ArrayList<>();
-        Tapes.each(Tapes.OWN_WAY, s -> {
+        Tapes.each(Tapes.UNPLUGGED, s -> {
             WatchPicture is = picture(touching(s));
             if (is.band().headline().startsWith("Unsure")) unsure.add(is);
         });
@@ -186,7 +186,7 @@ class BandModelTest {
     @Test
     void aDipThatIsCountedIsNotCalledNothing() {
         SessionSnapshot s = Tapes.first(
-                Tapes.OWN_WAY,
+                Tapes.UNPLUGGED,
                 one -> one.state().batch().phase() == Phase.REWARM
                         && picture(one).band().tone() == Tone.CALM);
         Instant now = s.state().at();
