@@ -72,7 +72,7 @@ final class BandBar extends Group {
         Box head = new Box(left, box.y() + 0.75 * c, right - left - forAside - gap, box.height() - 1.5 * c);
         headline.placeLarge(band.headline(), head, 4 * c, 3, Words.Side.LEFT);
         Box tail = new Box(right - forAside, head.y(), Math.max(1, forAside), head.height());
-        aside.placeLarge(band.aside(), tail, 1.25 * c / Words.CAPITAL, 2, Words.Side.RIGHT);
+        aside.placeLarge(band.aside(), tail, 1.0001 * c / Words.CAPITAL, 2, Words.Side.RIGHT);
     }
 
     /** Only the symbol ever blinks, never the words. */

@@ -117,7 +117,7 @@ final class FarScreen extends Region {
         boolean signed = wanted.tone() != Tone.CALM && wanted.tone() != Tone.CUE;
         double inner = box.width() - (signed ? SIGN : 0) * c - 2 * c;
         double headline = Words.widthOf(wanted.headline(), Typeface.BOLD, HEADLINE * c / Words.CAPITAL, 2);
-        double aside = Words.widthOf(wanted.aside(), Typeface.REGULAR, c / Words.CAPITAL, 2) * 1.08;
+        double aside = Words.widthOf(wanted.aside(), Typeface.REGULAR, c / Words.CAPITAL, 2) * 1.12;
         boolean both = headline + aside + c <= inner;
         band.layFar(both ? wanted : without(wanted), box, c, both ? aside : 0);
     }

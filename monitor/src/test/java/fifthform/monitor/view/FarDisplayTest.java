@@ -127,7 +127,7 @@ class FarDisplayTest {
 
     static Stream<Arguments> ladders() {
         return Stream.of(
-                Arguments.of(Moments.cooling(), List.of("27–28.5")),
+                Arguments.of(Moments.cooling(), List.of("27–28.5", "26.0")),
                 Arguments.of(Moments.liftNow(), List.of("33.8", "31 to 32")),
                 Arguments.of(Moments.headingOver(), List.of("33.8", "31 to 32")),
                 Arguments.of(Moments.melting(), List.of("45 to 50")));
