@@ -75,10 +75,10 @@ class ChartsTest {
                 .toList();
         WritableImage image = OnScreen.read(
                 () -> trace(with(t, falling, Optional.empty()), TRACE_HIGH).snapshot(null, null));
-        int end = TRACE_WIDE - 100;
-        assertTrue(
-                IntStream.range(PANEL_TOP, TRACE_HIGH).noneMatch(y -> isLike(COLOURS.forecast(), image, end, y)),
-                "it still runs along the edge two minutes ahead");
+        // Wider than a gap between two dashes.
+        for (int x = TRACE_WIDE - 130; x < TRACE_WIDE - 94; x++)
+            for (int y = PANEL_TOP; y < TRACE_HIGH; y++)
+                assertFalse(isLike(COLOURS.forecast(), image, x, y), "it runs along the edge at " + x + ", " + y);
     }
 
     /** What is asked for by looking back is the curve and its limit: nothing may lie over them. */
