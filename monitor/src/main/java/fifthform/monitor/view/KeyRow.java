@@ -3,7 +3,7 @@ package fifthform.monitor.view;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
-import fifthform.monitor.model.WatchPicture.Kitchen;
+import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.texts.ViewText;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -59,11 +59,11 @@ final class KeyRow extends Group {
         };
     }
 
-    void lay(Kitchen kitchen, Box box, double u) {
+    void lay(WatchPicture picture, Box box, double u) {
         double weights = 0;
         int shown = 0;
         for (KeyButton button : buttons.values()) {
-            button.setVisible(button.key.isInTheRow(kitchen));
+            button.setVisible(picture.isInTheRow(button.key));
             if (!button.isVisible()) continue;
             weights += weight(button.key);
             shown++;

@@ -39,6 +39,7 @@ class CheckAgeTest {
     @Test
     void simulatedProbesHaveNoAge() {
         assertEquals("", CheckAge.words(Origin.SIMULATED, checked(300), NOW));
+        assertEquals("", CheckAge.words(Origin.SIMULATED, Correction.UNCHECKED, NOW), "nobody can check it");
     }
 
     @Test

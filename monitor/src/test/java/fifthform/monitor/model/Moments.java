@@ -303,11 +303,8 @@ public final class Moments {
                 lift.tiles(),
                 "a bowl not met before: one of steel coasts about 0.6 °C at 1 °C/min · temperature does not prove temper:"
                         + " prove a sample",
-                List.of(new AlarmRow(
-                        Tone.ADVISE,
-                        Direction.NONE,
-                        "this behaves like a heavier bowl than \"steel, 1 kg\"",
-                        AlarmRow.I_IF_IT_IS.say())),
+                List.of(AlarmRow.notice(
+                        "this behaves like a heavier bowl than “steel, 1 kg”", "key I: it is the bowl")),
                 KEYS,
                 Optional.empty(),
                 Optional.empty(),
