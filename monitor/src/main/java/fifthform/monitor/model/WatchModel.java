@@ -278,7 +278,10 @@ public final class WatchModel {
                 .ifPresent(celsius -> tiles.add(plain(WatchText.ROOM.say(), units.shown(celsius), 1, units.symbol())));
         // Alone it would come and go with the rate, and the number would grow and shrink; the band says it as well.
         OptionalDouble left = new HoldLine(snapshot.setup(), state).minutesToPour();
-        if (phase() == Phase.WORK && !tiles.isEmpty() && left.isPresent())
+        boolean pours = phase() == Phase.WORK
+                && !Pouring.isTooFew(state, recipe)
+                && !state.alarms().standing().contains(AlarmId.MELT_OUT);
+        if (pours && !tiles.isEmpty() && left.isPresent())
             tiles.add(plain(WatchText.TO_POUR.say(), left.getAsDouble(), 0, WatchText.MIN.say()));
         return tiles;
     }
@@ -295,7 +298,8 @@ public final class WatchModel {
      * that is being made ready, and not the water that the rows speak of.
      */
     private Tile bath(double celsius) {
-        boolean elsewhere = phase() == Phase.COOL || phase() == Phase.SEED;
+        Phase aimedFor = Ahead.aimedFor(state);
+        boolean elsewhere = aimedFor == Phase.COOL || aimedFor == Phase.SEED;
         boolean planned = phase() == Phase.REWARM || phase() == Phase.WORK;
         double plan = snapshot.setup().bathCelsius().orElse(recipe.rewarmBathCelsius());
         return new Tile(
