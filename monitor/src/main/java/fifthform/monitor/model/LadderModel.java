@@ -68,7 +68,10 @@ final class LadderModel {
         };
     }
 
-    /** Each phase has its own scale; it does not follow the reading, or nothing could be compared by eye. */
+    /**
+     * Each phase has its own scale; it does not follow the reading, or nothing could be compared by eye. It reaches a degree
+     * past the limits and more: what has gone past one is still seen against it.
+     */
     private CelsiusRange scale() {
         double limit = recipe.meltOut().limitCelsius();
         double workLow = recipe.work().range().lowCelsius();
@@ -82,8 +85,8 @@ final class LadderModel {
                                 Math.ceil(recipe.melt().range().highCelsius()))
                         : new CelsiusRange(Math.floor(coolLow) - 2, Math.ceil(limit));
             case SEED -> new CelsiusRange(Math.floor(coolLow) - 2, Math.floor(workLow));
-            case REWARM -> new CelsiusRange(Math.floor(coolLow) - 0.5, Math.ceil(limit) + 0.6);
-            case WORK, REST -> new CelsiusRange(Math.floor(workLow) - 2, Math.ceil(limit) + 0.6);
+            case REWARM -> new CelsiusRange(Math.floor(coolLow) - 1.5, Math.ceil(limit) + 1);
+            case WORK, REST -> new CelsiusRange(Math.floor(workLow) - 2, Math.ceil(limit) + 1);
         };
     }
 

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** The last ten minutes and the next two. */
@@ -60,8 +61,13 @@ final class TraceModel {
         double low = units.shown(band.lowCelsius());
         double high = units.shown(band.highCelsius());
         OptionalDouble limit = limit();
-        double bottom = points.stream().mapToDouble(Point::shown).min().orElse(low);
-        double top = points.stream().mapToDouble(Point::shown).max().orElse(high);
+        // What is to come counts with what was: a forecast that ran along the panel's edge would seem to level off
+        // there.
+        double[] curve = DoubleStream.concat(
+                        points.stream().mapToDouble(Point::shown), fan.stream().mapToDouble(FanPoint::shown))
+                .toArray();
+        double bottom = DoubleStream.of(curve).min().orElse(low);
+        double top = DoubleStream.of(curve).max().orElse(high);
         double margin = units.shownDifference(0.6);
         return new Trace(
                 from,

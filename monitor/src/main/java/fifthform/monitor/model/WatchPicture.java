@@ -59,6 +59,8 @@ public record WatchPicture(
         List<String> why,
         Crystals crystals,
         Set<Key> asked) {
+    private static final List<Key> LOOKS = List.of(Key.THEME, Key.FULL_SCREEN);
+
     /** What the banner holds. */
     public enum Notice {
         /** What stands there anyhow; alarms need its room more. */
@@ -128,9 +130,15 @@ public record WatchPicture(
                 alarms, keys, undo, banner, notice, why, crystals, Set.of());
     }
 
-    /** Whether this key stands in the row of keys: usually, or since it is asked for. */
+    /**
+     * Whether this key stands in the row of keys: usually, or since it is asked for. Each that is asked for takes the place
+     * of one that only changes how the screen looks, so that all stay as wide as a finger.
+     */
     public boolean isInTheRow(Key key) {
-        return key.isInTheRow(kitchen) || asked.contains(key);
+        if (asked.contains(key)) return true;
+        long added = asked.stream().filter(one -> !one.isInTheRow(kitchen)).count();
+        int first = LOOKS.indexOf(key);
+        return key.isInTheRow(kitchen) && (first < 0 || first >= added);
     }
 
     /** The same with what the maker asked for in the place of the notice. */

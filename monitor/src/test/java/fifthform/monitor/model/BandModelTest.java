@@ -170,6 +170,8 @@ class BandModelTest {
                         && picture(s).band().tone() == Tone.CALM);
         assertEquals("Prove a sample, then pour", picture(work).band().headline());
         assertTrue(picture(work).isInTheRow(Key.PROVED), "the key that is asked for can be pressed with a pointer");
+        assertFalse(picture(work).isInTheRow(Key.THEME), "it takes the place of one that is not needed now");
+        assertTrue(picture(work).isInTheRow(Key.FULL_SCREEN));
         SessionSnapshot proved = proved(work, Verdict.IN_TEMPER);
         assertEquals("Pour, and stir between moulds", picture(proved).band().headline());
         assertFalse(picture(proved).isInTheRow(Key.PROVED));

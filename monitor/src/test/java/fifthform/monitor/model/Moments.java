@@ -62,6 +62,16 @@ public final class Moments {
             CauseText.WHAT_SURVIVED_ABOVE.say("34.6 °C", "3 min 10 s", "32.5", SurvivedWords.share(0.1)) + " · "
                     + CauseText.COOL_AGAIN.say("27 to 28.5 °C", CauseText.TOO_FEW_ARE_LEFT.say());
 
+    private static final Crystals DOUBTFUL = new Crystals(
+            InWords.crystals(SeedWord.DOUBTFUL, false),
+            CrystalModel.LIMITS.say(),
+            List.of(
+                    CrystalModel.range(new SeedRange(0.03, 0.008, 0.002)),
+                    WatchText.IT_COUNTS_AS_AS_THE_WATER.say(WatchText.STIRRED.say()),
+                    WatchText.DOUBTFUL_SINCE_HALF_A_DEGREE.say()),
+            "",
+            "");
+
     /** The longest words that stand under the number. */
     static final String LONGEST_DOUBT =
             WatchText.WITHIN.say("10.4 °F") + WatchText.CHECK_AGAIN_LAST_CHECK.say("11 months ago");
@@ -245,7 +255,7 @@ public final class Moments {
                 rewarmLadder(minute, turn, TURN_HALF),
                 rewarmTrace(minute, fan(minute, 0.3), List.of()),
                 List.of(bath(46.3), tile(WatchText.ROOM, 21.3)),
-                PROVE,
+                "",
                 List.of(
                         new AlarmRow(Tone.PROMPT, Direction.UP, soon + " · " + heads, WatchText.NEW.say()),
                         new AlarmRow(
@@ -268,7 +278,7 @@ public final class Moments {
                                 .with(Figure.LIMIT_C, 32.5)
                                 .with(Figure.PAST_LIMIT_K, turn - 32.5),
                         UNITS),
-                WatchPicture.Crystals.NONE);
+                DOUBTFUL);
     }
 
     /** The plug came out while the bowl warms. */
@@ -497,7 +507,8 @@ public final class Moments {
                         .map(limit -> new Limit(
                                 fahrenheit(limit.atShown()),
                                 limit.name(),
-                                "10.3 °F" + WatchText.PAST_IT.say(),
+                                Units.format("%.1f", 102.48 - fahrenheit(limit.atShown())) + " °F"
+                                        + WatchText.PAST_IT.say(),
                                 limit.weight()))
                         .toList(),
                 OptionalDouble.of(102.48),
@@ -579,12 +590,7 @@ public final class Moments {
                 now.banner(),
                 now.notice(),
                 List.of(WatchText.NOTHING_IS_DUE_YET.say()),
-                new Crystals(
-                        InWords.crystals(SeedWord.DOUBTFUL, false),
-                        CrystalModel.LIMITS.say(),
-                        List.of(CrystalModel.range(new SeedRange(0.03, 0.008, 0.002))),
-                        "",
-                        SURVIVED));
+                new Crystals(DOUBTFUL.word(), DOUBTFUL.limits(), DOUBTFUL.why(), "", SURVIVED));
     }
 
     private static Trace rewarmTrace(double minute, List<FanPoint> fan, List<Gap> gaps) {

@@ -546,6 +546,11 @@ class WatchModelTest {
                 assertFalse(ladder.limits().isEmpty());
                 for (Limit limit : ladder.limits())
                     assertTrue(limit.atShown() >= ladder.bottomShown() && limit.atShown() <= ladder.topShown());
+                // What has gone past the limit is still seen against it.
+                for (Limit limit : ladder.limits())
+                    if (limit.weight() == Limit.Weight.STRONG)
+                        assertTrue(Math.min(ladder.topShown() - limit.atShown(), limit.atShown() - ladder.bottomShown())
+                                >= 1);
                 long rungs = Math.round((ladder.topShown() - ladder.bottomShown()) / ladder.stepShown());
                 assertTrue(rungs >= 2 && rungs <= 9, rungs + " rungs");
             });
@@ -562,6 +567,8 @@ class WatchModelTest {
             trace.points().forEach(p -> assertTrue(p.shown() >= trace.bottomShown() && p.shown() <= trace.topShown()));
             trace.fan().forEach(f -> {
                 assertTrue(f.lowShown() <= f.shown() && f.shown() <= f.highShown());
+                // Cut off, the forecast would say least where most is to come.
+                assertTrue(f.shown() >= trace.bottomShown() && f.shown() <= trace.topShown());
                 assertFalse(f.at().isBefore(trace.now()) || f.at().isAfter(trace.to()));
             });
         });

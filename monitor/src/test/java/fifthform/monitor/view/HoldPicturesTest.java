@@ -160,9 +160,9 @@ class HoldPicturesTest {
                 WritableImage image = OnScreen.at(width, height, theme, picture, screen -> {
                     assertEquals(List.of(), NothingCutOffTest.faults(screen, width, height));
                     List<String> there = NothingCutOffTest.texts(screen).stream()
-                            .map(text -> text.getText().replace('\n', ' '))
+                            .map(text -> OnScreen.plain(text.getText()))
                             .toList();
-                    assertTrue(there.contains(picture.foot()), there.toString());
+                    assertTrue(there.contains(OnScreen.plain(picture.foot())), there.toString());
                     return screen.snapshot(null, null);
                 });
                 Png.write(

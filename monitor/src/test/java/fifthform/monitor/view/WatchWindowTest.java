@@ -180,13 +180,13 @@ class WatchWindowTest {
     private static boolean farShows(Stage far, String words) {
         return read(() -> far.getScene().getRoot().lookupAll(".words").stream()
                 .anyMatch(node -> node instanceof Text text
-                        && text.getText().replace('\n', ' ').contains(words)));
+                        && OnScreen.plain(text.getText()).contains(OnScreen.plain(words))));
     }
 
     private static boolean shows(FxRobot robot, String words) {
         return read(() -> robot.lookup(node -> node instanceof Text text
                         && text.isVisible()
-                        && text.getText().replace('\n', ' ').contains(words))
+                        && OnScreen.plain(text.getText()).contains(OnScreen.plain(words)))
                 .tryQuery()
                 .isPresent());
     }
