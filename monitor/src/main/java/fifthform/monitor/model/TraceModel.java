@@ -4,7 +4,6 @@ import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Outlook;
 import fifthform.curves.recipe.CelsiusRange;
-import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.model.WatchPicture.FanPoint;
 import fifthform.monitor.model.WatchPicture.Flag;
@@ -58,7 +57,7 @@ final class TraceModel {
         boolean past = !back.isZero();
         List<Point> points = points(from, past ? to : Instant.MAX);
         List<FanPoint> fan = past ? List.of() : fan(now);
-        CelsiusRange band = LadderModel.band(recipe, state.batch().phase());
+        CelsiusRange band = LadderModel.band(recipe, state);
         double low = units.shown(band.lowCelsius());
         double high = units.shown(band.highCelsius());
         OptionalDouble limit = limit();
@@ -88,8 +87,7 @@ final class TraceModel {
     }
 
     private OptionalDouble limit() {
-        Phase phase = state.batch().phase();
-        return switch (phase) {
+        return switch (Ahead.aimedFor(state)) {
             case REWARM, WORK, REST ->
                 OptionalDouble.of(units.shown(recipe.meltOut().limitCelsius()));
             case MELT -> OptionalDouble.of(units.shown(recipe.scorchCelsius()));
@@ -111,8 +109,9 @@ final class TraceModel {
     }
 
     private List<FanPoint> fan(Instant now) {
-        if (state.forecast().isEmpty()) return List.of();
-        Forecast forecast = state.forecast().get();
+        Optional<Forecast> course = Ahead.course(state);
+        if (course.isEmpty()) return List.of();
+        Forecast forecast = course.get();
         List<FanPoint> fan = new ArrayList<>();
         Duration since = Duration.between(forecast.madeAt(), now);
         for (Duration d = Duration.ZERO; d.compareTo(AHEAD) <= 0; d = d.plus(FAN_STEP)) {

@@ -3,7 +3,7 @@ package fifthform.monitor.view;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
-import fifthform.monitor.model.WatchPicture.Kitchen;
+import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.texts.ViewText;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -43,10 +43,10 @@ final class KeyRow extends Group {
     }
 
     /** One size of words for all keys: each is as wide as its words need, and never less than a wet finger needs. */
-    void lay(Kitchen kitchen, Box box, double u) {
+    void lay(WatchPicture picture, Box box, double u) {
         List<KeyButton> shown = new ArrayList<>();
         for (KeyButton button : buttons.values()) {
-            button.setVisible(button.key.isInTheRow(kitchen));
+            button.setVisible(picture.isInTheRow(button.key));
             if (button.isVisible()) shown.add(button);
         }
         double room = box.width() - GAP * u * (shown.size() - 1);

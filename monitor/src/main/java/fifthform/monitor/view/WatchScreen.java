@@ -145,7 +145,7 @@ public final class WatchScreen extends Region {
         banner.lay(picture, frame.banner().times(u), u);
         layCrystals(picture.crystals(), frame.crystals().times(u), u);
         layFoot(picture, frame.foot().times(u), u);
-        keys.lay(picture.kitchen(), frame.keys().times(u), u);
+        keys.lay(picture, frame.keys().times(u), u);
         double wide = 10 * u;
         edge.setStrokeWidth(wide);
         edge.setX(wide / 2);
