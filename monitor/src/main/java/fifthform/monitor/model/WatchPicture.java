@@ -387,5 +387,10 @@ public record WatchPicture(
         static AlarmRow notice(String words, String state) {
             return new AlarmRow(Tone.ADVISE, Direction.NONE, words, state, true);
         }
+
+        /** Whether it tells what was and holds no longer. */
+        public boolean hasPassed() {
+            return state.equals(WatchText.PASSED.say());
+        }
     }
 }

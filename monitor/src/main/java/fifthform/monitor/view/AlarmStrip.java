@@ -108,8 +108,10 @@ final class AlarmStrip extends Group {
         }
 
         void lay(AlarmRow alarm, Box box, double size, int lines, double u) {
-            BandBar.restyle(sign, "sign-", alarm.tone().name().toLowerCase(Locale.ROOT));
+            String tone = alarm.tone().name().toLowerCase(Locale.ROOT);
+            BandBar.restyle(sign, "sign-", alarm.hasPassed() ? tone + "-passed" : tone);
             sign.draw(alarm.tone(), alarm.direction(), box.x() + 16 * u, box.middle(), 14 * u);
+            if (alarm.hasPassed()) sign.setStrokeWidth(3.5 * u);
             double stateWide = 1.02 * Words.widthOf(alarm.state(), Typeface.REGULAR, size, lines);
             double wide = box.width() - (SIGN + STATE_GAP) * u - stateWide;
             Box text = new Box(box.x() + SIGN * u, box.y(), wide, box.height());

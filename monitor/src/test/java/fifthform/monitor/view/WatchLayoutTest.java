@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
@@ -67,6 +68,21 @@ class WatchLayoutTest {
                                 .max()
                                 .orElseThrow());
         assertTrue(under > 1, () -> under + " px above the answer");
+    }
+
+    /** An alarm that has passed keeps its shape without its fill: it must not look like one that stands. */
+    @Test
+    void aPassedAlarmIsHollow() {
+        List<AlarmRow> rows = Moments.crowded().alarms().subList(0, 3);
+        long passed = rows.stream().filter(AlarmRow::hasPassed).count();
+        assertTrue(passed > 0 && passed < rows.size(), rows::toString);
+        long hollow = at(
+                Moments.crowded(),
+                screen -> screen.lookupAll(".sign-urgent-passed").stream()
+                        .filter(Node::isVisible)
+                        .filter(sign -> ((Sign) sign).getFill().equals(Color.TRANSPARENT))
+                        .count());
+        assertEquals(passed, hollow);
     }
 
     /** The instruction gives way to what stands beside it only where two lines of that do not help. */
