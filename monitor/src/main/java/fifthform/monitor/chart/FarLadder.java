@@ -73,6 +73,12 @@ public final class FarLadder extends Canvas {
         return NAMES * font / FONT + widest + 2;
     }
 
+    /** The width it cannot do without: room for the range aimed for in figures, pixels. */
+    public static double least(Ladder ladder, double font) {
+        String range = Figures.range(ladder.bandLowShown(), ladder.bandHighShown());
+        return NAMES * font / FONT + Typeface.REGULAR.width(range, font) + 2;
+    }
+
     private void draw() {
         GraphicsContext ink = getGraphicsContext2D();
         ink.clearRect(0, 0, getWidth(), getHeight());

@@ -104,7 +104,8 @@ final class FarScreen extends Region {
         line.placeLarge(said, new Box(margin, foot, wide, forFoot), font * 1.0001, lines, Words.Side.LEFT);
         double top = margin + bandHigh + GAP * c;
         double high = foot - GAP * c - top;
-        double forLadder = Math.min(FarLadder.wish(picture.ladder(), font), wide * 0.46);
+        double wished = Math.min(FarLadder.wish(picture.ladder(), font), wide * 0.46);
+        double forLadder = Math.max(wished, Math.min(FarLadder.least(picture.ladder(), font), wide * 0.55));
         Reading reading = picture.numeral().stale().isPresent() ? Reading.OLD : Reading.GOOD;
         ladder.show(picture.ladder(), reading, forLadder, high, font);
         ladder.relocate(getWidth() - margin - forLadder, top);

@@ -130,6 +130,7 @@ class FarDisplayTest {
                 Arguments.of(Moments.cooling(), List.of("27–28.5", "26.0")),
                 Arguments.of(Moments.liftNow(), List.of("33.8", "31 to 32")),
                 Arguments.of(Moments.headingOver(), List.of("33.8", "31 to 32")),
+                Arguments.of(Moments.crowded(), List.of("92.8", "87.8–89.6")),
                 Arguments.of(Moments.melting(), List.of("45 to 50")));
     }
 
