@@ -8,6 +8,7 @@ import fifthform.curves.forecast.Calibration;
 import fifthform.curves.forecast.Coasting;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Hindsight;
+import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.network.Insight;
 import fifthform.curves.phase.Batch;
@@ -98,6 +99,11 @@ public record State(
     /** What other thermometers said, newest first. */
     public List<OtherReading> otherReadings() {
         return told.others();
+    }
+
+    /** The last sample that was said to be proved. */
+    public Optional<SampleProved> proved() {
+        return told.proved();
     }
 
     /** What the journal last complained of, while it does. */

@@ -140,7 +140,8 @@ final class Telling implements Input.Cases<State>, MakerAction.Acts<State> {
 
     @Override
     public State sampleProved(SampleProved action) {
-        State chosen = heard.withAlarms(heard.alarms().chosen());
+        State chosen = heard.withTold(heard.told().withProved(action))
+                .withAlarms(heard.alarms().chosen());
         return action.verdict() == SampleProved.Verdict.IN_TEMPER
                 ? chosen.withCrystals(heard.crystals().map(c -> c.provedKept(setup)))
                 : chosen;

@@ -1,6 +1,7 @@
 package fifthform.curves.engine;
 
 import fifthform.curves.input.MakerAction.BowlMoved;
+import fifthform.curves.input.MakerAction.SampleProved;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.situation.ProbePlace;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param moved the latest move of the bowl that was said and not taken back
  * @param others what another thermometer said, newest first
  * @param likeChocolateSince since when the readings of a probe that is said to be out have looked like chocolate
+ * @param proved the last sample that was said to be proved
  */
 public record Told(
         Optional<Setup> changedSetup,
@@ -28,7 +30,8 @@ public record Told(
         Optional<Undoable> undoable,
         Optional<BowlMoved> moved,
         List<OtherReading> others,
-        Optional<Instant> likeChocolateSince) {
+        Optional<Instant> likeChocolateSince,
+        Optional<SampleProved> proved) {
     private static final int OTHERS_KEPT = 4;
 
     /** Nobody has said anything yet. */
@@ -39,6 +42,7 @@ public record Told(
             Optional.empty(),
             Optional.empty(),
             List.of(),
+            Optional.empty(),
             Optional.empty());
 
     public Told {
@@ -49,6 +53,7 @@ public record Told(
         Objects.requireNonNull(moved, "moved");
         others = List.copyOf(others);
         Objects.requireNonNull(likeChocolateSince, "likeChocolateSince");
+        Objects.requireNonNull(proved, "proved");
     }
 
     /** Whether the bowl's probe is in the chocolate. */
@@ -57,7 +62,8 @@ public record Told(
     }
 
     Told withSetup(Setup setup) {
-        return new Told(Optional.of(setup), outSince, storeTrouble, undoable, moved, others, likeChocolateSince);
+        return new Told(
+                Optional.of(setup), outSince, storeTrouble, undoable, moved, others, likeChocolateSince, proved);
     }
 
     Told withProbeOut(Instant at) {
@@ -68,35 +74,44 @@ public record Told(
                 undoable,
                 moved,
                 others,
-                Optional.empty());
+                Optional.empty(),
+                proved);
     }
 
     Told withProbeIn() {
-        return new Told(changedSetup, Optional.empty(), storeTrouble, undoable, moved, others, Optional.empty());
+        return new Told(
+                changedSetup, Optional.empty(), storeTrouble, undoable, moved, others, Optional.empty(), proved);
     }
 
     Told withLikeChocolate(Optional<Instant> since) {
-        return new Told(changedSetup, outSince, storeTrouble, undoable, moved, others, since);
+        return new Told(changedSetup, outSince, storeTrouble, undoable, moved, others, since, proved);
     }
 
     Told withMove(BowlMoved move) {
-        return new Told(changedSetup, outSince, storeTrouble, undoable, Optional.of(move), others, likeChocolateSince);
+        return new Told(
+                changedSetup, outSince, storeTrouble, undoable, Optional.of(move), others, likeChocolateSince, proved);
     }
 
     Told withOther(OtherReading reading) {
         List<OtherReading> newest = new ArrayList<>(List.of(reading));
         newest.addAll(others.subList(0, Math.min(others.size(), OTHERS_KEPT - 1)));
-        return new Told(changedSetup, outSince, storeTrouble, undoable, moved, newest, likeChocolateSince);
+        return new Told(changedSetup, outSince, storeTrouble, undoable, moved, newest, likeChocolateSince, proved);
+    }
+
+    Told withProved(SampleProved sample) {
+        return new Told(
+                changedSetup, outSince, storeTrouble, undoable, moved, others, likeChocolateSince, Optional.of(sample));
     }
 
     Told withStoreTrouble(StoreTrouble.What what) {
         Optional<StoreTrouble.What> still =
                 what == StoreTrouble.What.WRITES_AGAIN ? Optional.empty() : Optional.of(what);
-        return new Told(changedSetup, outSince, still, undoable, moved, others, likeChocolateSince);
+        return new Told(changedSetup, outSince, still, undoable, moved, others, likeChocolateSince, proved);
     }
 
     Told withUndoable(Undoable latest) {
-        return new Told(changedSetup, outSince, storeTrouble, Optional.of(latest), moved, others, likeChocolateSince);
+        return new Told(
+                changedSetup, outSince, storeTrouble, Optional.of(latest), moved, others, likeChocolateSince, proved);
     }
 
     /** As it was before the act; the same act cannot be taken back twice. */
@@ -108,6 +123,7 @@ public record Told(
                 Optional.empty(),
                 act.moved(),
                 others,
-                Optional.empty());
+                Optional.empty(),
+                proved);
     }
 }

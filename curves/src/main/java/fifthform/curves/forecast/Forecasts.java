@@ -65,8 +65,7 @@ public final class Forecasts {
                 loss,
                 coast.seconds(),
                 bathCelsius.orElse(usualBath(setup, batch)));
-        boolean unsettled = Duration.between(batch.contact().since(), now).compareTo(UNSETTLED) < 0;
-        double rateSigma = estimate.rateSigmaKelvinPerMinute() / 60 * (unsettled ? 2 : 1);
+        double rateSigma = estimate.rateSigmaKelvinPerMinute() / 60 * (isSettled(batch, now) ? 1 : 2);
         Outlook fromNow = ifLifted(course, coast, rateSigma, estimate.sigmaKelvin());
         Outlook physics = afterLift(coasting, fromNow, course, now);
         Optional<HeardTurn> heard = saying.map(s -> HeardTurn.of(s, batch, coasting, estimate, estimate.at()))
@@ -84,6 +83,11 @@ public final class Forecasts {
                 course,
                 rateSigma,
                 estimate.sigmaKelvin());
+    }
+
+    /** Whether the rate is already that of where the bowl stands, and no longer of where it stood before. */
+    public static boolean isSettled(Batch batch, Instant now) {
+        return Duration.between(batch.contact().since(), now).compareTo(UNSETTLED) >= 0;
     }
 
     private static double usualBath(Setup setup, Batch batch) {

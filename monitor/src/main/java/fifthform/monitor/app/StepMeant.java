@@ -31,6 +31,8 @@ enum StepMeant {
         CueBoard cues = state.cues();
         if (isOpen(cues, CueId.LIFT_NOW, CueId.OFF_NOW, CueId.GET_READY, CueId.STOP_COOLING)) return OFF_THE_WATER;
         if (cues.isOpen(CueId.SEED_NOW)) return SEED_IS_IN;
+        // Its alarm is on the screen before any step that warms, and says so of this key.
+        if (state.alarms().standing().contains(AlarmId.MELT_OUT)) return COOLS_AGAIN;
         if (cues.isOpen(CueId.TOUCH_OF_WARM_AIR)) return WARM_AIR_WAS_GIVEN;
         if (cues.isOpen(CueId.WARM_UP)) return ON_THE_BATH;
         if (cues.isOpen(CueId.MELT_FIRST)) return MELTS_AGAIN;
@@ -38,7 +40,6 @@ enum StepMeant {
             return HOLD_IS_SEEN_TO;
         if (cues.isOpen(CueId.TOUCH_OF_WARMTH)) return ON_THE_BATH;
         if (cues.isOpen(CueId.PUT_BACK)) return state.batch().phase() == Phase.COOL ? INTO_COLD_WATER : ON_THE_BATH;
-        if (state.alarms().standing().contains(AlarmId.MELT_OUT)) return COOLS_AGAIN;
         if (cues.isOpen(CueId.IN_RANGE)) return SAMPLE_IS_IN_TEMPER;
         // A hand is often later than the cue it answers, and that must not end the way up below the range.
         if (isDip(cues, Dip.Stage.OVER_BATH)) return OFF_THE_WATER;

@@ -265,7 +265,8 @@ final class Watching {
         boolean sound = speaker.state() == Speaker.State.SOUND;
         List<Mark> marks = new ArrayList<>();
         wiring.training().ifPresent(t -> marks.add(new Mark(t.hands().words(), true)));
-        if (setup.origin() == Origin.SIMULATED) marks.add(new Mark("×" + Math.round(clock.speed()), true));
+        if (setup.origin() == Origin.SIMULATED)
+            marks.add(new Mark(LiveText.SPEED_MARK.say(Math.round(clock.speed())), true));
         marks.add(new Mark(sound ? LiveText.SOUND_MARK.say() : speaker.state().words(), sound));
         boolean unheard =
                 choices.settings().hearing().filter(hearing -> !hearing.heard()).isPresent();

@@ -54,7 +54,7 @@ final class Brush {
         ink.setTextAlign(align);
         ink.setTextBaseline(VPos.CENTER);
         ink.fillText(words, x, middleY);
-        written.add(new Written(words, px(units)));
+        written.add(new Written(words, px(units), middleY));
     }
 
     /** All words so far. */

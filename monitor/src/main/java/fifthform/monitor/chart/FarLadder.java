@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -15,7 +16,7 @@ import javafx.scene.text.TextAlignment;
 
 /**
  * The ladder of limits for somebody across the kitchen: no words smaller than asked for. What does not fit at that size is
- * said shorter, then left out, the thin limits first.
+ * said shorter; what would have to stand beside another line than its own is left out, the thin limits first.
  */
 public final class FarLadder extends Canvas {
     /** Lengths in parts of the letters: a font of 40 units. */
@@ -27,6 +28,9 @@ public final class FarLadder extends Canvas {
 
     /** Distance of two labels in parts of their font. */
     private static final double PITCH = 1.15;
+
+    /** How far a label may stand from its line, in parts of its font: half the height of its figures. */
+    private static final double MOVED = 0.37;
 
     private Optional<Ladder> shown = Optional.empty();
     private Reading reading = Reading.GOOD;
@@ -69,6 +73,12 @@ public final class FarLadder extends Canvas {
         return NAMES * font / FONT + widest + 2;
     }
 
+    /** The width it cannot do without: room for the range aimed for in figures, pixels. */
+    public static double least(Ladder ladder, double font) {
+        String range = Figures.range(ladder.bandLowShown(), ladder.bandHighShown());
+        return NAMES * font / FONT + Typeface.REGULAR.width(range, font) + 2;
+    }
+
     private void draw() {
         GraphicsContext ink = getGraphicsContext2D();
         ink.clearRect(0, 0, getWidth(), getHeight());
@@ -91,13 +101,9 @@ public final class FarLadder extends Canvas {
         for (Label label : labels(ladder))
             if (label.limit().filter(limit -> !rails.isOnScale(limit)).isEmpty())
                 label.fitting(room, fontPixels).ifPresent(labels::add);
-        double pitch = fontPixels * PITCH;
-        while (!labels.isEmpty() && labels.size() * pitch > getHeight()) labels.remove(labels.size() - 1);
+        while (labels.size() > 1 && areMoved(labels, rails)) labels.remove(labels.size() - 1);
         labels.sort(Comparator.comparingDouble(label -> rails.y(label.atShown())));
-        double[] wished =
-                labels.stream().mapToDouble(label -> rails.y(label.atShown())).toArray();
-        double[] size = labels.stream().mapToDouble(label -> pitch).toArray();
-        double[] placed = LabelStack.spread(wished, size, 0, getHeight());
+        double[] placed = placed(labels, rails);
         for (int i = 0; i < placed.length; i++)
             brush.words(
                     labels.get(i).words(),
@@ -109,13 +115,33 @@ public final class FarLadder extends Canvas {
                     palette.ink());
     }
 
+    /** Whether one would have to stand so far from its line that it is read as another's. */
+    private boolean areMoved(List<Label> labels, Rails rails) {
+        List<Label> sorted = labels.stream()
+                .sorted(Comparator.comparingDouble(label -> rails.y(label.atShown())))
+                .toList();
+        double[] placed = placed(sorted, rails);
+        for (int i = 0; i < placed.length; i++)
+            if (Math.abs(placed[i] - rails.y(sorted.get(i).atShown())) > fontPixels * MOVED) return true;
+        return false;
+    }
+
+    /** Where labels stand that are sorted from the top down. */
+    private double[] placed(List<Label> labels, Rails rails) {
+        double[] wished =
+                labels.stream().mapToDouble(label -> rails.y(label.atShown())).toArray();
+        double[] size = labels.stream().mapToDouble(label -> fontPixels * PITCH).toArray();
+        return LabelStack.spread(wished, size, 0, getHeight());
+    }
+
     /** From the most to the least needed. */
     private static List<Label> labels(Ladder ladder) {
         List<Label> labels = new ArrayList<>();
         if (!ladder.bandDetail().isEmpty() || !ladder.bandName().isEmpty()) {
             double middle = (ladder.bandLowShown() + ladder.bandHighShown()) / 2;
-            String figures = ladder.bandDetail().isEmpty() ? ladder.bandName() : ladder.bandDetail();
-            labels.add(new Label(figures, figures, middle, Optional.empty()));
+            String words = ladder.bandDetail().isEmpty() ? ladder.bandName() : ladder.bandDetail();
+            String figures = Figures.range(ladder.bandLowShown(), ladder.bandHighShown());
+            labels.add(new Label(words, figures, middle, Optional.empty(), Typeface.BOLD));
         }
         ladder.limits().stream().sorted(Comparator.comparing(Limit::weight)).forEach(limit -> labels.add(of(limit)));
         return labels;
@@ -123,19 +149,18 @@ public final class FarLadder extends Canvas {
 
     private static Label of(Limit limit) {
         String figure = String.format(Locale.ROOT, "%.1f", limit.atShown());
-        return new Label(figure + " " + limit.name(), figure, limit.atShown(), Optional.of(limit));
+        return new Label(figure + " " + limit.name(), figure, limit.atShown(), Optional.of(limit), Typeface.REGULAR);
     }
 
     /** Words beside the ladder, and shorter ones. */
-    private record Label(String words, String shorter, double atShown, Optional<Limit> limit) {
-        Typeface face() {
-            return limit.isEmpty() ? Typeface.BOLD : Typeface.REGULAR;
-        }
-
+    private record Label(String words, String shorter, double atShown, Optional<Limit> limit, Typeface face) {
+        /** As it has room: in full, shorter, then in the narrower face. */
         Optional<Label> fitting(double room, double font) {
-            if (face().width(words, font) <= room) return Optional.of(this);
-            if (face().width(shorter, font) > room) return Optional.empty();
-            return Optional.of(new Label(shorter, shorter, atShown, limit));
+            Label figures = new Label(shorter, shorter, atShown, limit, face);
+            Label narrow = new Label(shorter, shorter, atShown, limit, Typeface.REGULAR);
+            return Stream.of(this, figures, narrow)
+                    .filter(label -> label.face.width(label.words, font) <= room)
+                    .findFirst();
         }
     }
 }

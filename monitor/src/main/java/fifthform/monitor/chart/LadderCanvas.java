@@ -163,7 +163,7 @@ public final class LadderCanvas extends Canvas {
                     TextAlignment.LEFT,
                     Typeface.REGULAR,
                     detailUnits,
-                    palette.quiet());
+                    palette.ink());
         }
     }
 

@@ -49,6 +49,9 @@ final class Rails {
         double height = y(ladder.bandLowShown()) - high;
         brush.box(brush.px(leftWall), high, width, height, palette.panel());
         brush.hatch(brush.px(leftWall), high, width, height, palette.hatch());
+        // The hatch alone is too faint to be found from the stove.
+        for (double end : new double[] {high, high + height})
+            brush.line(brush.px(leftWall), end, brush.px(rightWall), end, palette.quiet(), 2);
     }
 
     void walls() {
@@ -66,25 +69,45 @@ final class Rails {
     }
 
     boolean isOnScale(Limit limit) {
-        return limit.atShown() <= ladder.topShown() && limit.atShown() >= ladder.bottomShown();
+        return isOnScale(limit.atShown());
     }
 
+    private boolean isOnScale(double shown) {
+        return shown <= ladder.topShown() && shown >= ladder.bottomShown();
+    }
+
+    /** Where it will turn, with its band. What lies off the scale is an arrow out of it: at its end it would be believed. */
     void peak() {
         if (ladder.peakShown().isEmpty()) return;
+        double peak = ladder.peakShown().getAsDouble();
+        double low = ladder.peakLowShown().orElse(peak);
+        double high = ladder.peakHighShown().orElse(peak);
         double x = brush.px((leftWall + rightWall) / 2);
-        double y = y(ladder.peakShown().getAsDouble());
-        double low = y(ladder.peakLowShown().orElse(ladder.peakShown().getAsDouble()));
-        double high = y(ladder.peakHighShown().orElse(ladder.peakShown().getAsDouble()));
-        double half = brush.px(16);
-        brush.line(x, low, x, high, palette.forecast(), 5);
-        brush.line(x - half, low, x + half, low, palette.forecast(), 5);
-        brush.line(x - half, high, x + half, high, palette.forecast(), 5);
+        brush.line(x, y(low), x, y(high), palette.forecast(), 5);
+        end(low, x);
+        end(high, x);
+        if (!isOnScale(peak)) return;
         double radius = brush.px(9);
         ink.setFill(palette.panel());
-        ink.fillOval(x - radius, y - radius, 2 * radius, 2 * radius);
+        ink.fillOval(x - radius, y(peak) - radius, 2 * radius, 2 * radius);
         ink.setStroke(palette.forecast());
         ink.setLineWidth(brush.px(4));
-        ink.strokeOval(x - radius, y - radius, 2 * radius, 2 * radius);
+        ink.strokeOval(x - radius, y(peak) - radius, 2 * radius, 2 * radius);
+    }
+
+    /** A bar across one end of the forecast's band, or the arrow that points to it. */
+    private void end(double shown, double x) {
+        double half = brush.px(16);
+        double y = y(shown);
+        if (isOnScale(shown)) {
+            brush.line(x - half, y, x + half, y, palette.forecast(), 5);
+            return;
+        }
+        double out = shown > ladder.topShown() ? -1 : 1;
+        double foot = y - out * brush.px(END);
+        ink.setFill(palette.forecast());
+        ink.fillPolygon(
+                new double[] {x - half, x, x + half}, new double[] {foot, y + out * brush.px(END - 2), foot}, 3);
     }
 
     /** A pointer; off the scale it points along the ladder, out of it. */

@@ -5,6 +5,7 @@ import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Trace;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.ChartText;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.AccessibleRole;
@@ -16,6 +17,7 @@ public final class TraceCanvas extends Canvas {
     private Optional<Trace> shown = Optional.empty();
     private Palette palette = Palette.BRIGHT;
     private double unit = 1;
+    private List<Written> written = List.of();
 
     public TraceCanvas() {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -42,6 +44,11 @@ public final class TraceCanvas extends Canvas {
         setWidth(width);
         setHeight(height);
         draw();
+    }
+
+    /** What stands on it and where. */
+    public List<Written> written() {
+        return written;
     }
 
     /** What the curve says, for a screen reader. */
@@ -72,7 +79,8 @@ public final class TraceCanvas extends Canvas {
         GraphicsContext ink = getGraphicsContext2D();
         ink.clearRect(0, 0, getWidth(), getHeight());
         if (getHeight() <= 0) return;
-        shown.ifPresent(
-                trace -> new TraceDrawing(ink, new Brush(ink, unit), palette, trace, getWidth(), getHeight()).all());
+        Brush brush = new Brush(ink, unit);
+        shown.ifPresent(trace -> new TraceDrawing(ink, brush, palette, trace, getWidth(), getHeight()).all());
+        written = brush.written();
     }
 }

@@ -14,7 +14,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -34,7 +33,12 @@ final class TraceDrawing {
 
     private static final double STRIP_WORDS = 18;
 
-    private static final double PAST_UNITS = 30;
+    private static final double PAST_UNITS = 26;
+
+    /** Room for the figures beside the curve: theirs at the usual size, and what parts them from panel edge and curve. */
+    private static final double SCALE_ROOM = 92;
+
+    private static final double SCALE_GAPS = 28;
 
     private final GraphicsContext ink;
     private final Brush brush;
@@ -54,13 +58,15 @@ final class TraceDrawing {
         this.width = width;
         panelTop = brush.px(30);
         panelBottom = height - (trace.crystals().isEmpty() ? 0 : brush.px(STRIP_UNITS + STRIP_GAP));
-        left = brush.px(74);
-        right = width - brush.px(74);
+        String range = Figures.range(trace.bandLowShown(), trace.bandHighShown());
+        double widest = Typeface.REGULAR.width(range, brush.px(SCALE_UNITS));
+        left = Math.max(brush.px(SCALE_ROOM), widest + brush.px(SCALE_GAPS));
+        right = width - left;
     }
 
     void all() {
         brush.box(0, panelTop, width, panelBottom - panelTop, palette.panel());
-        brush.hatch(left, y(trace.bandHighShown()), right - left, bandHeight(), palette.hatch());
+        range();
         trace.gaps().forEach(this::gap);
         trace.limitShown().ifPresent(limit -> brush.line(left, y(limit), right, y(limit), palette.limit(), 3));
         fan();
@@ -68,24 +74,28 @@ final class TraceDrawing {
         flags();
         scale();
         crystals();
-        trace.past().ifPresent(this::past);
+        if (trace.past().isPresent()) pastFrame();
     }
 
-    /** A frame of dashes and words: nobody may take it for now. */
-    private void past(String words) {
+    /** The range aimed for: the hatch alone is too faint to be found from the stove, so both ends have a line. */
+    private void range() {
+        if (bandHeight() <= 0) return;
+        double high = y(trace.bandHighShown());
+        brush.hatch(left, high, right - left, bandHeight(), palette.hatch());
+        for (double end : new double[] {high, high + bandHeight()})
+            brush.line(left, end, right, end, palette.quiet(), 2);
+    }
+
+    /** A frame of dashes, whole within the panel: nobody may take it for now. */
+    private void pastFrame() {
         double inset = brush.px(2);
         ink.save();
         ink.setLineDashes(brush.px(14), brush.px(8));
-        brush.line(inset, panelTop, width - inset, panelTop, palette.ink(), 4);
-        brush.line(inset, panelBottom, width - inset, panelBottom, palette.ink(), 4);
-        brush.line(inset, panelTop, inset, panelBottom, palette.ink(), 4);
-        brush.line(width - inset, panelTop, width - inset, panelBottom, palette.ink(), 4);
+        ink.setLineCap(StrokeLineCap.BUTT);
+        ink.setStroke(palette.ink());
+        ink.setLineWidth(2 * inset);
+        ink.strokeRect(inset, panelTop + inset, width - 2 * inset, panelBottom - panelTop - 2 * inset);
         ink.restore();
-        double wide = Typeface.BOLD.width(words, brush.px(PAST_UNITS));
-        double middle = panelTop + brush.px(26);
-        brush.box(
-                right - wide - brush.px(20), middle - brush.px(18), wide + brush.px(16), brush.px(36), palette.panel());
-        brush.words(words, right - brush.px(12), middle, TextAlignment.RIGHT, Typeface.BOLD, PAST_UNITS, palette.ink());
     }
 
     private double bandHeight() {
@@ -99,9 +109,14 @@ final class TraceDrawing {
     }
 
     private double y(double shown) {
+        return level(Math.max(trace.bottomShown(), Math.min(trace.topShown(), shown)));
+    }
+
+    /** Where a temperature stands even if that is off the panel. */
+    private double level(double shown) {
         double share = (shown - trace.bottomShown()) / (trace.topShown() - trace.bottomShown());
         double margin = brush.px(8);
-        return panelBottom - margin - Math.max(0, Math.min(1, share)) * (panelBottom - panelTop - 2 * margin);
+        return panelBottom - margin - share * (panelBottom - panelTop - 2 * margin);
     }
 
     /** No readings: an empty stretch between two dotted edges, never a line drawn across. */
@@ -126,6 +141,7 @@ final class TraceDrawing {
         }
     }
 
+    /** Cut off where it leaves the panel: bent along its edge, it would seem to level off. */
     private void fan() {
         List<FanPoint> fan = trace.fan();
         if (fan.isEmpty()) return;
@@ -134,20 +150,23 @@ final class TraceDrawing {
         double[] ys = new double[2 * n];
         for (int i = 0; i < n; i++) {
             xs[i] = x(fan.get(i).at());
-            ys[i] = y(fan.get(i).highShown());
+            ys[i] = level(fan.get(i).highShown());
             xs[2 * n - 1 - i] = xs[i];
-            ys[2 * n - 1 - i] = y(fan.get(i).lowShown());
+            ys[2 * n - 1 - i] = level(fan.get(i).lowShown());
         }
         Color forecast = palette.forecast();
+        ink.save();
+        ink.beginPath();
+        ink.rect(left, panelTop, right - left, panelBottom - panelTop);
+        ink.clip();
         ink.setFill(Color.color(forecast.getRed(), forecast.getGreen(), forecast.getBlue(), 0.25));
         ink.fillPolygon(xs, ys, 2 * n);
-        ink.save();
         pen(forecast, 4);
         ink.setLineCap(StrokeLineCap.BUTT);
         ink.setLineDashes(brush.px(12), brush.px(8));
         ink.beginPath();
-        ink.moveTo(x(fan.get(0).at()), y(fan.get(0).shown()));
-        for (FanPoint point : fan) ink.lineTo(x(point.at()), y(point.shown()));
+        ink.moveTo(x(fan.get(0).at()), level(fan.get(0).shown()));
+        for (FanPoint point : fan) ink.lineTo(x(point.at()), level(point.shown()));
         ink.stroke();
         ink.restore();
     }
@@ -193,6 +212,7 @@ final class TraceDrawing {
         boolean past = trace.past().isPresent();
         if (!past) brush.line(now, panelTop, now, panelBottom, palette.quiet(), 2);
         List<double[]> taken = new ArrayList<>();
+        trace.past().ifPresent(words -> past(words, taken));
         // What is marked through the curve has its word before all others: it is why somebody looks there.
         for (Flag flag : trace.flags())
             if (flag.weight() == Flag.Weight.THROUGH && isShown(flag)) word(flag.word(), x(flag.at()), taken);
@@ -205,6 +225,13 @@ final class TraceDrawing {
             tick(flag, x);
             if (flag.weight() == Flag.Weight.TICK) word(flag.word(), x, taken);
         }
+    }
+
+    /** That it shows what was, above the panel where else “now” stands: over the curve it would hide what is asked for. */
+    private void past(String words, List<double[]> taken) {
+        double wide = Typeface.BOLD.width(words, brush.px(PAST_UNITS));
+        taken.add(new double[] {width - wide, width});
+        brush.words(words, width, brush.px(14), TextAlignment.RIGHT, Typeface.BOLD, PAST_UNITS, palette.ink());
     }
 
     private boolean isShown(Flag flag) {
@@ -284,36 +311,36 @@ final class TraceDrawing {
         double space = brush.px(14);
         for (double[] other : taken) if (from < other[1] + space && from + wide + space > other[0]) return;
         taken.add(new double[] {from, from + wide});
-        brush.words(word, from, brush.px(14), TextAlignment.LEFT, Typeface.REGULAR, FLAG_UNITS, palette.quiet());
+        brush.words(word, from, brush.px(14), TextAlignment.LEFT, Typeface.REGULAR, FLAG_UNITS, palette.ink());
     }
 
     /** Labels at both ends: a limit must be read without following its line across the screen. */
     private void scale() {
         List<Tag> tags = new ArrayList<>();
-        trace.limitShown().ifPresent(limit -> tags.add(new Tag(figure(limit), y(limit))));
-        if (bandHeight() > 0) {
-            String range = figure(trace.bandLowShown()) + "–" + figure(trace.bandHighShown());
-            tags.add(new Tag(range, (y(trace.bandLowShown()) + y(trace.bandHighShown())) / 2));
-        }
+        trace.limitShown().ifPresent(limit -> tags.add(new Tag(Figures.of(limit), y(limit))));
+        if (bandHeight() > 0)
+            tags.add(new Tag(
+                    Figures.range(trace.bandLowShown(), trace.bandHighShown()),
+                    (y(trace.bandLowShown()) + y(trace.bandHighShown())) / 2));
         extreme(trace.points().stream().mapToDouble(Point::shown).min(), tags);
         extreme(trace.points().stream().mapToDouble(Point::shown).max(), tags);
+        // From the most to the least needed: what has no room would run out of the panel, or push the others off their
+        // lines.
+        double pitch = brush.px(24);
+        while (tags.size() > 1 && tags.size() * pitch > panelBottom - panelTop) tags.remove(tags.size() - 1);
         tags.sort(Comparator.comparingDouble(Tag::y));
         double[] wished = tags.stream().mapToDouble(Tag::y).toArray();
-        double[] size = tags.stream().mapToDouble(tag -> brush.px(24)).toArray();
-        double[] placed = LabelStack.spread(wished, size, panelTop, panelBottom);
+        double[] size = tags.stream().mapToDouble(tag -> pitch).toArray();
+        double frame = trace.past().isPresent() ? brush.px(4) : 0;
+        double[] placed = LabelStack.spread(wished, size, panelTop + frame, panelBottom - frame);
         for (int i = 0; i < placed.length; i++) {
-            double units = brush.fitting(tags.get(i).words(), Typeface.REGULAR, SCALE_UNITS, left - brush.px(8));
-            for (boolean atLeft : new boolean[] {true, false}) {
-                brush.words(
-                        tags.get(i).words(),
-                        atLeft ? left - brush.px(8) : right + brush.px(8),
-                        placed[i],
-                        atLeft ? TextAlignment.RIGHT : TextAlignment.LEFT,
-                        Typeface.REGULAR,
-                        units,
-                        palette.quiet());
-            }
+            tag(tags.get(i).words(), left - brush.px(8), placed[i], TextAlignment.RIGHT);
+            tag(tags.get(i).words(), right + brush.px(8), placed[i], TextAlignment.LEFT);
         }
+    }
+
+    private void tag(String words, double x, double y, TextAlignment align) {
+        brush.words(words, x, y, align, Typeface.REGULAR, SCALE_UNITS, palette.quiet());
     }
 
     /** The lowest and highest reading get a figure where there is room; a limit's figure is never moved for it. */
@@ -321,12 +348,7 @@ final class TraceDrawing {
         if (shown.isEmpty()) return;
         double at = y(shown.getAsDouble());
         if (tags.stream().anyMatch(tag -> Math.abs(tag.y() - at) < brush.px(26))) return;
-        tags.add(new Tag(figure(shown.getAsDouble()), at));
-    }
-
-    private static String figure(double shown) {
-        String one = String.format(Locale.ROOT, "%.1f", shown);
-        return one.endsWith(".0") ? one.substring(0, one.length() - 2) : one;
+        tags.add(new Tag(Figures.of(shown.getAsDouble()), at));
     }
 
     private record Tag(String words, double y) {}

@@ -7,16 +7,19 @@ import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.State;
 import fifthform.curves.engine.Tracks;
+import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.ProbeFault;
 import fifthform.curves.input.ProbeFault.Cause;
+import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.BowlMaterial;
 import fifthform.curves.setup.Role;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.signal.Doubt;
 import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
@@ -26,15 +29,21 @@ import fifthform.monitor.texts.LiveText;
 import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** What to do now: the worst alarm, else the cue that is due, else what goes on quietly. */
 final class BandModel {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
     /** Steps that stand for minutes are part of the quiet screen; the others are due now. */
     private static final List<CueId> LOUDEST_FIRST = List.of(
             CueId.LIFT_NOW,
@@ -72,13 +81,15 @@ final class BandModel {
     private final State state;
     private final Phrases phrases;
     private final Units units;
+    private final ZoneId zone;
     private final CalmModel calm;
 
-    BandModel(Setup setup, State state, Phrases phrases, Units units) {
+    BandModel(Setup setup, State state, Phrases phrases, Look look) {
         this.setup = setup;
         this.state = state;
         this.phrases = phrases;
-        this.units = units;
+        this.units = look.units();
+        this.zone = look.zone();
         this.calm = new CalmModel(setup, state, phrases, units);
     }
 
@@ -89,13 +100,28 @@ final class BandModel {
     /** Why the band says so, in sentences with figures. */
     List<String> why() {
         return fromLoudest(
-                id -> state.alarms()
-                        .of(id)
-                        .reason()
-                        .map(r -> ReasonWords.of(r, units))
+                id -> meltedOut(id)
+                        .map(MeltedOut::why)
+                        .or(() -> state.alarms().of(id).reason().map(r -> ReasonWords.of(asItIsNow(r), units)))
                         .orElse(List.of()),
                 id -> ReasonWords.of(due(id).reason(), units),
                 calm::why);
+    }
+
+    /** An alarm keeps the figures of the last moment that was past its limit; within its deadband they are not of now. */
+    private Reason asItIsNow(Reason reason) {
+        OptionalDouble then = reason.figure(Figure.CHOCOLATE_C);
+        OptionalDouble limit = reason.figure(Figure.LIMIT_C);
+        Optional<Estimate> now = state.estimate().filter(Estimate::isUsable);
+        if (reason.rule() != Rule.PAST_A_LIMIT || then.isEmpty() || limit.isEmpty() || now.isEmpty()) return reason;
+        double past = now.get().chocolateCelsius() - limit.getAsDouble();
+        return reason.with(Figure.CHOCOLATE_C, now.get().chocolateCelsius())
+                .with(Figure.RATE_K_PER_MIN, now.get().rateKelvinPerMinute())
+                .with(Figure.PAST_LIMIT_K, then.getAsDouble() >= limit.getAsDouble() ? past : -past);
+    }
+
+    private Optional<MeltedOut> meltedOut(AlarmId id) {
+        return MeltedOut.of(id, state, setup.recipe(), phrases, units);
     }
 
     private <T> T fromLoudest(Function<AlarmId, T> alarm, Function<CueId, T> cue, Supplier<T> nothing) {
@@ -149,11 +175,15 @@ final class BandModel {
 
     private AlarmRow row(AlarmId id) {
         Standing standing = state.alarms().of(id);
-        return new AlarmRow(
-                tone(standing.priority()),
-                direction(id),
-                headline(id, standing) + " · " + detail(id, standing),
-                word(standing.state()));
+        return new AlarmRow(tone(standing.priority()), direction(id), words(id, standing), word(standing.state()));
+    }
+
+    /** What it is and what to do; once it is over, what it was, and no order any more. */
+    private String words(AlarmId id, Standing standing) {
+        if (standing.state() instanceof AlarmState.ReturnedUnacknowledged passed)
+            return phrases.passed(id, CLOCK.format(passed.returned().atZone(zone)));
+        String what = meltedOut(id).map(MeltedOut::peak).orElseGet(() -> detail(id, standing));
+        return headline(id, standing) + " · " + what;
     }
 
     /** Without a symbol, and with the time until it comes back by itself. */
@@ -170,6 +200,7 @@ final class BandModel {
         return id == AlarmId.NOT_RECORDING
                 ? phrases.storeHeadline(state.storeTrouble())
                 : ofProbe.or(() -> tooColdOffTheWater(id))
+                        .or(() -> meltedOut(id).map(MeltedOut::headline))
                         .orElseGet(() -> phrases.headline(id, standing.figureCelsius()));
     }
 
@@ -185,7 +216,30 @@ final class BandModel {
                 .or(() -> fault(id).map(ProbePhrases::detail));
         return id == AlarmId.NOT_RECORDING
                 ? phrases.storeDetail(state.storeTrouble())
-                : ofProbe.orElseGet(() -> phrases.detail(id, standing.figureCelsius()));
+                : ofProbe.or(() -> meltedOut(id).map(MeltedOut::detail))
+                        .or(() ->
+                                isAboutNow(id) ? chocolate().map(now -> phrases.detailNow(id, now)) : Optional.empty())
+                        .orElseGet(() -> phrases.detail(id, standing.figureCelsius()));
+    }
+
+    /** Their figure is the chocolate itself: what the numeral says must not be called past, nor another figure stand beside it. */
+    private static boolean isAboutNow(AlarmId id) {
+        return switch (id) {
+            case OVER_RANGE, NEAR_MELT_OUT, MELT_OUT, TOO_COOL, MELT_TOO_HOT -> true;
+            case HEADING_OVER,
+                    HEADING_UNDER,
+                    OVER_COOLED,
+                    BATH_HOT,
+                    PROBE_FAULT,
+                    NO_READING,
+                    READING_DOUBTFUL,
+                    PROBE_OUT,
+                    NOT_RECORDING -> false;
+        };
+    }
+
+    private Optional<Double> chocolate() {
+        return state.estimate().filter(Estimate::isUsable).map(Estimate::chocolateCelsius);
     }
 
     /** What the bowl's reading is in doubt of, also for a while after, so that the words do not change in between. */
@@ -219,6 +273,8 @@ final class BandModel {
 
     private Band cue(CueId id) {
         OpenCue open = due(id);
+        boolean tooFew = id == CueId.IN_RANGE && Pouring.isTooFew(state, setup.recipe());
+        if (tooFew) return new Band(Tone.CUE, Direction.NONE, phrases.tooFew(), phrases.calmAside(Phase.COOL), false);
         String headline = phrases.headline(id, open, state.batch().phase());
         return new Band(Tone.CUE, Direction.NONE, headline, aside(id, open), false);
     }

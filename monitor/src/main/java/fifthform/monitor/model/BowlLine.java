@@ -15,7 +15,8 @@ public final class BowlLine {
 
     /** For example {@code this bowl coasts about 1.1 °C at 1 °C/min, from 3 lifts}. */
     public static String of(Bowl bowl, Coasting coasting, Units units) {
-        if (coasting.bowl().doubt().isPresent()) return WatchText.ANOTHER_BOWL_THAN_WHAT_THAT.say(named(bowl));
+        Optional<String> other = doubt(bowl, coasting);
+        if (other.isPresent()) return other.get();
         Coast coast = coasting.coast();
         String coasts = CoastWords.about(coast.seconds(), units);
         if (coast.liftsSeen() > 0) return WatchText.THIS_BOWL_COASTS.say(coasts, CoastWords.from(coast.liftsSeen()));
@@ -24,7 +25,12 @@ public final class BowlLine {
                 : WatchText.A_BOWL_NOT_MET_BEFORE_ONE.say(InWords.of(bowl.material()), coasts);
     }
 
-    /** That it is not the bowl it is said to be, for example {@code this behaves like a heavier bowl than "steel"}. */
+    /** What becomes of what was learned, where it seems to be another bowl. */
+    static Optional<String> doubt(Bowl bowl, Coasting coasting) {
+        return coasting.bowl().doubt().map(like -> WatchText.ANOTHER_BOWL_THAN_WHAT_THAT.say(named(bowl)));
+    }
+
+    /** That it is not the bowl it is said to be, for example {@code this behaves like a heavier bowl than “steel”}. */
     public static Optional<String> notice(Bowl bowl, Coasting coasting) {
         return coasting.bowl()
                 .doubt()
@@ -35,6 +41,6 @@ public final class BowlLine {
         String amount = bowl.amountGrams().isPresent()
                 ? ", " + Amounts.words(bowl.amountGrams().getAsDouble())
                 : "";
-        return "\"" + bowl.id() + amount + "\"";
+        return "“" + bowl.id() + amount + "”";
     }
 }

@@ -17,6 +17,7 @@ import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
 import fifthform.curves.setup.Setup;
 import fifthform.curves.situation.ProbePlace;
+import fifthform.curves.situation.Reason.Figure;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Tone;
@@ -27,9 +28,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What stands in the band while nothing is due: what goes on, how long still, and how unsure that is. */
 final class CalmModel {
+    /** A sum so near the recipe's time is told as that, s. */
+    private static final double SAME_HOLD_SECONDS = 30;
+
     private static final Duration SOON = Duration.ofMinutes(20);
 
     private final Setup setup;
@@ -113,20 +118,26 @@ final class CalmModel {
 
     /** Off the bath after a dip: what comes of it is still under way. */
     private Optional<Band> looking() {
-        boolean dipped = state.cues()
-                .dips()
-                .dip()
-                .filter(dip -> dip.stage() == Stage.LOOKING)
-                .isPresent();
         return state.forecast()
-                .filter(f -> dipped)
+                .filter(f -> Ahead.isLooking(state))
                 .map(f -> calm(
                         WatchText.STIR_AND_LOOK_WHERE_IT_TURNS.say(),
                         WatchText.ABOUT.say(units.withUnit(f.ifLifted().celsius()))));
     }
 
     private Band going() {
-        return calm(phrases.calm(phase()), soon().or(this::held).orElseGet(() -> phrases.calmAside(phase())));
+        if (Pouring.isTooFew(state, setup.recipe())) return calm(phrases.tooFew(), phrases.calmAside(Phase.COOL));
+        if (phase() == Phase.WORK)
+            return calm(Pouring.isProved(state) ? phrases.pour() : phrases.calm(Phase.WORK), leftToPour());
+        return calm(
+                phrases.calm(phase()), soon().or(this::held).orElseGet(() -> phrases.calmAside(Ahead.aimedFor(state))));
+    }
+
+    private String leftToPour() {
+        OptionalDouble minutes = new HoldLine(setup, state).minutesToPour();
+        return minutes.isPresent()
+                ? WatchText.ABOUT_MIN_LEFT_TO_POUR.say(Math.max(1, Math.round(minutes.getAsDouble())))
+                : phrases.calmAside(Phase.WORK);
     }
 
     /** Whether a turning point is too unsure for one lift, where the maker lets the program choose. */
@@ -167,7 +178,7 @@ final class CalmModel {
         Place place = state.batch().place();
         boolean waiting = (phase() == Phase.COOL && place == Place.COLD_WATER)
                 || (phase() == Phase.REWARM && place == Place.BATH);
-        return state.forecast().filter(f -> waiting).flatMap(f -> f.secondsToLift(state.at()));
+        return Ahead.course(state).filter(f -> waiting).flatMap(f -> f.secondsToLift(state.at()));
     }
 
     /** What is waited for, where nothing is due. */
@@ -176,16 +187,25 @@ final class CalmModel {
         if (state.probe() == ProbePlace.OUT) return List.of(WatchText.THE_PROBE_WAS_SAID_TO_BE.say());
         List<String> said = new ArrayList<>();
         Optional<Dip> counted = counted();
+        if (stir().isPresent()) return stirring(stir().get());
         said.add(counted.map(this::counting).orElse(WatchText.NOTHING_IS_DUE_YET.say()));
-        stir().ifPresentOrElse(stir -> stirring(stir, said), () -> waiting(said));
+        waiting(said);
         return said;
     }
 
-    private void stirring(OpenCue stir, List<String> said) {
+    /** What is held and what is still to be held, with their sum where that is not the recipe's time. */
+    private List<String> stirring(OpenCue stir) {
         Recipe recipe = setup.recipe();
-        said.addAll(ReasonWords.of(stir.reason(), units));
-        said.add(WatchText.CRYSTALS_TAKE_AT.say(
-                Spans.words(recipe.cool().dwell()), phrases.range(recipe.cool().range())));
+        List<String> said = new ArrayList<>(ReasonWords.of(stir.reason(), units));
+        String range = phrases.range(recipe.cool().range());
+        double rule = recipe.cool().dwell().toSeconds();
+        double all = stir.reason().figure(Figure.HELD_S).orElse(0)
+                + 60 * stir.figure().orElse(0);
+        WatchText takes = Math.abs(all - rule) <= SAME_HOLD_SECONDS
+                ? WatchText.CRYSTALS_TAKE_AT
+                : all > rule ? WatchText.CRYSTALS_TAKE_LONGER : WatchText.CRYSTALS_TAKE_LESS;
+        said.add(takes.say(Spans.words(recipe.cool().dwell()), range, Spans.about(all)));
+        return said;
     }
 
     private void waiting(List<String> said) {
@@ -198,19 +218,9 @@ final class CalmModel {
                         Spans.words(state.batch().progress().dwell())));
             case COOL ->
                 turn(said, WatchText.OUT_OF_THE_WATER.say(), recipe.cool().range());
-            case SEED ->
-                turn(
-                        said,
-                        WatchText.LIFTED.say(),
-                        isOnTheWayUp() ? recipe.work().range() : recipe.cool().range());
-            case REWARM, WORK ->
-                turn(said, WatchText.LIFTED.say(), recipe.work().range());
+            case SEED, REWARM, WORK -> turn(said, WatchText.LIFTED.say(), LadderModel.band(recipe, state));
             case REST -> said.add(WatchText.THE_BATCH_IS_DONE.say());
         }
-    }
-
-    private boolean isOnTheWayUp() {
-        return state.cues().dips().begunAt().isPresent();
     }
 
     private void turn(List<String> said, String act, CelsiusRange range) {
@@ -220,13 +230,11 @@ final class CalmModel {
                 .filter(dip -> dip.stage() == Stage.LOOKING)
                 .ifPresent(dip -> said.add(WatchText.THE_DIP_LASTED_ABOUT_WHERE_IT.say(Spans.about(dip.seconds()))));
         boolean wet = state.batch().place() != Place.TABLE;
-        boolean coasts = wet || state.coasting().lift().isPresent();
-        state.forecast()
-                .filter(f -> coasts)
-                .ifPresent(f -> said.add(WatchText.TURNS_ABOUT_BAND.say(
+        Ahead.turn(state)
+                .ifPresent(turn -> said.add(WatchText.TURNS_ABOUT_BAND.say(
                         wet ? WatchText.NOW_IT_TURNS.say(act) : WatchText.IT_TURNS.say(),
-                        units.withUnit(f.ifLifted().celsius()),
-                        band(f.ifLifted()))));
+                        units.withUnit(turn.celsius()),
+                        band(turn))));
         said.add(WatchText.RANGE.say(phrases.range(range)));
         turnIfLifted()
                 .filter(turn -> isWide(setup, turn))

@@ -17,9 +17,11 @@ public final class CheckAge {
 
     /** For example {@code , checked 12 days ago}; simulated probes have no age. */
     static String words(Origin origin, Correction correction, Instant now) {
+        // Nobody can check a simulated probe: what cannot be acted on is not said.
+        if (origin == Origin.SIMULATED) return "";
         if (!correction.isChecked()) return WatchText.PROBE_NOT_CHECKED.say();
         Optional<Duration> age = correction.checkedAt().map(at -> Duration.between(at, now));
-        if (origin == Origin.SIMULATED || age.isEmpty() || age.get().isNegative()) return "";
+        if (age.isEmpty() || age.get().isNegative()) return "";
         return age.get().compareTo(CheckAgain.USUAL) > 0
                 ? WatchText.CHECK_AGAIN_LAST_CHECK.say(ago(age.get()))
                 : WatchText.CHECKED.say(ago(age.get()));

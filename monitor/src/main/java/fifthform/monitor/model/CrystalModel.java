@@ -74,8 +74,19 @@ final class CrystalModel {
         SeedRange.Digits percent = seed.percentOfFat();
         String needed = WatchText.A_TEMPER_NEEDS_PERCENT.say(digit(100 * Copies.LEAST_SEED));
         if (percent.most() == 0) return WatchText.CRYSTALS_THE_MODEL_FINDS_NO.say(needed);
+        if (percent.bestGuess() == 0) return WatchText.CRYSTALS_AT_MOST_PERCENT.say(digit(percent.most()), needed);
         return WatchText.CRYSTALS_TO_PERCENT_OF_THE_FAT.say(
-                digit(percent.least()), digit(percent.most()), digit(percent.bestGuess()), needed);
+                beside(seed.least(), percent.least()),
+                beside(seed.most(), percent.most()),
+                beside(seed.middle(), percent.bestGuess()),
+                needed);
+    }
+
+    /** A figure that would be rounded onto what a temper needs decides the word: it is said on which side it lies. */
+    private static String beside(double fraction, double percent) {
+        if (Math.abs(percent - 100 * Copies.LEAST_SEED) > 1e-9) return digit(percent);
+        WatchText side = fraction < Copies.LEAST_SEED ? WatchText.JUST_UNDER : WatchText.JUST_OVER;
+        return side.say(digit(percent));
     }
 
     /** Less than a hundredth is said as nothing at all would be read wrongly: there may be some. */

@@ -48,7 +48,7 @@ final class DipWords {
         if (toCome >= WORTH_A_WORD_KELVIN) parts.add(WhyText.UP_TO_MAY_STILL_COME_BY.say(kelvin(toCome)));
         if (lost >= WORTH_A_WORD_KELVIN) parts.add(WhyText.THE_ROOM_TAKES_ABOUT_MEANWHILE.say(kelvin(lost)));
         String sum = String.join(WhyText.AND.say(), parts);
-        String gives = WhyText.A_DIP_IS_TO_GIVE.say(kelvin(Math.max(0, toGiveKelvin())));
+        String gives = WhyText.A_DIP_IS_TO_GIVE.say(written(Math.max(0, toGiveAsWritten())));
         return begun(sum.isEmpty() ? gives : sum + ": " + gives);
     }
 
@@ -90,12 +90,13 @@ final class DipWords {
                         : "";
         Figure from = isSumKnown() ? Figure.ASKED_AT_C : Figure.CHOCOLATE_C;
         String stands = isSumKnown() ? WhyText.WHEN_IT_WAS_ASKED_FOR_IT.say() : WhyText.IT_STANDS_AT.say();
+        boolean exact = isSumKnown() && of(Figure.AIM_C).isPresent();
         return WhyText.AIMED_AT_DIP.say(
-                celsius(Figure.AIM_C),
+                exact ? exactly(Figure.AIM_C) : celsius(Figure.AIM_C),
                 range,
                 stands,
-                celsius(from),
-                isSumKnown() ? kelvin(Math.abs(missingKelvin())) : units.difference(Math.abs(missingKelvin())),
+                exact ? exactly(from) : celsius(from),
+                exact ? written(Math.abs(missingAsWritten())) : units.difference(Math.abs(missingKelvin())),
                 missingKelvin() > 0 ? WhyText.SHORT.say() : WhyText.ABOVE_IT.say());
     }
 
@@ -115,9 +116,35 @@ final class DipWords {
         return of(Figure.ASKED_AT_C).isPresent() && of(Figure.FILM_S).isPresent();
     }
 
+    /** What is to be given by the figures that stand there, so that who takes one from the other comes to the same. */
+    private double toGiveAsWritten() {
+        double toCome = of(Figure.TO_COME_K).orElse(0);
+        double lost = of(Figure.LOST_K).orElse(0);
+        return missingAsWritten()
+                - (toCome >= WORTH_A_WORD_KELVIN ? rounded(units.shownDifference(toCome)) : 0)
+                + (lost >= WORTH_A_WORD_KELVIN ? rounded(units.shownDifference(lost)) : 0);
+    }
+
+    private double missingAsWritten() {
+        double then = of(Figure.ASKED_AT_C).orElse(0);
+        return rounded(units.shown(of(Figure.AIM_C).orElse(then))) - rounded(units.shown(then));
+    }
+
+    private static double rounded(double shown) {
+        return Math.round(100 * shown) / 100.0;
+    }
+
     /** To two decimals, so that who reckons after it comes to the same seconds. */
     private String kelvin(double kelvin) {
-        return Units.format("%.2f", units.shownDifference(kelvin)) + " " + units.symbol();
+        return written(units.shownDifference(kelvin));
+    }
+
+    private String written(double shown) {
+        return Units.format("%.2f", shown) + " " + units.symbol();
+    }
+
+    private String exactly(Figure figure) {
+        return written(units.shown(of(figure).orElseThrow()));
     }
 
     private static String begun(String sentence) {

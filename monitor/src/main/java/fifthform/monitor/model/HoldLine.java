@@ -13,6 +13,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** A planned hold on Watch: how long so far, until when, how much of it in range, how long it still pours. */
 public final class HoldLine {
@@ -43,17 +44,23 @@ public final class HoldLine {
                 Spans.minutes(plan.time()),
                 CLOCK.format(held.since().get().plus(plan.time()).atZone(zone)),
                 percent(held));
-        return Optional.of(line + pours().map(p -> " · " + p).orElse(""));
+        OptionalDouble left = minutesToPour();
+        return Optional.of(
+                left.isPresent()
+                        ? line + " · " + HoldText.CAN_BE_POURED.say(Math.max(1, Math.round(left.getAsDouble())))
+                        : line);
     }
 
-    private Optional<String> pours() {
+    /** How long it can still be poured if no warmth comes, min; empty where it does not cool, or stays longer than an hour. */
+    OptionalDouble minutesToPour() {
         Optional<Estimate> estimate = state.estimate().filter(Estimate::isUsable);
         Recipe recipe = setup.recipe();
         return estimate.filter(e -> e.rateKelvinPerMinute() < -FALLING_KELVIN_PER_MINUTE)
                 .map(e -> (e.chocolateCelsius() - recipe.work().range().lowCelsius() + TOO_THICK_KELVIN)
                         / -e.rateKelvinPerMinute())
                 .filter(left -> left > 0 && left < LONGEST_MINUTES)
-                .map(left -> HoldText.POURS_ABOUT.say(Long.toString(Math.max(1, Math.round(left)))));
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     /** For the end of a session; empty where nothing was held. */

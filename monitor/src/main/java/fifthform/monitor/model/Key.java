@@ -67,8 +67,9 @@ public enum Key {
     }
 
     /**
-     * Whether it stands in the row of keys. The rare one, which nobody should brush by accident, is told by the help;
-     * training has keys of its own in the place of those that are of no use there.
+     * Whether it always stands in the row of keys. The rare one, which nobody should brush by accident, is told by the help
+     * and stands there only while it is asked for, see {@link WatchPicture#isInTheRow}; training has keys of its own in the
+     * place of those that are of no use there.
      */
     public boolean isInTheRow(Kitchen kitchen) {
         return switch (this) {

@@ -33,9 +33,9 @@ final class LadderModel {
     }
 
     Ladder ladder() {
-        CelsiusRange band = band(recipe, phase());
+        CelsiusRange band = band(recipe, state);
         CelsiusRange scale = scale();
-        Optional<Outlook> turn = turn();
+        Optional<Outlook> turn = Ahead.turn(state);
         return new Ladder(
                 units.shown(scale.lowCelsius()),
                 units.shown(scale.highCelsius()),
@@ -51,9 +51,9 @@ final class LadderModel {
                 shown(turn.map(Outlook::upperCelsius)));
     }
 
-    /** The range this phase aims for. */
-    static CelsiusRange band(Recipe recipe, Phase phase) {
-        return switch (phase) {
+    /** The range that is aimed for. */
+    static CelsiusRange band(Recipe recipe, State state) {
+        return switch (Ahead.aimedFor(state)) {
             case MELT -> recipe.melt().range();
             case COOL, SEED -> recipe.cool().range();
             case REWARM, WORK, REST -> recipe.work().range();
@@ -68,7 +68,10 @@ final class LadderModel {
         };
     }
 
-    /** Each phase has its own scale; it does not follow the reading, or nothing could be compared by eye. */
+    /**
+     * Each phase has its own scale; it does not follow the reading, or nothing could be compared by eye. It reaches a degree
+     * past the limits and more: what has gone past one is still seen against it.
+     */
     private CelsiusRange scale() {
         double limit = recipe.meltOut().limitCelsius();
         double workLow = recipe.work().range().lowCelsius();
@@ -82,8 +85,8 @@ final class LadderModel {
                                 Math.ceil(recipe.melt().range().highCelsius()))
                         : new CelsiusRange(Math.floor(coolLow) - 2, Math.ceil(limit));
             case SEED -> new CelsiusRange(Math.floor(coolLow) - 2, Math.floor(workLow));
-            case REWARM -> new CelsiusRange(Math.floor(coolLow) - 0.5, Math.ceil(limit) + 0.6);
-            case WORK, REST -> new CelsiusRange(Math.floor(workLow) - 2, Math.ceil(limit) + 0.6);
+            case REWARM -> new CelsiusRange(Math.floor(coolLow) - 1.5, Math.ceil(limit) + 1);
+            case WORK, REST -> new CelsiusRange(Math.floor(workLow) - 2, Math.ceil(limit) + 1);
         };
     }
 
@@ -123,13 +126,13 @@ final class LadderModel {
         double rate = e.rateKelvinPerMinute();
         boolean drifts = state.batch().place() != Place.TABLE;
         boolean threatens = threatensBelow == way < 0 && !passed;
-        boolean leads = drifts && threatens && Math.abs(rate) > 0.1 && way / rate > 0 && way / rate < 30;
+        boolean leads = drifts
+                && Ahead.isSettled(state)
+                && threatens
+                && Math.abs(rate) > 0.1
+                && way / rate > 0
+                && way / rate < 30;
         return leads ? degrees + " · " + Spans.about(60 * way / rate) : degrees;
-    }
-
-    private Optional<Outlook> turn() {
-        boolean worth = phase() != Phase.MELT;
-        return worth ? state.forecast().map(f -> f.ifLifted()) : Optional.empty();
     }
 
     private double celsius() {
@@ -146,6 +149,6 @@ final class LadderModel {
     }
 
     private Phase phase() {
-        return state.batch().phase();
+        return Ahead.aimedFor(state);
     }
 }

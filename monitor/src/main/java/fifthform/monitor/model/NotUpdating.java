@@ -57,7 +57,8 @@ final class NotUpdating {
                 picture.banner(),
                 picture.notice(),
                 List.of(),
-                WatchPicture.Crystals.NONE);
+                WatchPicture.Crystals.NONE,
+                picture.asked());
     }
 
     private static Ladder withoutForecast(Ladder ladder) {

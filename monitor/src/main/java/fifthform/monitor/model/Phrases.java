@@ -61,14 +61,14 @@ public final class Phrases {
             case SEED_NOW -> CueText.ADD_SEED_NOW.say(grams(open.figure()));
             case CRYSTALS_ENOUGH ->
                 open.figure().isPresent()
-                        ? CueText.ENOUGH_OVER_THE_BATH_ABOUT.say(seconds(open.figure()))
+                        ? CueText.HELD_LONG_ENOUGH_OVER_THE_BATH.say(seconds(open.figure()))
                         : CueText.HELD_LONG_ENOUGH_BACK_OVER.say();
             case GET_READY -> CueText.GET_READY_LIFT.say(countdown(open.figure()));
             case LIFT_NOW -> CueText.LIFT_THE_BOWL_NOW.say();
             case OFF_NOW -> CueText.OFF_NOW.say();
             case WIPE_AND_STIR -> CueText.WIPE_THE_BOWL_AND_STIR.say();
             case WEAK_BATH -> CueText.THIS_BATH_IS_TOO_WEAK_WARM.say();
-            case TOUCH_OF_WARMTH -> CueText.ABOUT_OVER_THE_STEAM_THEN_STIR.say(seconds(open.figure()));
+            case TOUCH_OF_WARMTH -> CueText.ABOUT_OVER_THE_BATH_THEN_STIR.say(seconds(open.figure()));
             case THICKENS_SOON -> CueText.ABOUT_LEFT_TO_POUR.say(seconds(open.figure()));
             case PUT_BACK ->
                 phase == Phase.COOL
@@ -147,6 +147,26 @@ public final class Phrases {
         };
     }
 
+    /** The same of an alarm about the chocolate itself, while its reading is good. */
+    String detailNow(AlarmId alarm, double celsius) {
+        OptionalDouble now = OptionalDouble.of(celsius);
+        return alarm == AlarmId.NEAR_MELT_OUT || alarm == AlarmId.MELT_OUT
+                ? CueText.COOL_WATER_UNDER_THE_BOWL_NOW.say(celsius(now))
+                : detail(alarm, now);
+    }
+
+    /** An alarm that is over and was not seen: what was, and no order any more. All others end by themselves or by a choice. */
+    String passed(AlarmId alarm, String until) {
+        return switch (alarm) {
+            case NEAR_MELT_OUT ->
+                CueText.NEAR_MELT_OUT_WAS_OVER.say(
+                        units.withUnit(recipe.meltOut().guardCelsius()), until);
+            case PROBE_FAULT -> CueText.NO_TRUE_TEMPERATURE_UNTIL.say(until);
+            case NOT_RECORDING -> CueText.SAVING_WAS_IN_TROUBLE_UNTIL.say(until);
+            default -> throw new IllegalArgumentException(alarm + " does not wait to be seen");
+        };
+    }
+
     /** The whole advice of an alarm. */
     public String action(AlarmId alarm) {
         return AlarmTable.of(alarm).action();
@@ -159,9 +179,19 @@ public final class Phrases {
             case COOL -> CueText.COOL_IT_KEEP_STIRRING.say();
             case SEED -> CueText.KEEP_STIRRING.say();
             case REWARM -> CueText.KEEP_STIRRING.say();
-            case WORK -> CueText.POUR_AND_STIR_BETWEEN_MOULDS.say();
+            case WORK -> CueText.PROVE_A_SAMPLE_THEN_POUR.say();
             case REST -> CueText.BATCH_DONE.say();
         };
+    }
+
+    /** What to do while nothing is due and a sample has shown temper. */
+    String pour() {
+        return CueText.POUR_AND_STIR_BETWEEN_MOULDS.say();
+    }
+
+    /** Where pouring is next, with surely too few crystals for it. */
+    String tooFew() {
+        return CueText.IN_RANGE_BUT_TOO_FEW_CRYSTALS.say();
     }
 
     /** Where this phase is going, in a few words. */

@@ -3,10 +3,14 @@ package fifthform.monitor.model;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** Where a line may be broken: at spaces, but never between a figure and its unit. */
+/**
+ * Where a line may be broken: at spaces, but never between a figure and its unit, within one duration, or before the dot
+ * that parts two things said side by side.
+ */
 public final class Pieces {
-    private static final Pattern BREAKS =
-            Pattern.compile("(?<![0-9])\\s+|\\s+(?!(?:°[CF]|s|min|h|g|kg|%)(?![A-Za-z]))");
+    private static final Pattern BREAKS = Pattern.compile("(?!(?<=[0-9])\\s+(?:°[CF]|s|min|h|g|kg|m|%)(?![A-Za-z]))"
+            + "(?!(?<=[0-9] (?:h|min))\\s+[0-9]+ (?:min|s)(?![A-Za-z]))"
+            + "\\s+(?!·)");
 
     private Pieces() {}
 

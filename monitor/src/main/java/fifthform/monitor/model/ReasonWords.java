@@ -5,6 +5,7 @@ import fifthform.curves.situation.Reason;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.WatchText;
 import fifthform.monitor.texts.WhyText;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -12,6 +13,8 @@ import java.util.List;
 
 /** A reason in plain words with its figures: what was decided by, what is aimed at, and what that rests on. */
 final class ReasonWords {
+    private static final double STEADY_KELVIN_PER_MINUTE = 0.05;
+
     private final Reason reason;
     private final Units units;
     private final List<String> said = new ArrayList<>();
@@ -61,7 +64,8 @@ final class ReasonWords {
                         has(Figure.BATH_C) ? WhyText.OVER_BATH_OF.say(celsius(Figure.BATH_C)) : "",
                         celsius(Figure.RANGE_LOW_C)));
             case SETTLED ->
-                say(WhyText.IT_STANDS_IN_THE_AND_HARDLY.say(stands(WhyText.AT.say()), range(" "), rate(": ")));
+                say(WhyText.IT_STANDS_IN_THE_AND_HARDLY.say(
+                        stands(WhyText.AT.say()), range(" "), isSteady() ? "" : rate(": ")));
             case LEAVES_THE_RANGE -> leavesTheRange();
             case SEED_KEEPS ->
                 say(WhyText.IT_STANDS_UNDER_ABOVE_WHICH.say(
@@ -158,8 +162,18 @@ final class ReasonWords {
         return has(Figure.RATE_K_PER_MIN) ? before + rate(figure(Figure.RATE_K_PER_MIN), units) : "";
     }
 
+    private boolean isSteady() {
+        return isSteady(figure(Figure.RATE_K_PER_MIN));
+    }
+
+    /** Slower than this is called steady; a rate of noise is no news. */
+    static boolean isSteady(double kelvinPerMinute) {
+        return Math.abs(kelvinPerMinute) < STEADY_KELVIN_PER_MINUTE;
+    }
+
     /** For example {@code rising 1.0 °C a minute}. */
     static String rate(double kelvinPerMinute, Units units) {
+        if (isSteady(kelvinPerMinute)) return WatchText.STEADY.say();
         WhyText rate = kelvinPerMinute < 0 ? WhyText.FALLING_A_MINUTE : WhyText.RISING_A_MINUTE;
         return rate.say(units.difference(Math.abs(kelvinPerMinute)));
     }

@@ -4,7 +4,6 @@ import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Outlook;
 import fifthform.curves.recipe.CelsiusRange;
-import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.monitor.model.WatchPicture.FanPoint;
 import fifthform.monitor.model.WatchPicture.Flag;
@@ -22,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** The last ten minutes and the next two. */
@@ -57,12 +57,17 @@ final class TraceModel {
         boolean past = !back.isZero();
         List<Point> points = points(from, past ? to : Instant.MAX);
         List<FanPoint> fan = past ? List.of() : fan(now);
-        CelsiusRange band = LadderModel.band(recipe, state.batch().phase());
+        CelsiusRange band = LadderModel.band(recipe, state);
         double low = units.shown(band.lowCelsius());
         double high = units.shown(band.highCelsius());
         OptionalDouble limit = limit();
-        double bottom = points.stream().mapToDouble(Point::shown).min().orElse(low);
-        double top = points.stream().mapToDouble(Point::shown).max().orElse(high);
+        // What is to come counts with what was: a forecast that ran along the panel's edge would seem to level off
+        // there.
+        double[] curve = DoubleStream.concat(
+                        points.stream().mapToDouble(Point::shown), fan.stream().mapToDouble(FanPoint::shown))
+                .toArray();
+        double bottom = DoubleStream.of(curve).min().orElse(low);
+        double top = DoubleStream.of(curve).max().orElse(high);
         double margin = units.shownDifference(0.6);
         return new Trace(
                 from,
@@ -82,8 +87,7 @@ final class TraceModel {
     }
 
     private OptionalDouble limit() {
-        Phase phase = state.batch().phase();
-        return switch (phase) {
+        return switch (Ahead.aimedFor(state)) {
             case REWARM, WORK, REST ->
                 OptionalDouble.of(units.shown(recipe.meltOut().limitCelsius()));
             case MELT -> OptionalDouble.of(units.shown(recipe.scorchCelsius()));
@@ -105,8 +109,9 @@ final class TraceModel {
     }
 
     private List<FanPoint> fan(Instant now) {
-        if (state.forecast().isEmpty()) return List.of();
-        Forecast forecast = state.forecast().get();
+        Optional<Forecast> course = Ahead.course(state);
+        if (course.isEmpty()) return List.of();
+        Forecast forecast = course.get();
         List<FanPoint> fan = new ArrayList<>();
         Duration since = Duration.between(forecast.madeAt(), now);
         for (Duration d = Duration.ZERO; d.compareTo(AHEAD) <= 0; d = d.plus(FAN_STEP)) {

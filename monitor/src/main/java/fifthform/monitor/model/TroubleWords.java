@@ -22,9 +22,13 @@ final class TroubleWords {
         boolean bath = of(Figure.BATH_C).isPresent() && of(Figure.CHOCOLATE_C).isEmpty();
         List<String> said = new ArrayList<>();
         said.add((bath ? WhyText.THE_BATH_STANDS_AT.say(celsius(Figure.BATH_C)) : stands()) + ": " + limit());
-        if (of(Figure.DEADBAND_K).isPresent())
-            said.add(WhyText.IT_IS_OVER_ONCE_IT_IS.say(difference(Figure.DEADBAND_K)));
+        if (of(Figure.DEADBAND_K).isPresent()) said.add(WhyText.THE_ALARM_ENDS_AT.say(units.withUnit(endsAtCelsius())));
         return said;
+    }
+
+    private double endsAtCelsius() {
+        double deadband = of(Figure.DEADBAND_K).orElse(0);
+        return of(Figure.LIMIT_C).orElse(0) + (isOnTheColdSide() ? deadband : -deadband);
     }
 
     List<String> forecast() {
@@ -78,7 +82,22 @@ final class TroubleWords {
     }
 
     private String limit() {
-        return WhyText.PAST_THE_LIMIT.say(difference(Figure.PAST_LIMIT_K), celsius(Figure.LIMIT_C));
+        if (of(Figure.PAST_LIMIT_K).orElse(0) <= 0) return WhyText.BACK_WITHIN_THE_LIMIT.say(celsius(Figure.LIMIT_C));
+        WhyText past = isOnTheColdSide() ? WhyText.UNDER_THE_LIMIT : WhyText.OVER_THE_LIMIT;
+        return past.say(difference(Figure.PAST_LIMIT_K), celsius(Figure.LIMIT_C));
+    }
+
+    /** Whether it warns of the cold: what is past its limit lies below it, and what is back within it above. */
+    private boolean isOnTheColdSide() {
+        boolean below = first(Figure.BATH_C, Figure.AHEAD_C, Figure.TURN_C, Figure.CHOCOLATE_C)
+                < of(Figure.LIMIT_C).orElse(0);
+        return below == of(Figure.PAST_LIMIT_K).orElse(0) > 0;
+    }
+
+    private double first(Figure... figures) {
+        for (Figure figure : figures)
+            if (of(figure).isPresent()) return of(figure).getAsDouble();
+        return Double.POSITIVE_INFINITY;
     }
 
     private String stands() {

@@ -5,6 +5,7 @@ import fifthform.curves.engine.State;
 import fifthform.curves.estimate.Estimate;
 import fifthform.curves.estimate.Freshness;
 import fifthform.curves.forecast.Forecast;
+import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.StoreTrouble;
 import fifthform.curves.recipe.Phase;
@@ -37,17 +38,16 @@ import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** A session's snapshot as the picture that every screen draws: a pure function. */
 public final class WatchModel {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
-    /** Slower than this is called steady; a rate of noise is no news. */
-    private static final double STEADY_KELVIN_PER_MINUTE = 0.05;
 
     /** What a dip showed stands at the foot for so long; later H tells it. */
     private static final Duration NEWS = Duration.ofMinutes(1);
@@ -75,7 +75,7 @@ public final class WatchModel {
     }
 
     private WatchPicture picture() {
-        BandModel band = new BandModel(snapshot.setup(), state, phrases, units);
+        BandModel band = new BandModel(snapshot.setup(), state, phrases, look);
         return new WatchPicture(
                 snapshot.setup().origin() == Origin.SIMULATED ? Kitchen.SIMULATED : Kitchen.REAL,
                 heading(),
@@ -96,7 +96,18 @@ public final class WatchModel {
                 look.banner(),
                 Notice.STANDING,
                 snapshot.fault().isPresent() ? List.of() : band.why(),
-                snapshot.fault().isPresent() ? Crystals.NONE : crystals());
+                snapshot.fault().isPresent() ? Crystals.NONE : crystals(),
+                asked());
+    }
+
+    /** Whoever reads a question must find its key, also with a pointer. */
+    private Set<Key> asked() {
+        Set<Key> asked = EnumSet.noneOf(Key.class);
+        if (!crystals().question().isEmpty()) asked.add(Key.STIR);
+        if (state.coasting().bowl().doubt().isPresent()) asked.add(Key.IT_IS_THE_BOWL);
+        boolean proves = phase() == Phase.WORK && !Pouring.isProved(state);
+        if (proves || state.alarms().standing().contains(AlarmId.MELT_OUT)) asked.add(Key.PROVED);
+        return asked;
     }
 
     private Crystals crystals() {
@@ -140,7 +151,10 @@ public final class WatchModel {
                 .isEmpty();
         marks.add(new Mark(saved ? WatchText.SAVED.say() : WatchText.NOT_SAVED.say(), saved));
         boolean good = state.estimate().filter(Estimate::isUsable).isPresent();
-        marks.add(new Mark(good ? WatchText.PROBE.say() : WatchText.NO_PROBE.say(), good));
+        // The first reading may take its time; that none comes is said once it is an alarm.
+        boolean waiting =
+                state.estimate().isEmpty() && state.alarms().standing().isEmpty();
+        if (!waiting) marks.add(new Mark(good ? WatchText.READING.say() : WatchText.NO_READING.say(), good));
         return marks;
     }
 
@@ -213,9 +227,7 @@ public final class WatchModel {
     private String rate() {
         if (state.forecast().isEmpty()) return "";
         double rate = state.estimate().orElseThrow().rateKelvinPerMinute();
-        if (Math.abs(rate) < STEADY_KELVIN_PER_MINUTE) return WatchText.STEADY.say();
-        return WatchText.A_MINUTE.say(
-                rate > 0 ? WatchText.RISING.say() : WatchText.FALLING.say(), units.difference(Math.abs(rate)));
+        return ReasonWords.rate(rate, units);
     }
 
     private List<Outlook> outlooks() {
@@ -231,16 +243,16 @@ public final class WatchModel {
         String turns = place == Place.TABLE
                 ? WatchText.OFF_THE_WATER_IT_TURNS_AT.say()
                 : WatchText.LIFTED_NOW_IT_TURNS_AT.say();
-        // On the table there is a turning point to come only while a coast goes on.
-        boolean turning = place != Place.TABLE || state.coasting().lift().isPresent();
-        if (phase() != Phase.MELT && turning) {
-            lines.add(turn(turns, f));
-        }
+        if (Ahead.turn(state).isPresent()) lines.add(turn(turns, f));
         String left = place == Place.TABLE
                 ? WatchText.LEFT_TO_ITSELF.say()
                 : place == Place.BATH ? WatchText.LEFT_ON_THE_BATH.say() : WatchText.LEFT_IN_THE_WATER.say();
-        lines.add(new Outlook(
-                left, units.oneDecimal(f.at(Forecast.HORIZON).celsius()), WatchText.IN_THREE_MINUTES.say()));
+        lines.add(Ahead.course(state)
+                .map(course -> new Outlook(
+                        left,
+                        units.oneDecimal(course.at(Forecast.HORIZON).celsius()),
+                        WatchText.IN_THREE_MINUTES.say()))
+                .orElse(new Outlook(left, "–", WatchText.NOT_SETTLED_YET.say())));
         return lines;
     }
 
@@ -263,16 +275,14 @@ public final class WatchModel {
         List<Tile> tiles = new ArrayList<>();
         measured(Role.BATH).ifPresent(celsius -> tiles.add(bath(celsius)));
         measured(Role.ROOM)
-                .ifPresent(celsius -> tiles.add(new Tile(
-                        WatchText.ROOM.say(),
-                        units.shown(celsius),
-                        1,
-                        units.symbol(),
-                        Double.NEGATIVE_INFINITY,
-                        Double.POSITIVE_INFINITY)));
-        tiles.add(minutes(
-                InWords.of(phase()), Duration.between(state.batch().progress().since(), state.at())));
-        tiles.add(minutes(WatchText.BATCH.say(), elapsed()));
+                .ifPresent(celsius -> tiles.add(plain(WatchText.ROOM.say(), units.shown(celsius), 1, units.symbol())));
+        // Alone it would come and go with the rate, and the number would grow and shrink; the band says it as well.
+        OptionalDouble left = new HoldLine(snapshot.setup(), state).minutesToPour();
+        boolean pours = phase() == Phase.WORK
+                && !Pouring.isTooFew(state, recipe)
+                && !state.alarms().standing().contains(AlarmId.MELT_OUT);
+        if (pours && !tiles.isEmpty() && left.isPresent())
+            tiles.add(plain(WatchText.TO_POUR.say(), left.getAsDouble(), 0, WatchText.MIN.say()));
         return tiles;
     }
 
@@ -283,12 +293,17 @@ public final class WatchModel {
                 .map(t -> t.lastCelsius().orElseThrow());
     }
 
-    /** Only the warm bath has a plan to pass; the melting bath is meant to be hot. */
+    /**
+     * Only the warm bath has a plan to pass; the melting bath is meant to be hot. While the bowl is cooled it is the one
+     * that is being made ready, and not the water that the rows speak of.
+     */
     private Tile bath(double celsius) {
+        Phase aimedFor = Ahead.aimedFor(state);
+        boolean elsewhere = aimedFor == Phase.COOL || aimedFor == Phase.SEED;
         boolean planned = phase() == Phase.REWARM || phase() == Phase.WORK;
         double plan = snapshot.setup().bathCelsius().orElse(recipe.rewarmBathCelsius());
         return new Tile(
-                WatchText.BATH.say(),
+                elsewhere ? WatchText.WARM_BATH.say() : WatchText.BATH.say(),
                 units.shown(celsius),
                 1,
                 units.symbol(),
@@ -296,40 +311,42 @@ public final class WatchModel {
                 planned ? units.shown(plan + AlarmConditions.BATH_MARGIN_KELVIN) : Double.POSITIVE_INFINITY);
     }
 
-    private static Tile minutes(String title, Duration span) {
-        return new Tile(
-                title, span.toMinutes(), 0, WatchText.MIN.say(), Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    private static Tile plain(String title, double value, int decimals, String unit) {
+        return new Tile(title, value, decimals, unit, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     private String foot() {
-        String news = lag().filter(lag -> lag.at().plus(NEWS).isAfter(state.at()))
-                .map(TrustWords::dip)
-                .or(() -> state.otherReadings().stream()
-                        .findFirst()
-                        .map(other -> OtherWords.of(other, units, look.zone())))
-                .orElse(PROVE.say());
-        String bowl = BowlLine.of(snapshot.setup().bowl(), state.coasting(), units);
         Crystals crystals = crystals();
         Optional<String> held = new HoldLine(snapshot.setup(), state).line(look.zone());
         // Alarms fill their strip after an overshoot, and this must not be what is left out.
         if (!crystals.survived().isEmpty()) return crystals.survived();
-        if (held.isPresent())
-            return crystals.question().isEmpty() ? held.get() : crystals.question() + " · " + held.get();
-        if (!crystals.question().isEmpty()) return crystals.question() + " · " + bowl;
+        // What stands first is read most.
+        List<String> said = new ArrayList<>();
+        if (!crystals.question().isEmpty()) said.add(crystals.question());
+        held.or(this::news).ifPresent(said::add);
+        if (held.isEmpty())
+            BowlLine.doubt(snapshot.setup().bowl(), state.coasting()).ifPresent(said::add);
         // The word about the crystals says it already.
-        if (crystals.isSaid() && news.equals(PROVE.say())) return bowl;
-        // What stands first is read most; news are gone soon.
-        return news.equals(PROVE.say()) ? bowl + " · " + news : news + " · " + bowl;
+        if (said.isEmpty() && !crystals.isSaid()) said.add(PROVE.say());
+        return String.join(" · ", said);
+    }
+
+    /** What a dip or another thermometer showed; what is known of the bowl is for who asks. */
+    private Optional<String> news() {
+        return lag().filter(lag -> lag.at().plus(NEWS).isAfter(state.at()))
+                .map(TrustWords::dip)
+                .or(() -> state.otherReadings().stream()
+                        .findFirst()
+                        .map(other -> OtherWords.of(other, units, look.zone())));
     }
 
     /** What is wrong, and last what is no alarm, since nothing burns, but must be seen: another bowl, a seed left out. */
     private List<AlarmRow> alarms(BandModel band) {
         List<AlarmRow> rows = new ArrayList<>(band.rows());
         BowlLine.notice(snapshot.setup().bowl(), state.coasting())
-                .ifPresent(
-                        words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.I_IF_IT_IS.say())));
-        seedUnsaid()
-                .ifPresent(words -> rows.add(new AlarmRow(Tone.ADVISE, Direction.NONE, words, AlarmRow.TO_KNOW.say())));
+                .ifPresent(words ->
+                        rows.add(AlarmRow.notice(words, look.assigned().fill(WatchText.IT_IS_THE_BOWL.say()))));
+        seedUnsaid().ifPresent(words -> rows.add(AlarmRow.notice(words, WatchText.TO_KNOW.say())));
         return rows;
     }
 

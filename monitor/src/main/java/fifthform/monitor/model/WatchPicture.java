@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Everything the Watch screen shows at one moment, in words and numbers. Window, terminal and plain lines show the
@@ -34,6 +35,7 @@ import java.util.OptionalDouble;
  * @param notice which of the two it is
  * @param why the reason of what is in the band, in sentences with figures; for who asks
  * @param crystals what is said of the crystals
+ * @param asked keys that the screen asks for just now, though they are none of its usual row
  */
 public record WatchPicture(
         Kitchen kitchen,
@@ -55,7 +57,10 @@ public record WatchPicture(
         Optional<String> banner,
         Notice notice,
         List<String> why,
-        Crystals crystals) {
+        Crystals crystals,
+        Set<Key> asked) {
+    private static final List<Key> LOOKS = List.of(Key.THEME, Key.FULL_SCREEN);
+
     /** What the banner holds. */
     public enum Notice {
         /** What stands there anyhow; alarms need its room more. */
@@ -95,6 +100,45 @@ public record WatchPicture(
         Objects.requireNonNull(notice, "notice");
         why = List.copyOf(why);
         Objects.requireNonNull(crystals, "crystals");
+        asked = Set.copyOf(asked);
+    }
+
+    /** A picture that asks for no key. */
+    public WatchPicture(
+            Kitchen kitchen,
+            String heading,
+            String subject,
+            List<Mark> marks,
+            String clock,
+            Band band,
+            Numeral numeral,
+            String rate,
+            List<Outlook> outlooks,
+            Ladder ladder,
+            Trace trace,
+            List<Tile> tiles,
+            String foot,
+            List<AlarmRow> alarms,
+            String keys,
+            Optional<String> undo,
+            Optional<String> banner,
+            Notice notice,
+            List<String> why,
+            Crystals crystals) {
+        this(
+                kitchen, heading, subject, marks, clock, band, numeral, rate, outlooks, ladder, trace, tiles, foot,
+                alarms, keys, undo, banner, notice, why, crystals, Set.of());
+    }
+
+    /**
+     * Whether this key stands in the row of keys: usually, or since it is asked for. Each that is asked for takes the place
+     * of one that only changes how the screen looks, so that all stay as wide as a finger.
+     */
+    public boolean isInTheRow(Key key) {
+        if (asked.contains(key)) return true;
+        long added = asked.stream().filter(one -> !one.isInTheRow(kitchen)).count();
+        int first = LOOKS.indexOf(key);
+        return key.isInTheRow(kitchen) && (first < 0 || first >= added);
     }
 
     /** The same with what the maker asked for in the place of the notice. */
@@ -112,7 +156,7 @@ public record WatchPicture(
             Notice which) {
         return new WatchPicture(
                 whose, heading, subject, marks, clock, other, numeral, rate, outlooks, ladder, trace, tiles, foot, rows,
-                keys, undoing, words, which, why, crystals);
+                keys, undoing, words, which, why, crystals, asked);
     }
 
     /** Whether nothing of it was measured. */
@@ -326,17 +370,27 @@ public record WatchPicture(
     /** A slow value in a tile of its own, with the range in which it is as it should be; infinite where all is well. */
     public record Tile(String title, double value, int decimals, String unit, double low, double high) {}
 
-    /** An alarm that is not quiet, or a notice that must be seen beside them, for the strip. */
-    public record AlarmRow(Tone tone, Direction direction, String words, String state) {
-        /** The state of the notice that it seems to be another bowl: what to press. */
-        public static final WatchText I_IF_IT_IS = WatchText.I_IF_IT_IS_THE_BOWL;
+    /**
+     * An alarm that is not quiet, or a notice that must be seen beside them, for the strip.
+     *
+     * @param words what it is
+     * @param state new, known or passed; of a notice what to press
+     * @param isNotice whether it is something to know and no alarm
+     */
+    public record AlarmRow(Tone tone, Direction direction, String words, String state, boolean isNotice) {
+        /** An alarm. */
+        public AlarmRow(Tone tone, Direction direction, String words, String state) {
+            this(tone, direction, words, state, false);
+        }
 
-        /** The state of a notice that asks for nothing. */
-        public static final WatchText TO_KNOW = WatchText.TO_KNOW;
+        /** Something to know and no alarm; its state says what to press, or that nothing is asked. */
+        static AlarmRow notice(String words, String state) {
+            return new AlarmRow(Tone.ADVISE, Direction.NONE, words, state, true);
+        }
 
-        /** Whether it is something to know and no alarm. */
-        public boolean isNotice() {
-            return state.equals(I_IF_IT_IS.say()) || state.equals(TO_KNOW.say());
+        /** Whether it tells what was and holds no longer. */
+        public boolean hasPassed() {
+            return state.equals(WatchText.PASSED.say());
         }
     }
 }

@@ -169,6 +169,7 @@ public record LineScreen(Optional<WatchPicture> before, Duration statusAt) {
     private static String steady(String words) {
         return words.replaceAll("[0-9]+([.,][0-9]+)?", "#")
                 .replace(UnitText.HOURS_AND_MINUTES.say("#", "#"), "#")
+                .replace(UnitText.HOURS.say("#"), "#")
                 .replace(UnitText.MINUTES_AND.say("#", UnitText.AND_SECONDS.say("#")), "#")
                 .replace(UnitText.MINUTES.say("#"), "#")
                 .replace(UnitText.SECONDS.say("#"), "#");

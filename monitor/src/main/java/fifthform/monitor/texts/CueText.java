@@ -10,7 +10,7 @@ public enum CueText implements Text {
     /** {0} grams open. */
     ADD_SEED_NOW,
     /** {0} seconds open. */
-    ENOUGH_OVER_THE_BATH_ABOUT,
+    HELD_LONG_ENOUGH_OVER_THE_BATH,
     HELD_LONG_ENOUGH_BACK_OVER,
     /** {0} countdown open. */
     GET_READY_LIFT,
@@ -19,7 +19,7 @@ public enum CueText implements Text {
     WIPE_THE_BOWL_AND_STIR,
     THIS_BATH_IS_TOO_WEAK_WARM,
     /** {0} seconds open. */
-    ABOUT_OVER_THE_STEAM_THEN_STIR,
+    ABOUT_OVER_THE_BATH_THEN_STIR,
     /** {0} seconds open. */
     ABOUT_LEFT_TO_POUR,
     /** {0} seconds open. */
@@ -65,6 +65,8 @@ public enum CueText implements Text {
     COOL_IT_KEEP_STIRRING,
     KEEP_STIRRING,
     POUR_AND_STIR_BETWEEN_MOULDS,
+    PROVE_A_SAMPLE_THEN_POUR,
+    IN_RANGE_BUT_TOO_FEW_CRYSTALS,
     BATCH_DONE,
     /** {0} range melt, {1} melt dwell. */
     FOR,
@@ -203,5 +205,21 @@ public enum CueText implements Text {
     GROWING_THICK_UP_TO,
     /** {0} minutes. */
     HELD_AS_PLANNED,
-    A_LITTLE
+    A_LITTLE,
+
+    // Alarms that are over, MeltedOut.
+    MELTED_OUT_COOL_AGAIN_SEED_OR,
+    /** {0} highest temperature. */
+    IT_PEAKED_AT,
+    /** {0} limit celsius. */
+    IT_WAS_PAST,
+    COOLS_AGAIN_PROVED,
+    /** {0} temperature now. */
+    COOL_WATER_UNDER_THE_BOWL_NOW,
+    /** {0} limit celsius, {1} time of day. */
+    NEAR_MELT_OUT_WAS_OVER,
+    /** {0} time of day. */
+    NO_TRUE_TEMPERATURE_UNTIL,
+    /** {0} time of day. */
+    SAVING_WAS_IN_TROUBLE_UNTIL
 }

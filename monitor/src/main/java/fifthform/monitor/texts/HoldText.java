@@ -37,7 +37,7 @@ public enum HoldText implements Text {
     /** {0} so far, {1} planned, {2} time of day, {3} share. */
     HELD_SO_FAR,
     /** {0} minutes. */
-    POURS_ABOUT,
+    CAN_BE_POURED,
     HOLD_NOT_BEGUN,
     /** {0} time, {1} planned, {2} what warmed it, {3} share. */
     HELD_IN_THE_END,

@@ -139,6 +139,8 @@ public enum LiveText implements Text {
     // Watching.
     /** {0} id, {1} fault. */
     FAULT_AT_KEY,
+    /** {0} times as fast as life. */
+    SPEED_MARK,
     SOUND_MARK,
     SOUND_NOT_HEARD_AT_THE_STOVE,
     KEYS_OF_TRAINING,

@@ -13,6 +13,8 @@ public enum UnitText implements Text {
     MINUTES,
     /** {0} seconds, {1} seconds. */
     HOURS_AND_MINUTES,
+    /** {0} whole hours. */
+    HOURS,
 
     // Amounts.
     /** {0} grams. */

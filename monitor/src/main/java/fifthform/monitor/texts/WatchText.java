@@ -41,12 +41,18 @@ public enum WatchText implements Text {
     ABOUT,
     /** {0} turn lower celsius, {1} turn upper celsius. */
     FROM_TO,
+    /** {0} minutes. */
+    ABOUT_MIN_LEFT_TO_POUR,
     OUT_IN_ABOUT,
     LIFT_IN_ABOUT,
     THE_PROBE_WAS_SAID_TO_BE,
     NOTHING_IS_DUE_YET,
-    /** {0} cool dwell, {1} range cool. */
+    /** {0} cool dwell, {1} range cool, {2} held and still to be held. */
     CRYSTALS_TAKE_AT,
+    /** {0} cool dwell, {1} range cool, {2} held and still to be held. */
+    CRYSTALS_TAKE_LONGER,
+    /** {0} cool dwell, {1} range cool, {2} held and still to be held. */
+    CRYSTALS_TAKE_LESS,
     /** {0} melt range low celsius, {1} melt dwell, {2} state batch progress dwell. */
     IT_IS_TO_BE_HELD_AT,
     OUT_OF_THE_WATER,
@@ -93,6 +99,12 @@ public enum WatchText implements Text {
     /** {0} digit percent least, {1} digit percent most, {2} digit percent best guess, {3} needed. */
     CRYSTALS_TO_PERCENT_OF_THE_FAT,
     UNDER_0_01,
+    /** {0} digit percent most, {1} needed. */
+    CRYSTALS_AT_MOST_PERCENT,
+    /** {0} digit percent. */
+    JUST_UNDER,
+    /** {0} digit percent. */
+    JUST_OVER,
     STIRRED,
     LEFT_ALONE,
     /** {0} is. */
@@ -164,8 +176,8 @@ public enum WatchText implements Text {
     BOWL,
     SAVED,
     NOT_SAVED,
-    PROBE,
-    NO_PROBE,
+    READING,
+    NO_READING,
     RAW_READING,
     PROBE_IS_OUT,
     SETTLING,
@@ -175,10 +187,6 @@ public enum WatchText implements Text {
     /** {0} difference budget expanded kelvin. */
     WITHIN,
     STEADY,
-    RISING,
-    FALLING,
-    /** {0} rate, {1} difference rate. */
-    A_MINUTE,
     NO_FORECAST,
     WHILE_THERE_IS_NO_GOOD_READING,
     OFF_THE_WATER_IT_TURNS_AT,
@@ -187,12 +195,14 @@ public enum WatchText implements Text {
     LEFT_ON_THE_BATH,
     LEFT_IN_THE_WATER,
     IN_THREE_MINUTES,
+    NOT_SETTLED_YET,
     /** {0} about f if lifted. */
     IN,
     UNSURE,
     ROOM,
-    BATCH,
     BATH,
+    WARM_BATH,
+    TO_POUR,
     MIN,
     /** {0} planned, {1} melt out limit celsius. */
     THE_PLANNED_SEED_G_WAS_NOT,
@@ -201,8 +211,10 @@ public enum WatchText implements Text {
 
     // WatchPicture.
     CRYSTALS,
-    I_IF_IT_IS_THE_BOWL,
     TO_KNOW,
+
+    // WatchModel, the key of a notice.
+    IT_IS_THE_BOWL,
 
     // SessionLoop.
     MARK,

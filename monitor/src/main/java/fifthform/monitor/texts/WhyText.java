@@ -119,8 +119,8 @@ public enum WhyText implements Text {
     // TroubleWords.
     /** {0} celsius bath c. */
     THE_BATH_STANDS_AT,
-    /** {0} difference deadband k. */
-    IT_IS_OVER_ONCE_IT_IS,
+    /** {0} temperature at which it ends. */
+    THE_ALARM_ENDS_AT,
     /** {0} celsius turn c, {1} band. */
     OFF_THE_HEAT_IT_TURNS_AT,
     /** {0} about ahead s, {1} celsius ahead c. */
@@ -144,9 +144,22 @@ public enum WhyText implements Text {
     /** {0} scatter. */
     THE_READINGS_DO_WHAT_A_TIP,
     /** {0} difference past limit k, {1} celsius limit c. */
-    PAST_THE_LIMIT,
+    OVER_THE_LIMIT,
+    /** {0} difference past limit k, {1} celsius limit c. */
+    UNDER_THE_LIMIT,
+    /** {0} celsius limit c. */
+    BACK_WITHIN_THE_LIMIT,
     /** {0} celsius chocolate c, {1} rate. */
     IT_STANDS_AT_TROUBLE,
+
+    // MeltedOut.
+    /** {0} limit celsius, {1} its highest. */
+    IT_WAS_PAST_MELT_OUT,
+    /** {0} highest temperature. */
+    AND_PEAKED_AT,
+    /** {0} temperature now, {1} rate. */
+    NOW_IT_STANDS_AT,
+    THE_ALARM_ENDS_BY_A_CHOICE,
 
     // CoastWords.
     /** {0} difference coast seconds, {1} per minute. */

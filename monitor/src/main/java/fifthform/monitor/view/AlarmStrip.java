@@ -13,6 +13,16 @@ import javafx.scene.Group;
 final class AlarmStrip extends Group {
     private static final int MOST = 3;
 
+    /** Largest letters, room for the symbol, distance of the state from the words and of two alarms; units. */
+    private static final double SIZE = 25;
+
+    private static final double SIGN = 44;
+    private static final double STATE_GAP = 20;
+    private static final double GAP = 28;
+
+    /** Font size at which widths are measured, since they grow with it. */
+    private static final double MEASURED = 100;
+
     private final List<Cell> cells = new ArrayList<>();
     private final Words more = new Words(Typeface.BOLD);
 
@@ -27,8 +37,8 @@ final class AlarmStrip extends Group {
     }
 
     void lay(List<AlarmRow> alarms, Box box, double u) {
-        int shown = Math.min(MOST, alarms.size());
-        int left = alarms.size() - shown;
+        List<AlarmRow> shown = alarms.subList(0, Math.min(MOST, alarms.size()));
+        int left = alarms.size() - shown.size();
         String rest = left == 0 ? "" : ViewText.AND_MORE.say(left);
         double restWide = left == 0 ? 0 : 130 * u;
         more.place(
@@ -37,14 +47,46 @@ final class AlarmStrip extends Group {
                 24 * u,
                 1,
                 Words.Side.RIGHT);
-        double gap = 28 * u;
-        double wide = (box.width() - restWide - gap * Math.max(0, shown - 1)) / Math.max(1, shown);
-        for (int i = 0; i < MOST; i++) {
-            Cell cell = cells.get(i);
-            cell.visible(i < shown);
-            if (i < shown) cell.lay(alarms.get(i), new Box(box.x() + i * (wide + gap), box.y(), wide, box.height()), u);
-        }
+        double room = box.width() - (left == 0 ? 0 : restWide + GAP * u);
+        layCells(shown, new Box(box.x(), box.y(), room, box.height()), u);
         setAccessibleText(spoken(alarms));
+    }
+
+    /** One size of letters for all: each alarm gets as much of the row as its words need. */
+    private void layCells(List<AlarmRow> shown, Box box, double u) {
+        for (int i = 0; i < MOST; i++) cells.get(i).visible(i < shown.size());
+        if (shown.isEmpty()) return;
+        double free = box.width() - shown.size() * (SIGN + STATE_GAP) * u - (shown.size() - 1) * GAP * u;
+        double one = size(shown, 1, free, box.height(), u);
+        double two = size(shown, 2, free, box.height(), u);
+        int lines = two > one * Words.WORTH_A_LINE ? 2 : 1;
+        double size = lines == 1 ? one : two;
+        double spare = (free
+                        - shown.stream()
+                                .mapToDouble(row -> needs(row, size, lines))
+                                .sum())
+                / shown.size();
+        double x = box.x();
+        for (int i = 0; i < shown.size(); i++) {
+            double wide = (SIGN + STATE_GAP) * u + needs(shown.get(i), size, lines) + spare;
+            cells.get(i).lay(shown.get(i), new Box(x, box.y(), wide, box.height()), size, lines, u);
+            x += wide + GAP * u;
+        }
+    }
+
+    /** The size at which all of them have room on so many lines, pixels. */
+    private static double size(List<AlarmRow> rows, int lines, double wide, double high, double u) {
+        double needed = rows.stream().mapToDouble(row -> needs(row, 1, lines)).sum();
+        return Math.min(SIZE * u, Math.min(wide / needed, Words.sizeIn(high, lines)));
+    }
+
+    /** Width of an alarm's words and state, with a little for what letters of another size differ by. */
+    private static double needs(AlarmRow row, double size, int lines) {
+        return 1.03
+                * size
+                / MEASURED
+                * (Words.widthOf(row.words(), Typeface.REGULAR, MEASURED, lines)
+                        + Words.widthOf(row.state(), Typeface.REGULAR, MEASURED, lines));
     }
 
     private static String spoken(List<AlarmRow> alarms) {
@@ -57,7 +99,7 @@ final class AlarmStrip extends Group {
     private static final class Cell {
         private final Sign sign = new Sign();
         private final Words words = new Words(Typeface.REGULAR);
-        private final Words state = new Words(Typeface.REGULAR, "quiet");
+        private final Words state = new Words(Typeface.REGULAR);
 
         void visible(boolean visible) {
             sign.setVisible(visible);
@@ -65,19 +107,17 @@ final class AlarmStrip extends Group {
             state.setVisible(visible);
         }
 
-        void lay(AlarmRow alarm, Box box, double u) {
-            BandBar.restyle(sign, "sign-", alarm.tone().name().toLowerCase(Locale.ROOT));
+        void lay(AlarmRow alarm, Box box, double size, int lines, double u) {
+            String tone = alarm.tone().name().toLowerCase(Locale.ROOT);
+            BandBar.restyle(sign, "sign-", alarm.hasPassed() ? tone + "-passed" : tone);
             sign.draw(alarm.tone(), alarm.direction(), box.x() + 16 * u, box.middle(), 14 * u);
-            double stateWide =
-                    Math.min(box.width() * 0.3, Words.widthOf(alarm.state(), Typeface.REGULAR, 22 * u) + 2 * u);
-            Box text = new Box(box.x() + 44 * u, box.y(), box.width() - 44 * u - stateWide - 14 * u, box.height());
-            double used = words.place(alarm.words(), text, 25 * u, 2, Words.Side.LEFT);
-            state.place(
-                    alarm.state(),
-                    new Box(text.x() + used + 14 * u, box.y(), stateWide, box.height()),
-                    22 * u,
-                    2,
-                    Words.Side.LEFT);
+            if (alarm.hasPassed()) sign.setStrokeWidth(3.5 * u);
+            double stateWide = 1.02 * Words.widthOf(alarm.state(), Typeface.REGULAR, size, lines);
+            double wide = box.width() - (SIGN + STATE_GAP) * u - stateWide;
+            Box text = new Box(box.x() + SIGN * u, box.y(), wide, box.height());
+            double used = words.place(alarm.words(), text, size, lines, Words.Side.LEFT);
+            Box rest = new Box(text.x() + used + STATE_GAP * u, box.y(), stateWide, box.height());
+            state.place(alarm.state(), rest, size, lines, Words.Side.LEFT);
         }
     }
 }

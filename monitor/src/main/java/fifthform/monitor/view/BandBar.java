@@ -41,9 +41,12 @@ final class BandBar extends Group {
         double asideSize = band.tone() == Tone.CALM ? 42 * u : 32 * u;
         double headlineWide = Words.widthOf(band.headline(), Typeface.BOLD, 74 * u);
         double asideWide = Words.widthOf(band.aside(), Typeface.REGULAR, asideSize);
+        double onTwoLines = Words.widthOf(band.aside(), Typeface.REGULAR, asideSize, 2);
         double room = right - left - 40 * u;
+        // The instruction keeps its size as long as two lines are enough for what stands beside it.
+        double kept = Math.min(onTwoLines + 2 * u, room * 0.3);
         double forAside =
-                band.aside().isEmpty() ? 0 : Math.min(asideWide + 2 * u, Math.max(room * 0.3, room - headlineWide));
+                band.aside().isEmpty() ? 0 : Math.min(asideWide + 2 * u, Math.max(kept, room - headlineWide - 2 * u));
         Box head = new Box(left, box.y() + 16 * u, room - forAside, box.height() - 32 * u);
         headline.place(band.headline(), head, 74 * u, 2, Words.Side.LEFT);
         Box tail = new Box(right - forAside, box.y() + 14 * u, forAside, box.height() - 28 * u);
@@ -67,9 +70,9 @@ final class BandBar extends Group {
         double gap = forAside > 0 ? c : 0;
         // Two lines at their least, with room for what hangs below the second.
         Box head = new Box(left, box.y() + 0.75 * c, right - left - forAside - gap, box.height() - 1.5 * c);
-        headline.place(band.headline(), head, 4 * c, 3, Words.Side.LEFT);
+        headline.placeLarge(band.headline(), head, 4 * c, 3, Words.Side.LEFT);
         Box tail = new Box(right - forAside, head.y(), Math.max(1, forAside), head.height());
-        aside.place(band.aside(), tail, 1.25 * c / Words.CAPITAL, 2, Words.Side.RIGHT);
+        aside.placeLarge(band.aside(), tail, 1.0001 * c / Words.CAPITAL, 2, Words.Side.RIGHT);
     }
 
     /** Only the symbol ever blinks, never the words. */

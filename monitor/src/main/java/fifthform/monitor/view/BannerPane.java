@@ -26,7 +26,7 @@ final class BannerPane extends Group {
         place(bar, new Box(box.x(), box.y(), 8 * u, box.height()));
         Box text =
                 new Box(box.x() + 26 * u, box.y() + 10 * u, box.width() - 44 * u, Math.max(u, box.height() - 24 * u));
-        words.place(notice, text, (asked ? 30 : 25) * u, asked ? 4 : 3, Words.Side.LEFT);
+        words.place(notice, text, (asked ? 30 : 25) * u, asked ? 5 : 3, Words.Side.LEFT);
     }
 
     private static void place(Rectangle rectangle, Box box) {

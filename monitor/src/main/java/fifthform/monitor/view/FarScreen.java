@@ -101,10 +101,11 @@ final class FarScreen extends Region {
         int lines = Words.widthOf(said, Typeface.BOLD, font) <= wide ? 1 : FOOT_LINES;
         double forFoot = (FOOT_LINE * lines + 0.1) * c;
         double foot = getHeight() - margin - forFoot;
-        line.place(said, new Box(margin, foot, wide, forFoot), font * 1.0001, lines, Words.Side.LEFT);
+        line.placeLarge(said, new Box(margin, foot, wide, forFoot), font * 1.0001, lines, Words.Side.LEFT);
         double top = margin + bandHigh + GAP * c;
         double high = foot - GAP * c - top;
-        double forLadder = Math.min(FarLadder.wish(picture.ladder(), font), wide * 0.46);
+        double wished = Math.min(FarLadder.wish(picture.ladder(), font), wide * 0.46);
+        double forLadder = Math.max(wished, Math.min(FarLadder.least(picture.ladder(), font), wide * 0.55));
         Reading reading = picture.numeral().stale().isPresent() ? Reading.OLD : Reading.GOOD;
         ladder.show(picture.ladder(), reading, forLadder, high, font);
         ladder.relocate(getWidth() - margin - forLadder, top);
@@ -117,7 +118,7 @@ final class FarScreen extends Region {
         boolean signed = wanted.tone() != Tone.CALM && wanted.tone() != Tone.CUE;
         double inner = box.width() - (signed ? SIGN : 0) * c - 2 * c;
         double headline = Words.widthOf(wanted.headline(), Typeface.BOLD, HEADLINE * c / Words.CAPITAL, 2);
-        double aside = Words.widthOf(wanted.aside(), Typeface.REGULAR, c / Words.CAPITAL, 2) * 1.02;
+        double aside = Words.widthOf(wanted.aside(), Typeface.REGULAR, c / Words.CAPITAL, 2) * 1.12;
         boolean both = headline + aside + c <= inner;
         band.layFar(both ? wanted : without(wanted), box, c, both ? aside : 0);
     }
@@ -126,7 +127,7 @@ final class FarScreen extends Region {
         return new Band(band.tone(), band.direction(), band.headline(), "", band.blinking());
     }
 
-    /** The age of a number that is not good any more has a line of its own. */
+    /** The age of a number that is not good any more has a line of its own, right under it. */
     private void layNumeral(Numeral wanted, Box box, double c) {
         double forAge = wanted.stale().isPresent() ? AGE * c : 0;
         Numeral struck = new Numeral(
@@ -136,10 +137,11 @@ final class FarScreen extends Region {
                 wanted.stale().map(words -> ""),
                 "",
                 List.of());
-        numeral.lay(struck, new Box(box.x(), box.y(), box.width(), box.height() - forAge), c / 30);
+        Box digits = numeral.lay(struck, new Box(box.x(), box.y(), box.width(), box.height() - forAge), c / 30);
+        double under = Math.min(digits.bottom() + 0.35 * c, box.bottom() - forAge);
         age.place(
                 wanted.stale().orElse(""),
-                new Box(box.x(), box.bottom() - forAge, box.width(), Math.max(1, forAge)),
+                new Box(box.x(), under, box.width(), Math.max(1, forAge)),
                 c / Words.CAPITAL,
                 1,
                 Words.Side.LEFT);

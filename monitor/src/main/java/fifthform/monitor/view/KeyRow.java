@@ -3,9 +3,11 @@ package fifthform.monitor.view;
 import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.model.Key;
 import fifthform.monitor.model.KeyMap;
-import fifthform.monitor.model.WatchPicture.Kitchen;
+import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.texts.ViewText;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -21,6 +23,15 @@ import javafx.scene.layout.Pane;
 final class KeyRow extends Group {
     private static final double GAP = 8;
 
+    /** Largest words, what is left free at both their sides, and the key's own letters; units. */
+    private static final double WORD = 20;
+
+    private static final double PADDING = 6;
+    private static final double CAP = 24;
+
+    /** Least width of a key, units: 15 mm on a laptop of 15.6 inches. */
+    private static final double FINGER = 70;
+
     private final Map<Key, KeyButton> buttons = new EnumMap<>(Key.class);
 
     KeyRow(Consumer<Key> pressed, KeyMap assigned) {
@@ -31,51 +42,27 @@ final class KeyRow extends Group {
         }
     }
 
-    /** Keys of the maker's work are wider than those of the program. */
-    private static double weight(Key key) {
-        return switch (key) {
-            case SEEN, STEP_DONE, BOWL_MOVED -> 1.45;
-            case PROBE_OUT, CHOCOLATE, FULL_SCREEN, COLD_WATER -> 1.22;
-            case MARK,
-                    NOTE,
-                    UNDO,
-                    OTHER,
-                    SET_ASIDE,
-                    LET_GO,
-                    IT_IS_THE_BOWL,
-                    PROVED,
-                    SLOWER,
-                    FASTER,
-                    THEME,
-                    EARLIER,
-                    LATER,
-                    NOW,
-                    WHY,
-                    HELP,
-                    QUIT,
-                    STIR,
-                    SEED,
-                    DRY -> 1;
-        };
-    }
-
-    void lay(Kitchen kitchen, Box box, double u) {
-        double weights = 0;
-        int shown = 0;
+    /** One size of words for all keys: each is as wide as its words need, and never less than a wet finger needs. */
+    void lay(WatchPicture picture, Box box, double u) {
+        List<KeyButton> shown = new ArrayList<>();
         for (KeyButton button : buttons.values()) {
-            button.setVisible(button.key.isInTheRow(kitchen));
-            if (!button.isVisible()) continue;
-            weights += weight(button.key);
-            shown++;
+            button.setVisible(picture.isInTheRow(button.key));
+            if (button.isVisible()) shown.add(button);
         }
-        double part = (box.width() - GAP * u * (shown - 1)) / weights;
+        double room = box.width() - GAP * u * (shown.size() - 1);
+        double size = WORD * u;
+        while (needs(shown, size, u) > room && size > u) size *= 0.98;
+        double spare = (room - needs(shown, size, u)) / shown.size();
         double x = box.x();
-        for (KeyButton button : buttons.values()) {
-            if (!button.isVisible()) continue;
-            double wide = part * weight(button.key);
-            button.lay(new Box(x, box.y(), wide, box.height()), u);
+        for (KeyButton button : shown) {
+            double wide = button.needs(size, u) + spare;
+            button.lay(new Box(x, box.y(), wide, box.height()), size, u);
             x += wide + GAP * u;
         }
+    }
+
+    private static double needs(List<KeyButton> shown, double size, double u) {
+        return shown.stream().mapToDouble(button -> button.needs(size, u)).sum();
     }
 
     /** One key: its cap above, its word below. */
@@ -99,15 +86,22 @@ final class KeyRow extends Group {
             setOnAction(event -> pressed.accept(key));
         }
 
-        void lay(Box box, double u) {
+        double needs(double size, double u) {
+            double inset = 3 + 2 * u;
+            double wide = Math.max(
+                    Words.widthOf(key.word(), Typeface.REGULAR, size), Words.widthOf(printed, Typeface.BOLD, CAP * u));
+            return Math.max(FINGER * u, 1.02 * wide + 2 * (inset + PADDING * u));
+        }
+
+        void lay(Box box, double size, double u) {
             double inset = 3 + 2 * u;
             double wide = box.width() - 2 * inset;
             double high = box.height() - 2 * inset;
             face.setMinSize(wide, high);
             face.setPrefSize(wide, high);
             face.setMaxSize(wide, high);
-            cap.place(printed, new Box(0, high * 0.06, wide, high * 0.42), 24 * u, 1, Words.Side.CENTRE);
-            word.place(key.word(), new Box(0, high * 0.52, wide, high * 0.42), 20 * u, 1, Words.Side.CENTRE);
+            cap.place(printed, new Box(0, high * 0.06, wide, high * 0.42), CAP * u, 1, Words.Side.CENTRE);
+            word.place(key.word(), new Box(0, high * 0.52, wide, high * 0.42), size, 1, Words.Side.CENTRE);
             resizeRelocate(box.x(), box.y(), box.width(), box.height());
         }
     }

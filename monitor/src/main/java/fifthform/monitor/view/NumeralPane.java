@@ -26,7 +26,8 @@ final class NumeralPane extends Group {
         setAccessibleRole(AccessibleRole.TEXT);
     }
 
-    void lay(Numeral numeral, Box box, double u) {
+    /** Lays it out; returns where its digits stand. */
+    Box lay(Numeral numeral, Box box, double u) {
         double natural = Words.widthOf(numeral.whole(), Typeface.REGULAR, 100)
                 + Words.widthOf(numeral.hundredths(), Typeface.REGULAR, 100 * HUNDREDTHS)
                 + Words.widthOf(numeral.unit(), Typeface.REGULAR, 100 * UNIT)
@@ -37,13 +38,10 @@ final class NumeralPane extends Group {
         x += whole.stand(numeral.whole(), x, baseline, size);
         double decimalAt = x + size * 0.02;
         x = decimalAt + hundredths.stand(numeral.hundredths(), decimalAt, baseline, size * HUNDREDTHS);
-        double end = x;
+        Box digits = new Box(box.x(), baseline - size * Words.CAPITAL, decimalAt - box.x(), size * Words.CAPITAL);
         unit.stand(numeral.unit(), x + size * 0.07, baseline, size * UNIT);
         strike.setVisible(numeral.stale().isPresent());
-        strike.setX(box.x() - 10 * u);
-        strike.setWidth(end - box.x() + 20 * u);
-        strike.setHeight(13 * u);
-        strike.setY(baseline - size * Words.CAPITAL * 0.42 - 6.5 * u);
+        if (strike.isVisible()) strike(baseline - size * Words.CAPITAL * 0.42, u);
         Box age = new Box(
                 decimalAt + 22 * u,
                 baseline - size * Words.CAPITAL,
@@ -51,6 +49,17 @@ final class NumeralPane extends Group {
                 size * Words.CAPITAL * 0.4);
         stale.place(numeral.stale().orElse(""), age, 52 * u, 2, Words.Side.LEFT);
         setAccessibleText(spoken(numeral));
+        return digits;
+    }
+
+    /** From the first digit's ink to the last one's: longer, it would strike the unit too. */
+    private void strike(double middle, double u) {
+        double from = whole.ink().getMinX();
+        double to = (hundredths.isVisible() ? hundredths : whole).ink().getMaxX();
+        strike.setX(from);
+        strike.setWidth(to - from);
+        strike.setHeight(13 * u);
+        strike.setY(middle - 6.5 * u);
     }
 
     private static String spoken(Numeral numeral) {

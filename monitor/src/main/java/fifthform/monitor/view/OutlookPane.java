@@ -16,7 +16,7 @@ final class OutlookPane extends Group {
     private static final double LARGER = 1.22;
 
     private final Words rate = new Words(Typeface.REGULAR, "quiet");
-    private final Words doubt = new Words(Typeface.REGULAR, "quiet");
+    private final Words doubt = new Words(Typeface.REGULAR);
     private final List<Row> rows = List.of(new Row(), new Row(), new Row());
 
     OutlookPane() {
@@ -31,7 +31,8 @@ final class OutlookPane extends Group {
         double left = box.x() + used + (used > 0 ? 30 * u : 0);
         doubt.place(
                 picture.numeral().doubt(),
-                new Box(left, box.y(), Math.max(u, box.right() - left), first),
+                // Less high than the line: what hangs below a second one would stand on the row underneath.
+                new Box(left, box.y() + 3 * u, Math.max(u, box.right() - left), first - 6 * u),
                 28 * u,
                 2,
                 Words.Side.LEFT);

@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
-import javafx.scene.paint.Color;
+import javafx.scene.shape.Rectangle;
 
 /** Slow values, one tile each; a value outside its range says so in words and turns to the prompt's fill. */
 final class TileColumn extends Group {
@@ -38,49 +38,58 @@ final class TileColumn extends Group {
         for (int i = 0; i < MOST; i++) {
             cells.get(i).setVisible(i < count);
             if (i < count)
-                cells.get(i).lay(wanted.get(i), new Box(box.x(), box.y() + i * (high + gap), box.width(), high));
+                cells.get(i).lay(wanted.get(i), new Box(box.x(), box.y() + i * (high + gap), box.width(), high), u);
         }
     }
 
     /**
-     * A tile that carries panel, edge and number, with the words in our own type over it: the tile's own words shrink
-     * with its shorter side until nobody can read them from the stove.
+     * A tile that carries the panel and the number, with edge and words of our own over it: the tile's own shrink with its
+     * shorter side until nobody can see them from the stove, and yellow without its edge hardly stands out from the base.
      */
     private final class Cell extends Group {
         private final Words title = new Words(Typeface.REGULAR);
         private final Words number = new Words(Typeface.REGULAR);
         private final Words range = new Words(Typeface.BOLD);
+        private final Rectangle edge = new Rectangle();
         private Optional<Tile> tile = Optional.empty();
         private Optional<WatchPicture.Tile> shown = Optional.empty();
 
         Cell() {
             setAccessibleRole(AccessibleRole.TEXT);
-            getChildren().addAll(title, number, range);
+            edge.getStyleClass().add("outlined");
+            getChildren().addAll(edge, title, number, range);
         }
 
-        void lay(WatchPicture.Tile value, Box box) {
+        void lay(WatchPicture.Tile value, Box box, double u) {
             if (shown.filter(value::equals).isEmpty()) {
                 shown = Optional.of(value);
                 dress();
             }
             Tile under = tile.orElseGet(this::made);
             under.resizeRelocate(box.x(), box.y(), box.width(), box.height());
+            double line = 3 * u;
+            edge.setX(box.x() + line / 2);
+            edge.setY(box.y() + line / 2);
+            edge.setWidth(box.width() - line);
+            edge.setHeight(box.height() - line);
+            edge.setStrokeWidth(line);
             double inset = box.width() * 0.055;
             double wide = box.width() - 2 * inset;
             double high = box.height();
-            double size = Math.min(high * 0.22, box.width() * 0.13);
             double left = box.x() + inset;
-            title.place(
-                    value.title() + ", " + value.unit(),
-                    new Box(left, box.y() + high * 0.06, wide, high * 0.24),
-                    size,
-                    1,
-                    Words.Side.LEFT);
+            String name = value.title() + ", " + value.unit();
             String range = rangeWords(value);
-            double numberHigh = range.isEmpty() ? 0.58 : 0.4;
-            Box middle = new Box(left, box.y() + high * 0.34, wide, high * numberHigh);
-            number.place(figure(value, value.value()), middle, high * numberHigh * 1.15, 1, Words.Side.LEFT);
-            this.range.place(range, new Box(left, box.y() + high * 0.76, wide, high * 0.2), size, 1, Words.Side.LEFT);
+            double gap = range.isEmpty() ? 0 : 8 * u;
+            double wished = Math.min(high * 0.22, box.width() * 0.13);
+            double needed = 1.02
+                    * (Words.widthOf(name, Typeface.REGULAR, wished) + Words.widthOf(range, Typeface.BOLD, wished));
+            double size = wished * Math.min(1, (wide - gap) / needed);
+            Box head = new Box(left, box.y() + high * 0.07, wide, high * 0.24);
+            double used = title.place(name, head, size, 1, Words.Side.LEFT);
+            Box rest = new Box(left + used + gap, head.y(), Math.max(u, wide - used - gap), head.height());
+            this.range.place(range, rest, size, 1, Words.Side.RIGHT);
+            Box middle = new Box(left, box.y() + high * 0.42, wide, high * 0.47);
+            number.place(figure(value, value.value()), middle, high, 1, Words.Side.LEFT);
         }
 
         void dress() {
@@ -89,7 +98,7 @@ final class TileColumn extends Group {
                 under.setDecimals(value.decimals());
                 under.setValue(value.value());
                 under.setBackgroundColor(outside(value) ? palette.prompt() : palette.panel());
-                under.setBorderColor(outside(value) ? palette.ink() : Color.TRANSPARENT);
+                edge.setVisible(outside(value));
                 BandBar.restyle(number, "on-", outside(value) ? "prompt" : "calm");
                 BandBar.restyle(title, "on-", outside(value) ? "prompt" : "calm");
                 BandBar.restyle(range, "on-", outside(value) ? "prompt" : "calm");

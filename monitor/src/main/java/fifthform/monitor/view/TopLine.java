@@ -46,11 +46,11 @@ final class TopLine extends Group {
         right = layMarks(picture.marks(), right - 26 * u, text, u) - 14 * u;
         double left = box.x();
         double most = (right - left) * (picture.simulated() ? 0.44 : 0.62);
-        left += heading.place(
+        left += heading.placeLarge(
                         picture.heading(), new Box(left, text.y(), most, text.height()), 26 * u, 2, Words.Side.LEFT)
                 + 26 * u;
         left = layPractice(picture.simulated(), left, text, u);
-        subject.place(
+        subject.placeLarge(
                 picture.subject(),
                 new Box(left, text.y(), Math.max(u, right - left), text.height()),
                 26 * u,
@@ -100,8 +100,8 @@ final class TopLine extends Group {
         }
 
         double lay(double right, Box box, double u) {
-            Box most = new Box(right - 160 * u, box.y(), 160 * u, box.height());
-            double left = right - word.place(mark.word(), most, 22 * u, 2, Words.Side.RIGHT);
+            Box most = new Box(right - 170 * u, box.y(), 170 * u, box.height());
+            double left = right - word.placeLarge(mark.word(), most, 24 * u, 2, Words.Side.RIGHT);
             double x = left - 25 * u;
             double y = box.middle();
             shape.setStrokeWidth(3 * u);

@@ -140,11 +140,12 @@ public final class WatchScreen extends Region {
         Box traceBox = frame.trace().times(u);
         trace.size(traceBox.width(), traceBox.height(), u);
         trace.relocate(traceBox.x(), traceBox.y());
+        trace.setVisible(traceBox.height() > 0);
         strip.lay(picture.alarms(), frame.strip().times(u), u);
         banner.lay(picture, frame.banner().times(u), u);
         layCrystals(picture.crystals(), frame.crystals().times(u), u);
         layFoot(picture, frame.foot().times(u), u);
-        keys.lay(picture.kitchen(), frame.keys().times(u), u);
+        keys.lay(picture, frame.keys().times(u), u);
         double wide = 10 * u;
         edge.setStrokeWidth(wide);
         edge.setX(wide / 2);
@@ -227,19 +228,21 @@ public final class WatchScreen extends Region {
         Box banner() {
             // Alarms need the room more than a notice that has been read, less than what was just asked for.
             boolean room = picture.banner().isPresent() && picture.alarms().isEmpty();
-            double high = isAsked() ? 122 : room ? 82 : 0;
+            double high = isAsked() ? 160 : room ? 82 : 0;
             return new Box(MARGIN, foot().y() - 6 - high, inner(), high);
         }
 
         Box strip() {
-            double high = picture.alarms().isEmpty() ? 0 : 42;
+            double high = picture.alarms().isEmpty() ? 0 : 52;
             return new Box(MARGIN, banner().y() - (high > 0 ? 4 : 0) - high, inner(), high);
         }
 
+        /** Who asks why gets the room of the curve, which comes back with the answer's end; the number keeps its own. */
         Box trace() {
+            if (isAsked()) return new Box(MARGIN, crystals().y(), inner(), 0);
             double crowd = banner().height() + strip().height();
-            double usual = crowd > 0 ? 164 : 206;
-            double high = (isAsked() ? 120 : usual) + Math.max(0, height - DESIGN_HEIGHT) * 0.4;
+            double usual = crowd > 0 ? 154 : 206;
+            double high = usual + Math.max(0, height - DESIGN_HEIGHT) * 0.4;
             return new Box(MARGIN, crystals().y() - 8 - high, inner(), high);
         }
 

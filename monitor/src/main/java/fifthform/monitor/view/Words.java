@@ -3,9 +3,11 @@ package fifthform.monitor.view;
 import fifthform.monitor.chart.Typeface;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Bounds;
 import javafx.geometry.VPos;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
+import javafx.scene.text.TextBoundsType;
 
 /**
  * A text that always fits its place: first as large as wished, then on more lines where that allows larger letters,
@@ -17,6 +19,12 @@ final class Words extends Text {
 
     /** Distance of two lines in parts of the font size; chosen to look even. */
     private static final double LINE = 1.22;
+
+    /** How much larger letters must become for one line more, in parts: a line more is harder to take in at a glance. */
+    static final double WORTH_A_LINE = 1.15;
+
+    /** How far letters reach below their line in parts of the font size; measured from the font file. */
+    private static final double DESCENT = 0.22;
 
     /** Font sizes at which widths are measured once; widths grow with the size. */
     private static final double MEASURED = 100;
@@ -41,15 +49,25 @@ final class Words extends Text {
 
     /** Puts the words into {@code box}, centred by the height of their capitals; returns the width used, pixels. */
     double place(String words, Box box, double sizePixels, int mostLines, Side side) {
-        Placed wish = new Placed(words, box, sizePixels, mostLines, side);
-        if (placed.filter(wish::equals).isEmpty()) {
-            placed = Optional.of(wish);
-            fit(words.replace('\n', ' '), box, sizePixels, mostLines, side);
-        }
-        return words.isEmpty() ? 0 : getLayoutBounds().getWidth();
+        return place(new Placed(words, box, sizePixels, mostLines, side, WORTH_A_LINE));
     }
 
-    private void fit(String words, Box box, double sizePixels, int mostLines, Side side) {
+    /** The same where size is all, as it is across a kitchen or in a narrow place: any line more that makes letters larger. */
+    double placeLarge(String words, Box box, double sizePixels, int mostLines, Side side) {
+        return place(new Placed(words, box, sizePixels, mostLines, side, 1.02));
+    }
+
+    private double place(Placed wish) {
+        if (placed.filter(wish::equals).isEmpty()) {
+            placed = Optional.of(wish);
+            fit(wish);
+        }
+        return wish.words.isEmpty() ? 0 : getLayoutBounds().getWidth();
+    }
+
+    private void fit(Placed wish) {
+        String words = wish.words.replace('\n', ' ');
+        Box box = wish.box;
         setVisible(!words.isEmpty());
         if (words.isEmpty()) {
             setText("");
@@ -57,21 +75,23 @@ final class Words extends Text {
         }
         List<String> best = List.of(words);
         double bestSize = 0;
-        for (int lines = 1; lines <= mostLines; lines++) {
-            List<String> broken = Lines.balanced(words, lines, line -> face.width(line, MEASURED));
+        for (int lines = 1; lines <= wish.mostLines; lines++) {
+            double wished = Math.min(wish.sizePixels, box.height() / (CAPITAL + LINE * (lines - 1)));
+            double free = box.width() * MEASURED / wished;
+            List<String> broken = Lines.broken(words, lines, line -> face.width(line, MEASURED), free);
             double widest = broken.stream()
                     .mapToDouble(line -> face.width(line, MEASURED))
                     .max()
                     .orElse(0);
             double byWidth = box.width() * MEASURED / Math.max(1e-6, widest);
             double byHeight = box.height() / (CAPITAL + LINE * (broken.size() - 1));
-            double size = Math.min(sizePixels, Math.min(byWidth, byHeight));
-            if (size > bestSize * 1.02) {
+            double size = Math.min(wish.sizePixels, Math.min(byWidth, byHeight));
+            if (size > bestSize * wish.worthALine) {
                 bestSize = size;
                 best = broken;
             }
         }
-        set(best, box, bestSize, side);
+        set(best, box, bestSize, wish.side);
     }
 
     /** Puts one line on a baseline; returns the width used, pixels. */
@@ -83,6 +103,14 @@ final class Words extends Text {
         setX(x);
         setY(baseline);
         return words.isEmpty() ? 0 : getLayoutBounds().getWidth();
+    }
+
+    /** Where the ink of its letters is, without the space that the typeface leaves at both sides; pixels. */
+    Bounds ink() {
+        setBoundsType(TextBoundsType.VISUAL);
+        Bounds ink = getLayoutBounds();
+        setBoundsType(TextBoundsType.LOGICAL);
+        return ink;
     }
 
     private void set(List<String> lines, Box box, double wished, Side side) {
@@ -107,7 +135,7 @@ final class Words extends Text {
                         : side == Side.RIGHT ? box.right() - width : box.x() + (box.width() - width) / 2);
     }
 
-    private record Placed(String words, Box box, double sizePixels, int mostLines, Side side) {}
+    private record Placed(String words, Box box, double sizePixels, int mostLines, Side side, double worthALine) {}
 
     private double naturalLine() {
         Text one = new Text("H");
@@ -115,12 +143,14 @@ final class Words extends Text {
         return one.getLayoutBounds().getHeight() / MEASURED;
     }
 
-    /** Width of {@code words} broken into so many lines, pixels. */
+    /** Width that {@code words} need at least on so many lines, pixels. */
     static double widthOf(String words, Typeface face, double sizePixels, int lines) {
-        return Lines.balanced(words, lines, line -> widthOf(line, face, sizePixels)).stream()
-                .mapToDouble(line -> widthOf(line, face, sizePixels))
-                .max()
-                .orElse(0);
+        return Lines.narrowest(words, lines, line -> widthOf(line, face, sizePixels));
+    }
+
+    /** The size at which so many lines stand within a height; what hangs below the last counts at both ends, as they are centred. */
+    static double sizeIn(double height, int lines) {
+        return height / (CAPITAL + LINE * (lines - 1) + 2 * DESCENT);
     }
 
     /** Width of {@code words} on one line, pixels. */

@@ -21,6 +21,17 @@ class LabelStackTest {
                 LabelStack.spread(new double[] {0, 2, 100}, new double[] {10, 10, 10}, 0, 100));
     }
 
+    /** Two that meet give way alike; one alone would be read as another line's. */
+    @Test
+    void whatMeetsGivesWayAlike() {
+        assertArrayEquals(
+                new double[] {44, 54}, LabelStack.spread(new double[] {48, 50}, new double[] {10, 10}, 0, 100));
+        assertArrayEquals(
+                new double[] {40, 50, 60},
+                LabelStack.spread(new double[] {49, 50, 51}, new double[] {10, 10, 10}, 0, 100),
+                1e-9);
+    }
+
     @Test
     void noneCoversAnotherAndAllStayInsideWhereTheyFit() {
         for (long seed = 0; seed < 500; seed++) {

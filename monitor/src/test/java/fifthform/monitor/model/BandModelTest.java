@@ -7,15 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fifthform.curves.alarm.AlarmBank;
 import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Priority;
+import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.cue.Countdown;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.Dip;
 import fifthform.curves.cue.Dips;
 import fifthform.curves.cue.OpenCue;
+import fifthform.curves.engine.Engine;
 import fifthform.curves.engine.State;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.MakerAction.Place;
+import fifthform.curves.input.MakerAction.SampleProved;
+import fifthform.curves.input.MakerAction.SampleProved.Verdict;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
 import fifthform.curves.setup.Approach;
@@ -88,18 +92,109 @@ class BandModelTest {
         assertEquals(WatchPicture.Tone.CALM, row.tone());
     }
 
-    /** Past the limit "soon" would be untrue, though the warning before it stands as well. */
+    /** Past the limit "soon" would be untrue, though the warning before it stands as well; once it is over, "now" would. */
     @Test
-    void pastMeltOutTheBandNoLongerSaysSoon() {
-        Set<String> said = new HashSet<>();
+    void pastMeltOutTheBandSaysWhatIsAndThenWhatWas() {
+        List<String> hot = new ArrayList<>();
+        List<String> over = new ArrayList<>();
         Tapes.each(Tapes.OWN_WAY, snapshot -> {
-            List<AlarmId> unseen = snapshot.state().alarms().standing().stream()
-                    .filter(id -> snapshot.state().alarms().of(id).state() instanceof AlarmState.Unacknowledged)
-                    .toList();
-            if (unseen.containsAll(List.of(AlarmId.NEAR_MELT_OUT, AlarmId.MELT_OUT)))
-                said.add(picture(snapshot).band().headline());
+            if (!(snapshot.state().alarms().of(AlarmId.MELT_OUT).state() instanceof AlarmState.Unacknowledged alarm))
+                return;
+            Band band = picture(snapshot).band();
+            double celsius = snapshot.state().estimate().orElseThrow().chocolateCelsius();
+            if (alarm.overSince().isEmpty()) {
+                hot.add(band.headline());
+                assertEquals("cool water under the bowl; now " + Units.CELSIUS.withUnit(celsius), band.aside());
+                return;
+            }
+            over.add(band.headline());
+            assertTrue(
+                    band.aside().matches("it peaked at 3[4-9]\\.[0-9] °C; Enter cools again, V: proved"), band.aside());
+            String why = String.join(" ", picture(snapshot).why());
+            assertTrue(why.startsWith("It was past melt-out, 33.8 °C, and peaked at 3"), why);
+            assertTrue(why.contains("Now it stands at " + Units.CELSIUS.withUnit(celsius)), why);
+            assertTrue(why.contains("Enter to cool it again"), why);
+            picture(snapshot).alarms().forEach(row -> assertFalse(row.words().startsWith("Melt-out"), row.words()));
         });
-        assertEquals(Set.of("Melt-out: cool now, stop pouring"), said);
+        assertEquals(Set.of("Melt-out: cool now, stop pouring"), Set.copyOf(hot));
+        assertEquals(Set.of("Melted out: cool again, seed, or prove it"), Set.copyOf(over));
+    }
+
+    /** Within its deadband it still stands, but by what the number says now. */
+    @Test
+    void whyAnAlarmStandsIsToldByTheNumberThatIsShown() {
+        Pattern stands = Pattern.compile("It stands at ([0-9.]+) °C");
+        int[] seen = {0};
+        Tapes.each(Tapes.OWN_WAY, s -> {
+            Tone tone = picture(s).band().tone();
+            Matcher said = stands.matcher(String.join(" ", picture(s).why()));
+            if (tone != Tone.PROMPT && tone != Tone.URGENT || !said.find()) return;
+            double now = s.state().estimate().orElseThrow().chocolateCelsius();
+            assertEquals(
+                    now,
+                    Double.parseDouble(said.group(1)),
+                    0.051,
+                    String.join(" ", picture(s).why()));
+            seen[0]++;
+        });
+        assertTrue(seen[0] > 20, seen[0] + " alarms");
+    }
+
+    /** What is held and what is still to be held add up to what is said in all. */
+    @Test
+    void theMinutesOfTheHoldAddUp() {
+        Pattern all = Pattern.compile("(longer|less), about ([0-9]+) min in all; 6 min is the rule");
+        int[] seen = {0};
+        Tapes.each(Tapes.UNPLUGGED, s -> {
+            OpenCue stir = s.state().cues().open().get(CueId.STIR_ON);
+            if (stir == null || !picture(s).band().headline().startsWith("Stir here")) return;
+            String why = String.join(" ", picture(s).why());
+            assertFalse(why.contains("Nothing is due"), why);
+            Matcher said = all.matcher(why);
+            if (!said.find()) return;
+            double minutes = stir.reason().figure(Figure.HELD_S).orElseThrow() / 60
+                    + stir.figure().orElseThrow();
+            assertEquals(minutes, Double.parseDouble(said.group(2)), 0.51, why);
+            seen[0]++;
+        });
+        assertTrue(seen[0] > 20, seen[0] + " moments");
+    }
+
+    /** Until a sample is proved the band asks for it; with surely too few crystals it does not send them to the moulds. */
+    @Test
+    void nothingIsPouredUnproved() {
+        SessionSnapshot work = Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state().batch().phase() == Phase.WORK
+                        && s.state().cues().done().inRangeAt().isPresent()
+                        && picture(s).band().tone() == Tone.CALM);
+        assertEquals("Prove a sample, then pour", picture(work).band().headline());
+        assertTrue(picture(work).isInTheRow(Key.PROVED), "the key that is asked for can be pressed with a pointer");
+        assertFalse(picture(work).isInTheRow(Key.THEME), "it takes the place of one that is not needed now");
+        assertTrue(picture(work).isInTheRow(Key.FULL_SCREEN));
+        SessionSnapshot proved = proved(work, Verdict.IN_TEMPER);
+        assertEquals("Pour, and stir between moulds", picture(proved).band().headline());
+        assertFalse(picture(proved).isInTheRow(Key.PROVED));
+        assertEquals(
+                "Prove a sample, then pour",
+                picture(proved(work, Verdict.NOT_IN_TEMPER)).band().headline());
+        Band few = picture(Altered.saying(work, SeedWord.TOO_FEW)).band();
+        assertEquals("Too few crystals to pour: cool it again", few.headline());
+        assertEquals("aim 27 to 28 °C", few.aside());
+        SessionSnapshot arrives = Tapes.first(
+                Tapes.UNPLUGGED,
+                s -> s.state().cues().isOpen(CueId.IN_RANGE)
+                        && picture(s).band().headline().startsWith("In range"));
+        assertEquals(
+                "Too few crystals to pour: cool it again",
+                picture(Altered.saying(arrives, SeedWord.TOO_FEW)).band().headline());
+    }
+
+    private static SessionSnapshot proved(SessionSnapshot s, Verdict verdict) {
+        State after = Engine.step(
+                        s.setup(), s.state(), new SampleProved(s.state().at(), verdict))
+                .after();
+        return Altered.with(s, after);
     }
 
     @Test
@@ -117,11 +212,11 @@ class BandModelTest {
                 "WIPE_AND_STIR|31.0|Wipe the bowl, and stir|it sinks on to about 31.0 °C",
                 "WIPE_AND_STIR|31.6|Wipe the bowl, and stir|it goes on to about 31.6 °C",
                 "WEAK_BATH|0.2|This bath is too weak: warm it|dips gave only 0.2 °C; bath 34.0 °C",
-                "TOUCH_OF_WARMTH|8|About 8 s over the steam, then stir"
+                "TOUCH_OF_WARMTH|8|About 8 s over the bath, then stir"
                         + "|before it thickens: 31.1 °C, falling 0.3 °C/min",
                 "THICKENS_SOON|75|About 75 s left to pour|a touch of warmth, or pour",
                 "PUT_BACK|8|Back on for about 8 s, then stir|it turned 0.3 °C short of 31.4 °C",
-                "CRYSTALS_ENOUGH|5|Enough: over the bath about 5 s, then off|short, then look where it turns",
+                "CRYSTALS_ENOUGH|5|Held long enough: about 5 s over the bath|short, then look where it turns",
                 "GET_READY|7|Get ready: lift in about 7 s|lifted, it turns at 31.0 to 32.3 °C",
                 "LIFT_NOW|31.6|LIFT THE BOWL NOW|it goes on to 31.6 °C",
                 "STOP_COOLING|27.5|Out of the water now|it sinks on to 27.5 °C"

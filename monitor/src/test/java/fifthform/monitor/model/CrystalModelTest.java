@@ -42,6 +42,17 @@ class CrystalModelTest {
         assertEquals(
                 "Crystals: the model finds no stable ones yet; a temper needs 0.5 %.",
                 CrystalModel.range(new SeedRange(0, 0, 0)));
+        assertEquals(
+                "Crystals: at most 0.01 % of the fat in stable ones; a temper needs 0.5 %.",
+                CrystalModel.range(new SeedRange(0.0001, 0.00003, 0)));
+    }
+
+    /** The word turns at what a temper needs: a figure rounded onto it would contradict the word beside it. */
+    @Test
+    void besideWhatATemperNeedsItIsSaidOnWhichSide() {
+        assertTrue(CrystalModel.range(new SeedRange(0.02, 0.01, 0.0047)).startsWith("Crystals: just under 0.5 to 2 %"));
+        assertTrue(CrystalModel.range(new SeedRange(0.08, 0.01, 0.0052)).startsWith("Crystals: just over 0.5 to 8 %"));
+        assertTrue(CrystalModel.range(new SeedRange(0.02, 0.0048, 0.001)).contains("best guess just under 0.5 %"));
     }
 
     @Test

@@ -1,6 +1,10 @@
 package fifthform.monitor.model;
 
+import fifthform.curves.crystal.SeedRange;
 import fifthform.curves.crystal.SeedWord;
+import fifthform.curves.situation.Reason;
+import fifthform.curves.situation.Reason.Figure;
+import fifthform.curves.situation.Reason.Rule;
 import fifthform.monitor.model.WatchPicture.AlarmRow;
 import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Crystals;
@@ -18,33 +22,69 @@ import fifthform.monitor.model.WatchPicture.Stretch;
 import fifthform.monitor.model.WatchPicture.Tile;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.model.WatchPicture.Trace;
+import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CauseText;
+import fifthform.monitor.texts.CueText;
+import fifthform.monitor.texts.InWords;
+import fifthform.monitor.texts.LiveText;
+import fifthform.monitor.texts.SoundText;
+import fifthform.monitor.texts.WatchText;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 
-/** Five moments of one invented batch (demo), made by hand with figures that agree, for pictures and screen tests. */
+/**
+ * Moments of one invented batch, for pictures and screen tests: the words are the program's own, and every figure comes from
+ * the batch's curve at that moment.
+ */
 public final class Moments {
     private static final Instant START = Instant.parse("2026-01-01T13:20:00Z");
-    private static final String KEYS =
-            "Space seen · Enter step done · B bowl moved · M mark · N note · U undo · Q quit";
-    private static final List<Mark> GOOD =
-            List.of(new Mark("sound", true), new Mark("saved", true), new Mark("probe", true));
-    private static final String FOOT = "demo batch · estimate from the curve; prove on a sample before pouring";
+    private static final Units UNITS = Units.CELSIUS;
+    private static final String DARK = "dark, 1 kg, steel bowl";
+    private static final String KEYS = KeyMap.USUAL.fill(LiveText.KEYS_OF_WATCH.say());
+    private static final String NOTICE = KeyMap.USUAL.fill(LiveText.NOTICE_OF_PRACTICE.say());
+    private static final List<Mark> GOOD = List.of(
+            new Mark(LiveText.SOUND_MARK.say(), true),
+            new Mark(WatchText.SAVED.say(), true),
+            new Mark(WatchText.READING.say(), true));
+    private static final List<Mark> BAD = List.of(
+            new Mark(SoundText.NO_SOUND_ON_THIS_COMPUTER.say(), false),
+            new Mark(WatchText.NOT_SAVED.say(), false),
+            new Mark(WatchText.NO_READING.say(), false));
+    private static final String PROVE = WatchText.TEMPERATURE_DOES_NOT_PROVE.say();
     private static final String SURVIVED =
-            "What survived 34.6 °C (3 min 10 s above 33): about a tenth of the crystals, as the model has it ·"
-                    + " cool again, 27 to 28.5 °C: too few are left";
-    private static final String BANNER =
-            "This is practice: a simulated bowl of chocolate, watched as a real one would be. The top line says what to"
-                    + " do now; when it turns dark, do that step. With a thermocouple adapter plugged in, start"
-                    + " “watch --probe PORT”; “ports” lists what is there.";
+            CauseText.WHAT_SURVIVED_ABOVE.say("34.6 °C", "3 min 10 s", "32.5", SurvivedWords.share(0.1)) + " · "
+                    + CauseText.COOL_AGAIN.say("27 to 28.5 °C", CauseText.TOO_FEW_ARE_LEFT.say());
+
+    private static final Crystals DOUBTFUL = new Crystals(
+            InWords.crystals(SeedWord.DOUBTFUL, false),
+            CrystalModel.LIMITS.say(),
+            List.of(
+                    CrystalModel.range(new SeedRange(0.03, 0.008, 0.002)),
+                    WatchText.IT_COUNTS_AS_AS_THE_WATER.say(WatchText.STIRRED.say()),
+                    WatchText.DOUBTFUL_SINCE_HALF_A_DEGREE.say()),
+            "",
+            "");
+
+    /** The longest words that stand under the number. */
+    static final String LONGEST_DOUBT =
+            WatchText.WITHIN.say("10.4 °F") + WatchText.CHECK_AGAIN_LAST_CHECK.say("11 months ago");
+
+    /** The last good reading before the plug came out. */
+    private static final double LIFT_MINUTE = 41.44;
+
+    /** Half of the turning point's band, nine times in ten, K. */
+    private static final double TURN_HALF = 0.3;
 
     private Moments() {}
 
-    /** All five by name, in the order of a batch. */
+    /** Five of them by name, in the order of a batch. */
     public static Map<String, WatchPicture> five() {
         Map<String, WatchPicture> all = new TreeMap<>();
         all.put("1-melting", melting());
@@ -60,24 +100,29 @@ public final class Moments {
         double minute = 12;
         return new WatchPicture(
                 WatchPicture.Kitchen.SIMULATED,
-                "melt · 12 min · 12 min of the batch",
-                "dark, 1 kg, steel bowl",
+                heading("melt", 12, 12),
+                DARK,
                 GOOD,
                 "13:32",
-                new Band(Tone.CALM, Direction.NONE, "Let it melt, stir now and then", "47 °C in about 3 min", false),
-                new Numeral("46.0", "1", "°C", Optional.empty(), "±0.3 °C", List.of()),
-                "rising 0.5 °C a minute",
-                List.of(new Outlook("left on the bath", "46.9", "in three minutes")),
+                new Band(
+                        Tone.CALM,
+                        Direction.NONE,
+                        CueText.MELT_GENTLY_STIR_NOW_AND_THEN.say(),
+                        CueText.HELD_OF.say("1 min 45 s", "5 min"),
+                        false),
+                numeral(minute, WatchText.WITHIN.say("0.3 °C")),
+                ReasonWords.rate(slope(minute), UNITS),
+                List.of(left(WatchText.LEFT_ON_THE_BATH, minute)),
                 new Ladder(
                         20,
-                        56,
+                        57,
                         5,
                         45,
                         50,
-                        "melt",
+                        WatchText.MELTED.say(),
                         "45 to 50",
-                        List.of(new Limit(55, "scorch", "9.0 °C away", Limit.Weight.STRONG)),
-                        OptionalDouble.of(46.01),
+                        List.of(limit(55, WatchText.TOO_HOT, minute, Limit.Weight.STRONG)),
+                        OptionalDouble.of(celsius(minute)),
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         OptionalDouble.empty()),
@@ -90,15 +135,15 @@ public final class Moments {
                         45,
                         50,
                         OptionalDouble.of(55),
-                        fan(minute, 46.01, 48.5, 5, 3),
+                        fan(minute, 0.3),
                         List.of(flag(0, "melt")),
                         List.of()),
-                List.of(new Tile("bath", 55.4, 1, "°C", 45, 58), new Tile("room", 21.3, 1, "°C", 16, 26)),
-                FOOT,
+                List.of(tile(WatchText.BATH, 55.4), tile(WatchText.ROOM, 21.3)),
+                PROVE,
                 List.of(),
                 KEYS,
                 Optional.empty(),
-                Optional.of(BANNER),
+                Optional.of(NOTICE),
                 WatchPicture.Notice.STANDING,
                 List.of(),
                 WatchPicture.Crystals.NONE);
@@ -107,32 +152,35 @@ public final class Moments {
     /** A real batch in cold water; the last key can still be undone. */
     public static WatchPicture cooling() {
         double minute = 26;
+        double turn = celsius(minute) - 0.9;
         return new WatchPicture(
                 WatchPicture.Kitchen.REAL,
-                "cool · 6 min · 26 min of the batch",
-                "dark, 1 kg, steel bowl",
+                heading("cool", 6, 26),
+                DARK,
                 GOOD,
                 "13:46",
                 new Band(
-                        Tone.CALM, Direction.NONE, "Keep it in the cold water, stir", "out in about 3 min 40 s", false),
-                new Numeral("33.5", "3", "°C", Optional.empty(), "±1.0 °C, probe not checked", List.of()),
-                "falling 1.6 °C a minute",
-                List.of(
-                        new Outlook("taken out now, it sinks to", "32.6", "32.2 to 33.0, in 60 s"),
-                        new Outlook("left in the water", "29.6", "in three minutes")),
+                        Tone.CALM,
+                        Direction.NONE,
+                        CueText.COOL_IT_KEEP_STIRRING.say(),
+                        WatchText.OUT_IN_ABOUT.say() + "4 min",
+                        false),
+                numeral(minute, WatchText.WITHIN.say("4.4 °C") + WatchText.PROBE_NOT_CHECKED.say()),
+                ReasonWords.rate(slope(minute), UNITS),
+                List.of(turn(turn, TURN_HALF, "60 s"), left(WatchText.LEFT_IN_THE_WATER, minute)),
                 new Ladder(
                         24,
                         36,
                         2,
                         27,
                         28.5,
-                        "cool",
+                        WatchText.COOL.say(),
                         "27 to 28.5",
-                        List.of(new Limit(26, "too cold", "7.5 °C away · 6 min", Limit.Weight.THIN)),
-                        OptionalDouble.of(33.53),
-                        OptionalDouble.of(32.6),
-                        OptionalDouble.of(32.2),
-                        OptionalDouble.of(33.0)),
+                        List.of(limit(26, WatchText.TOO_COLD, minute, Limit.Weight.STRONG)),
+                        OptionalDouble.of(celsius(minute)),
+                        OptionalDouble.of(turn),
+                        OptionalDouble.of(turn - TURN_HALF),
+                        OptionalDouble.of(turn + TURN_HALF)),
                 trace(
                         14,
                         minute,
@@ -141,15 +189,15 @@ public final class Moments {
                         50,
                         27,
                         28.5,
-                        OptionalDouble.of(26),
-                        fan(minute, 33.53, 32.5, 1.2, 3),
+                        OptionalDouble.empty(),
+                        fan(minute, 0.3),
                         List.of(flag(16, "melted"), flag(20, "cool")),
                         List.of(new Gap(at(22), at(22.8)))),
                 List.of(),
-                FOOT,
+                PROVE,
                 List.of(),
                 KEYS,
-                Optional.of("bowl moved to cold water · U takes it back"),
+                Optional.of(LiveText.BOWL_IN_COLD_WATER.say() + KeyMap.USUAL.fill(LiveText.UNDO_TAKES_IT_BACK.say())),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
                 List.of(),
@@ -158,27 +206,31 @@ public final class Moments {
 
     /** The second to lift, caught in time. */
     public static WatchPicture liftNow() {
-        double minute = 41.44;
+        double minute = LIFT_MINUTE;
+        double turn = celsius(minute) + 0.5;
         return new WatchPicture(
                 WatchPicture.Kitchen.SIMULATED,
-                "rewarm · 3 min · 41 min of the batch",
-                "dark, 1 kg, steel bowl",
+                heading("rewarm", 3, 41),
+                DARK,
                 GOOD,
                 "14:01",
-                new Band(Tone.CUE, Direction.NONE, "Lift the bowl now", "then stir and wipe the bottom", false),
-                new Numeral("31.2", "4", "°C", Optional.empty(), "±0.3 °C", List.of()),
-                "rising 1.0 °C a minute",
-                List.of(
-                        new Outlook("lifted now, it turns at", "31.7", "31.4 to 32.0, in 50 s"),
-                        new Outlook("left on the bath", "33.4", "in three minutes")),
-                rewarmLadder(31.24, 31.7, 31.4, 32.0, "2.6 °C away · 3 min", "1.8 °C away · 2 min"),
-                rewarmTrace(minute, fan(minute, 31.24, 31.7, 0.5, 2), List.of()),
-                List.of(new Tile("bath", 38.2, 1, "°C", 34, 41), new Tile("in this phase", 3, 0, "min", 0, 12)),
-                FOOT,
+                new Band(
+                        Tone.CUE,
+                        Direction.NONE,
+                        CueText.LIFT_THE_BOWL_NOW.say(),
+                        CueText.IT_GOES_ON_TO.say(UNITS.withUnit(turn)),
+                        false),
+                numeral(minute, WatchText.WITHIN.say("0.3 °C")),
+                ReasonWords.rate(slope(minute), UNITS),
+                List.of(turn(turn, TURN_HALF, "50 s"), left(WatchText.LEFT_ON_THE_BATH, minute)),
+                rewarmLadder(minute, turn, TURN_HALF),
+                rewarmTrace(minute, fan(minute, 0.3), List.of()),
+                List.of(bath(38.2), tile(WatchText.ROOM, 21.3)),
+                PROVE,
                 List.of(),
                 KEYS,
                 Optional.empty(),
-                Optional.of(BANNER),
+                Optional.of(NOTICE),
                 WatchPicture.Notice.STANDING,
                 List.of(),
                 WatchPicture.Crystals.NONE);
@@ -187,45 +239,54 @@ public final class Moments {
     /** The bowl stands on the bath too long. */
     public static WatchPicture headingOver() {
         double minute = 42.14;
+        double turn = celsius(minute) + 0.5;
+        String soon = CueText.TOO_HOT_SOON_OFF_THE_HEAT.say();
+        String heads = CueText.IT_HEADS_FOR.say(UNITS.withUnit(turn));
         return new WatchPicture(
                 WatchPicture.Kitchen.SIMULATED,
-                "rewarm · 4 min · 42 min of the batch",
-                "dark, 1 kg, steel bowl",
+                heading("rewarm", 4, 42),
+                DARK,
                 GOOD,
                 "14:02",
-                new Band(Tone.PROMPT, Direction.UP, "Too hot soon: lift the bowl now", "cool cloth, stir", true),
-                new Numeral("31.9", "4", "°C", Optional.empty(), "±0.3 °C", List.of()),
-                "rising 1.0 °C a minute",
+                new Band(Tone.PROMPT, Direction.UP, soon, heads, true),
+                numeral(minute, WatchText.WITHIN.say("0.3 °C")),
+                ReasonWords.rate(slope(minute), UNITS),
+                List.of(turn(turn, TURN_HALF, "50 s"), left(WatchText.LEFT_ON_THE_BATH, minute)),
+                rewarmLadder(minute, turn, TURN_HALF),
+                rewarmTrace(minute, fan(minute, 0.3), List.of()),
+                List.of(bath(46.3), tile(WatchText.ROOM, 21.3)),
+                "",
                 List.of(
-                        new Outlook("lifted now, it turns at", "32.4", "32.1 to 32.8, in 50 s"),
-                        new Outlook("left on the bath", "34.0", "in three minutes")),
-                rewarmLadder(31.94, 32.4, 32.1, 32.8, "1.9 °C away · 2 min", "1.1 °C away · 65 s"),
-                rewarmTrace(minute, fan(minute, 31.94, 32.4, 0.5, 2), List.of()),
-                List.of(new Tile("bath", 46.3, 1, "°C", 34, 41), new Tile("in this phase", 4, 0, "min", 0, 12)),
-                FOOT,
-                List.of(
+                        new AlarmRow(Tone.PROMPT, Direction.UP, soon + " · " + heads, WatchText.NEW.say()),
                         new AlarmRow(
                                 Tone.PROMPT,
                                 Direction.UP,
-                                "Lift the bowl now. Left alone it peaks at 34.0 °C in three minutes.",
-                                "new"),
-                        new AlarmRow(
-                                Tone.PROMPT,
-                                Direction.UP,
-                                "Bath is 8 °C over plan. It will overshoot; steam and water scald.",
-                                "known")),
+                                CueText.BATH_TOO_HOT_COOL_IT_OR.say() + " · "
+                                        + CueText.BATH_STEAM_AND_WATER_SCALD.say("46.3 °C"),
+                                WatchText.KNOWN.say())),
                 KEYS,
                 Optional.empty(),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
-                List.of(),
-                WatchPicture.Crystals.NONE);
+                ReasonWords.of(
+                        Reason.by(Rule.FORECAST_PASSES_A_LIMIT)
+                                .with(Figure.CHOCOLATE_C, celsius(minute))
+                                .with(Figure.RATE_K_PER_MIN, slope(minute))
+                                .with(Figure.TURN_C, turn)
+                                .with(Figure.TURN_LOWER_C, turn - TURN_HALF)
+                                .with(Figure.TURN_UPPER_C, turn + TURN_HALF)
+                                .with(Figure.LIMIT_C, 32.5)
+                                .with(Figure.PAST_LIMIT_K, turn - 32.5),
+                        UNITS),
+                DOUBTFUL);
     }
 
     /** The plug came out while the bowl warms. */
     public static WatchPicture unplugged() {
-        double minute = 41.54;
-        Ladder with = rewarmLadder(31.24, 0, 0, 0, "", "");
+        double minute = LIFT_MINUTE + 0.1;
+        String gone = CueText.ADAPTER_GONE_PLUG_IT_IN_AGAIN.say();
+        String meanwhile = CueText.IT_IS_FOUND_BY_ITSELF.say();
+        Ladder with = rewarmLadder(LIFT_MINUTE, 0, 0);
         Ladder ladder = new Ladder(
                 with.bottomShown(),
                 with.topShown(),
@@ -234,33 +295,36 @@ public final class Moments {
                 with.bandHighShown(),
                 with.bandName(),
                 with.bandDetail(),
-                with.limits(),
-                OptionalDouble.of(31.24),
+                with.limits().stream()
+                        .map(l -> new Limit(
+                                l.atShown(), l.name(), WatchText.AT.say(UNITS.withUnit(l.atShown())), l.weight()))
+                        .toList(),
+                with.nowShown(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
+        Numeral last = numeral(LIFT_MINUTE, "");
         return new WatchPicture(
                 WatchPicture.Kitchen.REAL,
-                "rewarm · 3 min · 41 min of the batch",
-                "dark, 1 kg, steel bowl",
-                List.of(
-                        new Mark("no sound on this computer", false),
-                        new Mark("saved", true),
-                        new Mark("no probe", false)),
+                heading("rewarm", 3, 41),
+                DARK,
+                List.of(BAD.get(0), GOOD.get(1), BAD.get(2)),
                 "14:01",
-                new Band(Tone.URGENT, Direction.NONE, "No reading for 6 s", "lift the bowl, check the plug", true),
-                new Numeral("31.2", "4", "°C", Optional.of("6 s old"), "", List.of()),
-                "no forecast from an old reading",
-                List.of(),
+                new Band(Tone.URGENT, Direction.NONE, gone, meanwhile, true),
+                new Numeral(
+                        last.whole(),
+                        last.hundredths(),
+                        last.unit(),
+                        Optional.of(WatchText.OLD.say("6 s")),
+                        "",
+                        List.of()),
+                "",
+                List.of(new Outlook(WatchText.NO_FORECAST.say(), "", WatchText.WHILE_THERE_IS_NO_GOOD_READING.say())),
                 ladder,
-                rewarmTrace(minute, List.of(), List.of(new Gap(at(41.44), at(minute)))),
+                rewarmTrace(minute, List.of(), List.of(new Gap(at(LIFT_MINUTE), at(minute)))),
                 List.of(),
-                FOOT,
-                List.of(new AlarmRow(
-                        Tone.URGENT,
-                        Direction.NONE,
-                        "No reading for 6 s. Check the plug and the lead; reconnecting.",
-                        "new")),
+                PROVE,
+                List.of(new AlarmRow(Tone.URGENT, Direction.NONE, gone + " · " + meanwhile, WatchText.NEW.say())),
                 KEYS,
                 Optional.empty(),
                 Optional.empty(),
@@ -271,16 +335,15 @@ public final class Moments {
 
     /** Alarms stand, and the maker asks why. */
     public static WatchPicture asked() {
-        return headingOver()
-                .answering("Turning point now about 31.6 °C, band 29.9 to 33.4; range 31.0 to 32.0. That band is 3.5 °C"
-                        + " wide, too unsure for one lift; so its upper end decides, which reaches 32.0 °C once hands have"
-                        + " acted; what is missing comes by short dips. Lift within 12 s; your hands take about 4 s. This"
-                        + " bowl coasts about 1.1 °C at 1 °C/min (0.8 to 1.5), from 12 lifts. W: hide this.");
+        return Help.WHY.over(headingOver(), KeyMap.USUAL);
     }
 
     /** Over the bath, and nobody knows yet where it would turn. */
     public static WatchPicture unsure() {
         WatchPicture lift = liftNow();
+        double turn = celsius(LIFT_MINUTE) + 0.5;
+        double half = 1.7;
+        String band = WatchText.FROM_TO.say(UNITS.oneDecimal(turn - half), UNITS.oneDecimal(turn + half));
         return new WatchPicture(
                 lift.kitchen(),
                 lift.heading(),
@@ -290,101 +353,195 @@ public final class Moments {
                 new Band(
                         Tone.CALM,
                         Direction.NONE,
-                        "Unsure: short dips, lift at the first rise",
-                        "turns at 29.9 to 33.4 °C",
+                        WatchText.UNSURE_SHORT_DIPS_LIFT_AT_THE.say(),
+                        WatchText.TURNS_AT.say(band + " °C"),
                         false),
                 lift.numeral(),
                 lift.rate(),
                 List.of(
-                        new Outlook("lifted now, it turns at", "29.9 to 33.4", "unsure"),
-                        new Outlook("left on the bath", "35.4", "in three minutes")),
-                rewarmLadder(31.24, 31.7, 29.9, 33.4, "2.6 °C away · 3 min", "1.8 °C away · 2 min"),
-                lift.trace(),
+                        new Outlook(WatchText.LIFTED_NOW_IT_TURNS_AT.say(), band, WatchText.UNSURE.say()),
+                        lift.outlooks().get(1)),
+                rewarmLadder(LIFT_MINUTE, turn, half),
+                rewarmTrace(LIFT_MINUTE, fan(LIFT_MINUTE, 1.2), List.of()),
                 lift.tiles(),
-                "a bowl not met before: one of steel coasts about 0.6 °C at 1 °C/min · temperature does not prove temper:"
-                        + " prove a sample",
-                List.of(new AlarmRow(
-                        Tone.ADVISE,
-                        Direction.NONE,
-                        "this behaves like a heavier bowl than \"steel, 1 kg\"",
-                        AlarmRow.I_IF_IT_IS.say())),
+                WatchText.ANOTHER_BOWL_THAN_WHAT_THAT.say("“steel, 1 kg”"),
+                List.of(AlarmRow.notice(
+                        WatchText.THIS_BEHAVES_LIKE_A_BOWL_THAN.say("heavier", "“steel, 1 kg”"),
+                        KeyMap.USUAL.fill(WatchText.IT_IS_THE_BOWL.say()))),
                 KEYS,
                 Optional.empty(),
                 Optional.empty(),
                 WatchPicture.Notice.STANDING,
                 List.of(),
-                WatchPicture.Crystals.NONE);
+                WatchPicture.Crystals.NONE,
+                Set.of(Key.IT_IS_THE_BOWL));
     }
 
-    /** The longest words the screens may meet, all at once. */
+    /** Not one moment but the longest words and figures that the screens may meet, all at once, in °F. */
     public static WatchPicture crowded() {
         WatchPicture over = headingOver();
-        List<AlarmRow> alarms = new ArrayList<>(over.alarms());
-        alarms.add(new AlarmRow(Tone.ADVISE, Direction.DOWN, "Will thicken in about 2 min.", "set aside, 4 min left"));
-        alarms.add(
-                0,
-                new AlarmRow(
-                        Tone.URGENT, Direction.UP, "Good crystals are melting. Cool now.", "was 33.9 °C at 14:02"));
+        String hot = CueText.MELT_OUT_COOL_NOW_STOP_POURING.say();
+        String cool = CueText.COOL_WATER_UNDER_THE_BOWL_WAS.say("102.5 °F");
         return new WatchPicture(
                 WatchPicture.Kitchen.SIMULATED,
-                "rewarm · 12 min · 1 h 42 min of the batch",
+                WatchText.OF_THE_BATCH.say("rewarm", "12 min", "1 h 42 min"),
                 "two-ingredient dark, 12.5 kg, stainless steel bowl",
-                List.of(
-                        new Mark("no sound on this computer", false),
-                        new Mark("not saved", false),
-                        new Mark("no probe", false)),
+                BAD,
                 "23:59",
-                new Band(
-                        Tone.URGENT,
-                        Direction.UP,
-                        "Melt-out: the good crystals are going. Cool now.",
-                        "cool, stop pouring; prove on a sample, then cool again or seed",
-                        true),
-                new Numeral(
-                        "102.4",
-                        "8",
-                        "°F",
-                        Optional.of("1 h 12 min old"),
-                        "±1.8 °F, probe not checked since it was plugged in",
-                        List.of()),
-                over.rate(),
+                new Band(Tone.URGENT, Direction.UP, hot, cool, true),
+                new Numeral("102.4", "8", "°F", Optional.of(WatchText.OLD.say("1 h 12 min")), LONGEST_DOUBT, List.of()),
+                ReasonWords.rate(slope(42.14), Units.FAHRENHEIT),
                 List.of(
-                        new Outlook("lifted now, it turns at", "102.9", "102.1 to 103.4, in 1 min 50 s"),
                         new Outlook(
-                                "left on the warm bath until then", "108.8", "in three minutes, if nothing changes"),
-                        new Outlook("with a cool cloth", "101.7", "in 40 s")),
-                over.ladder(),
-                over.trace(),
+                                WatchText.OFF_THE_WATER_IT_TURNS_AT.say(),
+                                "102.9",
+                                WatchText.FROM_TO.say("102.1", "103.4") + WatchText.IN.say("2 min")),
+                        new Outlook(WatchText.LEFT_ON_THE_BATH.say(), "108.8", WatchText.IN_THREE_MINUTES.say())),
+                inFahrenheit(over.ladder()),
+                inFahrenheit(over.trace()),
                 List.of(
-                        new Tile("bath", 115.3, 1, "°F", 90, 104),
-                        new Tile("room", 70.3, 1, "°F", 60, 80),
-                        new Tile("in this phase", 12, 0, "min", 0, 12)),
-                FOOT + "; readings are kept in memory until the disk can be written again",
-                alarms,
+                        new Tile(WatchText.BATH.say(), 115.3, 1, "°F", 88, 104),
+                        new Tile(
+                                WatchText.ROOM.say(),
+                                70.3,
+                                1,
+                                "°F",
+                                Double.NEGATIVE_INFINITY,
+                                Double.POSITIVE_INFINITY)),
+                SURVIVED,
+                List.of(
+                        new AlarmRow(Tone.URGENT, Direction.UP, hot + " · " + cool, WatchText.NEW.say()),
+                        new AlarmRow(
+                                Tone.PROMPT,
+                                Direction.UP,
+                                CueText.BATH_TOO_HOT_COOL_IT_OR.say() + " · "
+                                        + CueText.BATH_STEAM_AND_WATER_SCALD.say("115.3 °F"),
+                                WatchText.KNOWN.say()),
+                        new AlarmRow(
+                                Tone.URGENT,
+                                Direction.UP,
+                                CueText.NEAR_MELT_OUT_WAS_OVER.say("91.4 °F", "14:02"),
+                                WatchText.PASSED.say()),
+                        new AlarmRow(
+                                Tone.CALM,
+                                Direction.NONE,
+                                CueText.WILL_THICKEN_SOON_A_TOUCH_OF.say(),
+                                LiveText.ASIDE_LEFT.say("4 min 20 s"))),
                 KEYS,
-                Optional.of("probe taken out of the chocolate on purpose · U takes it back"),
-                Optional.of(BANNER),
+                Optional.of(LiveText.PROBE_IS_OUT.say() + KeyMap.USUAL.fill(LiveText.UNDO_TAKES_IT_BACK.say())),
+                Optional.of(NOTICE),
                 WatchPicture.Notice.STANDING,
                 List.of(),
-                WatchPicture.Crystals.NONE);
+                WatchPicture.Crystals.NONE,
+                Set.of(Key.IT_IS_THE_BOWL, Key.PROVED));
     }
 
-    private static Ladder rewarmLadder(double now, double peak, double low, double high, String meltOut, String guard) {
+    private static String heading(String phase, long minutes, long ofTheBatch) {
+        return WatchText.OF_THE_BATCH.say(
+                phase, Spans.minutes(Duration.ofMinutes(minutes)), Spans.minutes(Duration.ofMinutes(ofTheBatch)));
+    }
+
+    private static Numeral numeral(double minute, String doubt) {
+        String text = Units.format("%.2f", celsius(minute));
+        int end = text.length() - 1;
+        return new Numeral(text.substring(0, end), text.substring(end), "°C", Optional.empty(), doubt, List.of());
+    }
+
+    private static Outlook turn(double celsius, double half, String in) {
+        return new Outlook(
+                WatchText.LIFTED_NOW_IT_TURNS_AT.say(),
+                UNITS.oneDecimal(celsius),
+                WatchText.FROM_TO.say(UNITS.oneDecimal(celsius - half), UNITS.oneDecimal(celsius + half))
+                        + WatchText.IN.say(in));
+    }
+
+    private static Outlook left(WatchText label, double minute) {
+        return new Outlook(
+                label.say(), UNITS.oneDecimal(celsius(minute) + course(minute, 3)), WatchText.IN_THREE_MINUTES.say());
+    }
+
+    private static Limit limit(double celsius, WatchText name, double minute, Limit.Weight weight) {
+        double way = celsius - celsius(minute);
+        double minutes = way / slope(minute);
+        String degrees = UNITS.difference(Math.abs(way)) + WatchText.AWAY.say();
+        return new Limit(
+                celsius, name.say(), minutes < 30 ? degrees + " · " + Spans.about(60 * minutes) : degrees, weight);
+    }
+
+    private static Tile tile(WatchText title, double celsius) {
+        return new Tile(title.say(), celsius, 1, "°C", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    private static Tile bath(double celsius) {
+        return new Tile(WatchText.BATH.say(), celsius, 1, "°C", 31, 41);
+    }
+
+    private static Ladder rewarmLadder(double minute, double turn, double half) {
         return new Ladder(
-                29,
-                34.5,
-                1,
+                26.5,
+                34.6,
+                2,
                 31,
                 32,
-                "working",
+                WatchText.WORKING.say(),
                 "31 to 32",
                 List.of(
-                        new Limit(33.8, "melt-out", meltOut, Limit.Weight.STRONG),
-                        new Limit(33.0, "guard", guard, Limit.Weight.THIN)),
-                OptionalDouble.of(now),
-                OptionalDouble.of(peak),
-                OptionalDouble.of(low),
-                OptionalDouble.of(high));
+                        limit(33.8, WatchText.MELT_OUT, minute, Limit.Weight.STRONG),
+                        limit(33.0, WatchText.GUARD, minute, Limit.Weight.THIN)),
+                OptionalDouble.of(celsius(minute)),
+                OptionalDouble.of(turn),
+                OptionalDouble.of(turn - half),
+                OptionalDouble.of(turn + half));
+    }
+
+    private static Ladder inFahrenheit(Ladder l) {
+        return new Ladder(
+                fahrenheit(l.bottomShown()),
+                fahrenheit(l.topShown()),
+                Units.FAHRENHEIT.shownDifference(l.stepShown()),
+                fahrenheit(l.bandLowShown()),
+                fahrenheit(l.bandHighShown()),
+                l.bandName(),
+                "87.8 to 89.6",
+                l.limits().stream()
+                        .map(limit -> new Limit(
+                                fahrenheit(limit.atShown()),
+                                limit.name(),
+                                Units.format("%.1f", 102.48 - fahrenheit(limit.atShown())) + " °F"
+                                        + WatchText.PAST_IT.say(),
+                                limit.weight()))
+                        .toList(),
+                OptionalDouble.of(102.48),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    private static Trace inFahrenheit(Trace t) {
+        return new Trace(
+                t.from(),
+                t.now(),
+                t.to(),
+                fahrenheit(t.bottomShown()),
+                fahrenheit(t.topShown()),
+                fahrenheit(t.bandLowShown()),
+                fahrenheit(t.bandHighShown()),
+                OptionalDouble.of(fahrenheit(t.limitShown().orElseThrow())),
+                t.points().stream()
+                        .map(p -> new Point(p.at(), fahrenheit(p.shown())))
+                        .toList(),
+                t.fan().stream()
+                        .map(f -> new FanPoint(
+                                f.at(), fahrenheit(f.shown()), fahrenheit(f.lowShown()), fahrenheit(f.highShown())))
+                        .toList(),
+                t.flags(),
+                t.gaps(),
+                t.crystals(),
+                t.past());
+    }
+
+    private static double fahrenheit(double celsius) {
+        return Units.FAHRENHEIT.shown(celsius);
     }
 
     /** After an overshoot: three words on the strip, the loss marked, what survived beside the alarms, a question. */
@@ -392,7 +549,7 @@ public final class Moments {
         WatchPicture now = cooling();
         Trace t = now.trace();
         List<Flag> flags = new ArrayList<>(t.flags());
-        flags.add(new Flag(at(23), "seed likely lost 13:43, 34.6 °C", Flag.Weight.THROUGH));
+        flags.add(new Flag(at(23), CauseText.SEED_LIKELY_LOST.say("13:43", "34.6 °C"), Flag.Weight.THROUGH));
         Trace trace = new Trace(
                 t.from(),
                 t.now(),
@@ -432,18 +589,12 @@ public final class Moments {
                 now.undo(),
                 now.banner(),
                 now.notice(),
-                List.of("Nothing is due yet."),
-                new Crystals(
-                        "doubtful",
-                        CrystalModel.LIMITS.say(),
-                        List.of(
-                                "Crystals: 0.2 to 3 % of the fat in stable ones, best guess 0.8 %; a temper needs 0.5 %."),
-                        "",
-                        SURVIVED));
+                List.of(WatchText.NOTHING_IS_DUE_YET.say()),
+                new Crystals(DOUBTFUL.word(), DOUBTFUL.limits(), DOUBTFUL.why(), "", SURVIVED));
     }
 
     private static Trace rewarmTrace(double minute, List<FanPoint> fan, List<Gap> gaps) {
-        double last = gaps.isEmpty() ? minute : 41.44;
+        double last = gaps.isEmpty() ? minute : LIFT_MINUTE;
         Trace trace = trace(
                 minute - 14,
                 last,
@@ -508,15 +659,26 @@ public final class Moments {
                 Optional.empty());
     }
 
-    /** Approach from {@code now} to {@code end} with time constant {@code tau} minutes, uncertain as it goes on. */
-    private static List<FanPoint> fan(double minute, double now, double end, double tau, double minutes) {
+    /** Left where it stands, for the next two minutes; less sure as it goes on. */
+    private static List<FanPoint> fan(double minute, double widest) {
         List<FanPoint> fan = new ArrayList<>();
-        for (double ahead = 0; ahead <= minutes + 1e-9; ahead += 0.05) {
-            double shown = end + (now - end) * Math.exp(-ahead / tau);
-            double half = 0.3 * (1 - Math.exp(-ahead / 0.5));
+        for (double ahead = 0; ahead <= 2 + 1e-9; ahead += 0.05) {
+            double shown = celsius(minute) + course(minute, ahead);
+            double half = widest * (1 - Math.exp(-ahead / 0.5));
             fan.add(new FanPoint(at(minute + ahead), shown, shown - half, shown + half));
         }
         return fan;
+    }
+
+    /** What it gains in so many minutes: the slope of now, dying away as bath and bowl come together, K. */
+    private static double course(double minute, double ahead) {
+        double tau = 6;
+        return slope(minute) * tau * (1 - Math.exp(-ahead / tau));
+    }
+
+    /** K/min over the last seconds, as a rate is measured. */
+    private static double slope(double minute) {
+        return (celsius(minute) - celsius(minute - 0.1)) / 0.1;
     }
 
     /** The batch's curve: melted, cooled in water, held, warmed again. */

@@ -99,7 +99,7 @@ class ReasonWordsTest {
                 .with(Figure.LOST_K, 0.1)
                 .with(Figure.FILM_S, 2);
         assertEquals(
-                "Aimed at: 31.4 °C; range 31.0 to 32.0. When it was asked for it stood at 30.8 °C, 0.60 °C short."
+                "Aimed at: 31.40 °C; range 31.0 to 32.0. When it was asked for, it stood at 30.80 °C, 0.60 °C short."
                         + " Up to 0.12 °C may still come by itself, and the room takes about 0.10 °C meanwhile:"
                         + " a dip is to give 0.58 °C."
                         + " 2 dips gave 0.060 °C for a second, coast included (give or take 15 %)."
@@ -109,7 +109,7 @@ class ReasonWordsTest {
         assertTrue(
                 said(sum.with(Figure.DIP_S, 4))
                         .endsWith(
-                                "under the bowl; asked for are 4 s, since a dip grows only step by step and must not go"
+                                "under the bowl; 4 s are asked for, since a dip grows only step by step and must not go"
                                         + " over."),
                 said(sum.with(Figure.DIP_S, 4)));
         assertTrue(
@@ -118,7 +118,7 @@ class ReasonWordsTest {
         assertTrue(
                 said(DIP.with(Figure.CHOCOLATE_C, 28))
                         .endsWith(
-                                "All of it would take about 55 s; asked for are 8 s, since a dip grows only step by step"
+                                "All of it would take about 55 s; 8 s are asked for, since a dip grows only step by step"
                                         + " and must not go over."),
                 said(DIP.with(Figure.CHOCOLATE_C, 28)));
         Reason first = new Reason(Rule.FIRST_DIP, DIP.figures()).with(Figure.BATH_C, 46);
@@ -138,7 +138,7 @@ class ReasonWordsTest {
                 .with(Figure.LIMIT_C, 32.5)
                 .with(Figure.PAST_LIMIT_K, 0.4);
         assertEquals(
-                "Off the heat it turns at about 32.9 °C: 0.4 °C past the limit, 32.5 °C. It stands at 32.1 °C.",
+                "Off the heat it turns at about 32.9 °C: 0.4 °C over the alarm's limit, 32.5 °C. It stands at 32.1 °C.",
                 said(past));
         assertEquals(
                 "Off the heat it turns at about 32.3 °C: within the limit, 32.5 °C, which it passes before hands have"
@@ -156,9 +156,59 @@ class ReasonWordsTest {
                 .with(Figure.AHEAD_S, 3.5)
                 .with(Figure.AHEAD_C, 32.7);
         assertEquals(
-                "Before hands have acted it is at about 32.7 °C: 0.2 °C past the limit, 32.5 °C."
+                "Before hands have acted it is at about 32.7 °C: 0.2 °C over the alarm's limit, 32.5 °C."
                         + " Off the heat it turns at about 32.3 °C. It stands at 32.1 °C.",
                 said(past));
+    }
+
+    /** What is taken from what is written there comes to what is written there, whatever the figures behind it are. */
+    @Test
+    void theFiguresOfADipAddUpAsTheyStand() {
+        Reason sum = DIP.with(Figure.AIM_C, 31.4461)
+                .with(Figure.ASKED_AT_C, 26.8968)
+                .with(Figure.TO_COME_K, 0.4651)
+                .with(Figure.LOST_K, 0.0)
+                .with(Figure.FILM_S, 2);
+        assertTrue(
+                said(sum)
+                        .startsWith(
+                                "Aimed at: 31.45 °C; range 31.0 to 32.0. When it was asked for, it stood at 26.90 °C,"
+                                        + " 4.55 °C short. Up to 0.47 °C may still come by itself: a dip is to give 4.08 °C."),
+                said(sum));
+    }
+
+    @Test
+    void whatHardlyMovesIsSteady() {
+        Reason settled = Reason.by(Rule.SETTLED)
+                .with(Figure.CHOCOLATE_C, 31.4)
+                .with(Figure.RANGE_LOW_C, 31)
+                .with(Figure.RANGE_HIGH_C, 32);
+        assertEquals(
+                "It stands at 31.4 °C, in the range 31.0 to 32.0, and hardly moves.",
+                said(settled.with(Figure.RATE_K_PER_MIN, -0.03)));
+        assertTrue(said(settled.with(Figure.RATE_K_PER_MIN, -0.2)).endsWith("hardly moves: falling 0.2 °C a minute."));
+    }
+
+    /** Past is over where it is hot and under where it is cold, and the end is a temperature that can be looked for. */
+    @Test
+    void anAlarmsLimitAndEndAreTemperatures() {
+        Reason cold = Reason.by(Rule.PAST_A_LIMIT)
+                .with(Figure.CHOCOLATE_C, 30.1)
+                .with(Figure.RATE_K_PER_MIN, 0.01)
+                .with(Figure.LIMIT_C, 30.5)
+                .with(Figure.PAST_LIMIT_K, 0.4)
+                .with(Figure.DEADBAND_K, 0.3);
+        assertEquals(
+                "It stands at 30.1 °C, steady: 0.4 °C under the alarm's limit, 30.5 °C. The alarm ends at 30.8 °C.",
+                said(cold));
+        Reason hot =
+                cold.with(Figure.CHOCOLATE_C, 33.0).with(Figure.LIMIT_C, 32.5).with(Figure.PAST_LIMIT_K, 0.5);
+        assertEquals(
+                "It stands at 33.0 °C, steady: 0.5 °C over the alarm's limit, 32.5 °C. The alarm ends at 32.2 °C.",
+                said(hot));
+        assertEquals(
+                "It stands at 32.3 °C, steady: back within the alarm's limit, 32.5 °C. The alarm ends at 32.2 °C.",
+                said(hot.with(Figure.CHOCOLATE_C, 32.3).with(Figure.PAST_LIMIT_K, -0.2)));
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import fifthform.curves.alarm.AlarmState;
 import fifthform.curves.alarm.Priority;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
+import fifthform.curves.cue.Dips;
 import fifthform.curves.cue.Done;
 import fifthform.curves.cue.OpenCue;
 import fifthform.curves.engine.Engine;
@@ -17,10 +18,12 @@ import fifthform.curves.estimate.Estimate;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.input.Input;
 import fifthform.curves.input.MakerAction.OtherThermometer;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.input.MakerAction.ProbeTakenOut;
 import fifthform.curves.input.ProbeFault.Cause;
 import fifthform.curves.input.Sample;
 import fifthform.curves.input.Tick;
+import fifthform.curves.phase.Contact;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.setup.Beginning;
 import fifthform.curves.setup.Correction;
@@ -104,7 +107,7 @@ class WatchModelTest {
         Instant now = good.state().at();
         SessionSnapshot near = after(good, new OtherThermometer(now, here + 0.4));
         assertTrue(
-                picture(near).foot().matches("other thermometer [0-9.]+ °C at [0-9:]{5}, 0\\.4 °C above · .*"),
+                picture(near).foot().matches("other thermometer [0-9.]+ °C at [0-9:]{5}, 0\\.4 °C above( · .*)?"),
                 picture(near).foot());
         SessionSnapshot far = after(near, new OtherThermometer(now, here - 4));
         assertTrue(
@@ -228,14 +231,20 @@ class WatchModelTest {
         eachOfMany(tape, snapshot -> {
             State state = snapshot.state();
             Phrases phrases = new Phrases(Units.CELSIUS, snapshot.setup().recipe());
-            BandModel band = new BandModel(snapshot.setup(), state, phrases, Units.CELSIUS);
+            BandModel band = new BandModel(snapshot.setup(), state, phrases, look(Units.CELSIUS));
             WatchPicture picture = picture(snapshot);
             Set<String> live = new HashSet<>();
             Set<String> over = new HashSet<>();
             for (AlarmId id : state.alarms().standing()) {
                 String words = band.headline(id, state.alarms().of(id));
-                boolean returned = state.alarms().of(id).state() instanceof AlarmState.ReturnedUnacknowledged;
-                (returned ? over : live).add(words);
+                if (state.alarms().of(id).state() instanceof AlarmState.ReturnedUnacknowledged gone) {
+                    String until = gone.returned().toString().substring(11, 16);
+                    over.add(phrases.passed(id, until));
+                    assertTrue(
+                            picture.alarms().stream()
+                                    .noneMatch(row -> row.words().startsWith(words)),
+                            "it is over, and still gives its order");
+                } else live.add(words);
             }
             assertFalse(over.contains(picture.band().headline()), picture.band()::headline);
             over.forEach(words -> assertTrue(
@@ -297,9 +306,11 @@ class WatchModelTest {
         assertEquals("Waiting for the first reading", picture.band().headline());
         assertEquals(List.of(), picture.outlooks());
         assertEquals(OptionalDouble.empty(), picture.ladder().nowShown());
-        assertTrue(
-                picture.marks().contains(new Mark("no probe", false)),
-                picture.marks().toString());
+        assertEquals(List.of(new Mark("saved", true)), picture.marks(), "nothing is wrong yet");
+        SessionSnapshot silent = Tapes.start(Tapes.UNPLUGGED);
+        for (int s = 1; s <= 60; s++)
+            silent = after(silent, new Tick(silent.state().started().plusSeconds(s)));
+        assertTrue(picture(silent).marks().contains(new Mark("no reading", false)), "an alarm stands by now");
     }
 
     @Test
@@ -368,6 +379,91 @@ class WatchModelTest {
         assertTrue(timed.containsAll(Set.of("melt-out", "too cold")), timed.toString());
     }
 
+    /** Just put into or over water it still goes the way it went before: no minutes, no course, no countdown. */
+    @Test
+    void whereItGoesIsNotSaidUntilTheRateIsOfThatWater() {
+        Set<String> waters = new HashSet<>();
+        Tapes.each(Tapes.OWN_WAY, s -> {
+            Contact contact = s.state().batch().contact();
+            if (contact.place() == Place.TABLE || s.state().forecast().isEmpty()) return;
+            boolean moved = Duration.between(contact.since(), s.state().at()).toSeconds() < 15;
+            WatchPicture picture = picture(s);
+            WatchPicture.Outlook left =
+                    picture.outlooks().get(picture.outlooks().size() - 1);
+            assertEquals(moved, left.value().equals("–"), left.toString());
+            assertEquals(moved, picture.trace().fan().isEmpty());
+            if (!moved) return;
+            assertEquals("not settled yet", left.detail());
+            picture.ladder()
+                    .limits()
+                    .forEach(limit -> assertFalse(limit.detail().contains("·"), limit.detail()));
+            boolean due = picture.band().tone() != Tone.CALM;
+            assertFalse(
+                    !due && picture.band().aside().contains("in about"),
+                    picture.band().aside());
+            waters.add(left.label());
+        });
+        assertTrue(waters.containsAll(Set.of("left on the bath", "left in the water")), waters.toString());
+    }
+
+    /** The ladder's mark is what the row says in words: one never stands without the other. */
+    @ParameterizedTest
+    @ValueSource(strings = {Tapes.UNPLUGGED, Tapes.OWN_WAY})
+    void theLaddersTurningPointHasItsRow(String tape) {
+        Set<Boolean> shown = new HashSet<>();
+        eachOfMany(tape, s -> {
+            WatchPicture picture = picture(s);
+            boolean row = picture.outlooks().stream().anyMatch(o -> o.label().endsWith("it turns at"));
+            assertEquals(
+                    row,
+                    picture.ladder().peakShown().isPresent(),
+                    () -> s.state().batch() + picture.band().headline());
+            if (s.state().forecast().isPresent()) shown.add(row);
+        });
+        assertEquals(Set.of(true, false), shown);
+    }
+
+    /** Short dips lead up to the working range while the phase still has its old name. */
+    @Test
+    void onTheWayUpLadderCurveAndReasonAimAtOneRange() {
+        SessionSnapshot held =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().batch().phase() == Phase.SEED && isFresh(s));
+        CueBoard was = held.state().cues();
+        Dips up = new Dips(
+                Optional.empty(),
+                was.dips().response(),
+                was.dips().air(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.of(held.state().at()),
+                Optional.empty());
+        WatchPicture before = picture(held);
+        WatchPicture picture = picture(Altered.with(
+                held, Altered.with(held.state(), new CueBoard(Map.of(), was.lift(), up, was.done(), was.held()))));
+        assertEquals("27 to 28", before.ladder().bandDetail());
+        assertEquals("31 to 32", picture.ladder().bandDetail());
+        assertEquals(31, picture.trace().bandLowShown());
+        assertEquals("aim 31 to 32 °C", picture.band().aside());
+        assertTrue(picture.why().contains("Range 31 to 32 °C."), picture.why().toString());
+    }
+
+    /** What stands in the top line needs no tile: they are for slow values. */
+    @Test
+    void minutesOfPhaseAndBatchHaveNoTile() {
+        eachOfMany(
+                Tapes.OWN_WAY,
+                s -> picture(s)
+                        .tiles()
+                        .forEach(tile -> assertTrue(
+                                Set.of("bath", "warm bath", "room", "to pour").contains(tile.title()), tile.title())));
+    }
+
+    /** Nothing of the bowl's coast at the foot: it asks for nothing, and W tells it. */
+    @Test
+    void theFootHoldsOnlyWhatIsNewsOrAsked() {
+        eachOfMany(Tapes.UNPLUGGED, s -> assertFalse(picture(s).foot().contains("coasts"), picture(s)::foot));
+    }
+
     @Test
     void aSeedThatNobodySaidIsTold() {
         SessionSnapshot s =
@@ -392,7 +488,7 @@ class WatchModelTest {
     @Test
     void howFarAReadingCanBeTrustedStandsBesideIt() {
         SessionSnapshot now = Tapes.first(Tapes.UNPLUGGED, WatchModelTest::isFresh);
-        assertEquals("within ±4.4 °C: probe not checked", picture(now).numeral().doubt());
+        assertEquals("within ±4.4 °C", picture(now).numeral().doubt(), "nobody can check a simulated probe");
         assertEquals("within ±4.0 °C", picture(checked(now, 2.0)).numeral().doubt());
         assertTrue(
                 picture(checked(now, 0.1)).numeral().doubt().startsWith("within ±0."),
@@ -450,6 +546,11 @@ class WatchModelTest {
                 assertFalse(ladder.limits().isEmpty());
                 for (Limit limit : ladder.limits())
                     assertTrue(limit.atShown() >= ladder.bottomShown() && limit.atShown() <= ladder.topShown());
+                // What has gone past the limit is still seen against it.
+                for (Limit limit : ladder.limits())
+                    if (limit.weight() == Limit.Weight.STRONG)
+                        assertTrue(Math.min(ladder.topShown() - limit.atShown(), limit.atShown() - ladder.bottomShown())
+                                >= 1);
                 long rungs = Math.round((ladder.topShown() - ladder.bottomShown()) / ladder.stepShown());
                 assertTrue(rungs >= 2 && rungs <= 9, rungs + " rungs");
             });
@@ -466,6 +567,8 @@ class WatchModelTest {
             trace.points().forEach(p -> assertTrue(p.shown() >= trace.bottomShown() && p.shown() <= trace.topShown()));
             trace.fan().forEach(f -> {
                 assertTrue(f.lowShown() <= f.shown() && f.shown() <= f.highShown());
+                // Cut off, the forecast would say least where most is to come.
+                assertTrue(f.shown() >= trace.bottomShown() && f.shown() <= trace.topShown());
                 assertFalse(f.at().isBefore(trace.now()) || f.at().isAfter(trace.to()));
             });
         });

@@ -111,8 +111,7 @@ class DebriefTextTest {
         List<String> lines = new DebriefText(debrief, Units.CELSIUS).lines();
         assertTrue(lines.contains("It came in temper; cold water was not wanted."), lines.toString());
         assertTrue(
-                lines.contains(
-                        "Held for 50 min of 1 h 0 min planned, by air: really in the working range for 90 % of it."),
+                lines.contains("Held for 50 min of 1 h planned, by air: really in the working range for 90 % of it."),
                 lines.toString());
         assertFalse(lines.toString().contains("cool further"), lines.toString());
     }

@@ -3,6 +3,7 @@ package fifthform.monitor.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fifthform.monitor.chart.Written;
 import fifthform.monitor.model.Moments;
 import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.settings.FarLetters;
@@ -108,17 +109,75 @@ class FarDisplayTest {
                 Theme.BRIGHT,
                 picture,
                 screen -> texts(screen).stream()
-                        .map(text -> text.getText().replace('\n', ' '))
+                        .map(text -> OnScreen.plain(text.getText()))
                         .toList());
         List<String> wanted = new ArrayList<>(
                 List.of(picture.band().headline(), picture.numeral().whole()));
         picture.numeral().stale().ifPresent(wanted::add);
+        wanted.replaceAll(OnScreen::plain);
         wanted.removeAll(texts);
         assertEquals(List.of(), wanted, "missing from " + texts);
-        if (picture.simulated()) assertTrue(texts.stream().anyMatch(text -> text.startsWith(TopLine.PRACTICE.say())));
+        if (picture.simulated())
+            assertTrue(texts.stream().anyMatch(text -> text.startsWith(OnScreen.plain(TopLine.PRACTICE.say()))));
         if (picture.crystals().isSaid())
             assertTrue(texts.stream()
-                    .anyMatch(text -> text.contains(picture.crystals().word())));
+                    .anyMatch(text ->
+                            text.contains(OnScreen.plain(picture.crystals().word()))));
+    }
+
+    static Stream<Arguments> ladders() {
+        return Stream.of(
+                Arguments.of(Moments.cooling(), List.of("27–28.5", "26.0")),
+                Arguments.of(Moments.liftNow(), List.of("33.8", "31 to 32")),
+                Arguments.of(Moments.headingOver(), List.of("33.8", "31 to 32")),
+                Arguments.of(Moments.crowded(), List.of("92.8", "87.8–89.6")),
+                Arguments.of(Moments.melting(), List.of("45 to 50")));
+    }
+
+    /**
+     * However small the screen, the range aimed for is named before any limit, and what would have to stand beside another
+     * line than its own is not: it would be read as where the chocolate is.
+     */
+    @ParameterizedTest
+    @MethodSource("ladders")
+    void aSmallLadderNamesTheRangeAndNothingBesideAnotherLine(WatchPicture picture, List<String> wanted)
+            throws Exception {
+        List<String> there = at(
+                SMALL,
+                2,
+                Theme.BRIGHT,
+                picture,
+                screen -> screen.onTheLadder().stream().map(Written::words).toList());
+        assertEquals(wanted, there);
+    }
+
+    /** The age stands with the number that it is of, not with the line at the foot. */
+    @ParameterizedTest
+    @MethodSource("sizes")
+    void theAgeStandsUnderItsNumber(Display display) throws Exception {
+        WatchPicture picture = Moments.unplugged();
+        double[] gaps = at(display, 2, Theme.BRIGHT, picture, screen -> {
+            double number = text(screen, picture.numeral().whole()).ink().getMaxY();
+            Words age = text(screen, picture.numeral().stale().orElseThrow());
+            double foot = texts(screen)
+                    .get(texts(screen).size() - 1)
+                    .getLayoutBounds()
+                    .getMinY();
+            return new double[] {age.ink().getMinY() - number, foot - age.ink().getMaxY()};
+        });
+        assertTrue(gaps[0] > 0 && gaps[0] <= gaps[1], gaps[0] + " px to the number, " + gaps[1] + " px to the foot");
+    }
+
+    static Stream<Display> sizes() {
+        return Stream.of(DESK, LAPTOP, SMALL);
+    }
+
+    private static Words text(FarScreen screen, String words) {
+        return texts(screen).stream()
+                .filter(text -> text.getText().equals(words))
+                .map(Words.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** A small screen says how far it reaches, and its letters are as large as that claims. */
@@ -130,8 +189,7 @@ class FarDisplayTest {
         String claim = String.format(Locale.ROOT, "readable up to %.1f m", letters.metres());
         List<Text> texts = at(SMALL, 2, Theme.BRIGHT, Moments.liftNow(), FarDisplayTest::texts);
         assertTrue(
-                texts.stream()
-                        .anyMatch(text -> text.getText().replace('\n', ' ').contains(claim)),
+                texts.stream().anyMatch(text -> OnScreen.plain(text.getText()).contains(claim)),
                 () -> claim + " not in " + texts);
         double needed = ScreenSizes.USUAL.withMetres(letters.metres()).leastMillimetres();
         for (Text text : texts)

@@ -77,9 +77,7 @@ class HoldPicturesTest {
 
         SessionLoop loop = loop();
         WatchPicture holding = after(loop, held);
-        assertTrue(
-                holding.foot().matches("held \\d+ min of 1 h 0 min, until 20:\\d\\d · 100 % in range.*"),
-                holding.foot());
+        assertTrue(holding.foot().matches("held \\d+ min of 1 h, until 20:\\d\\d · 100 % in range.*"), holding.foot());
         WatchPicture asked = after(loop, List.copyOf(inputs));
         assertTrue(
                 asked.crystals().question().startsWith("Is it being stirred?"),
@@ -147,7 +145,7 @@ class HoldPicturesTest {
         Look look = new Look(
                 Units.CELSIUS,
                 ZoneOffset.UTC,
-                List.of(new Mark("×1", true), new Mark("sound", true)),
+                List.of(new Mark("speed ×1", true), new Mark("sound", true)),
                 "",
                 Optional.empty(),
                 Optional.empty());
@@ -162,9 +160,9 @@ class HoldPicturesTest {
                 WritableImage image = OnScreen.at(width, height, theme, picture, screen -> {
                     assertEquals(List.of(), NothingCutOffTest.faults(screen, width, height));
                     List<String> there = NothingCutOffTest.texts(screen).stream()
-                            .map(text -> text.getText().replace('\n', ' '))
+                            .map(text -> OnScreen.plain(text.getText()))
                             .toList();
-                    assertTrue(there.contains(picture.foot()), there.toString());
+                    assertTrue(there.contains(OnScreen.plain(picture.foot())), there.toString());
                     return screen.snapshot(null, null);
                 });
                 Png.write(

@@ -60,7 +60,7 @@ class NothingCutOffTest {
                 theme,
                 picture,
                 screen -> texts(screen).stream()
-                        .map(text -> text.getText().replace('\n', ' '))
+                        .map(text -> OnScreen.plain(text.getText()))
                         .toList());
         List<String> wanted = new ArrayList<>(
                 List.of(picture.heading(), picture.subject(), picture.clock(), picture.rate(), picture.foot()));
@@ -84,6 +84,7 @@ class NothingCutOffTest {
             picture.banner().ifPresent(wanted::add);
         if (picture.simulated()) wanted.add(TopLine.PRACTICE.say());
         wanted.removeIf(String::isEmpty);
+        wanted.replaceAll(OnScreen::plain);
         wanted.removeAll(texts);
         assertEquals(List.of(), wanted, "missing from " + texts);
     }

@@ -40,6 +40,11 @@ public final class OnScreen {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
+    /** Words as they are compared: on one line, without the dots whose place a break may take. */
+    static String plain(String words) {
+        return words.replace('\n', ' ').replace(" ·", "");
+    }
+
     /** A Watch screen in a scene of a given size, used on the FX thread. */
     static <R> R at(int width, int height, Theme theme, WatchPicture picture, Function<WatchScreen, R> use) {
         return read(() -> {

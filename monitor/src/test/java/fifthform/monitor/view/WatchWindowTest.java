@@ -123,9 +123,9 @@ class WatchWindowTest {
 
     @Test
     void aNewPictureIsPulled(FxRobot robot) throws Exception {
-        assertTrue(shows(robot, "Lift the bowl now"));
+        assertTrue(shows(robot, "LIFT THE BOWL NOW"));
         picture.set(Moments.cooling());
-        until(() -> shows(robot, "Keep it in the cold water"));
+        until(() -> shows(robot, "Cool it, keep stirring"));
     }
 
     @Test
@@ -150,9 +150,9 @@ class WatchWindowTest {
         robot.interact(() -> WatchWindow.in(
                 new Stage(), feed(), Theme.BRIGHT, Motion.BLINKING, WatchWindow.Windows.withFar(ScreenSizes.USUAL)));
         Stage far = far(robot);
-        assertTrue(farShows(far, "Lift the bowl now"));
+        assertTrue(farShows(far, "LIFT THE BOWL NOW"));
         picture.set(Moments.cooling());
-        until(() -> farShows(far, "Keep it in the cold water"));
+        until(() -> farShows(far, "Cool it, keep stirring"));
         robot.interact(far::requestFocus);
         robot.type(KeyCode.SPACE);
         assertEquals(List.of(Key.SEEN), taken, "keys mean the same there");
@@ -160,7 +160,7 @@ class WatchWindowTest {
         assertTrue(stage.isShowing());
         assertEquals(0, closeRequests.get());
         picture.set(Moments.liftNow());
-        until(() -> shows(robot, "Lift the bowl now"));
+        until(() -> shows(robot, "LIFT THE BOWL NOW"));
     }
 
     @AfterEach
@@ -180,13 +180,13 @@ class WatchWindowTest {
     private static boolean farShows(Stage far, String words) {
         return read(() -> far.getScene().getRoot().lookupAll(".words").stream()
                 .anyMatch(node -> node instanceof Text text
-                        && text.getText().replace('\n', ' ').contains(words)));
+                        && OnScreen.plain(text.getText()).contains(OnScreen.plain(words))));
     }
 
     private static boolean shows(FxRobot robot, String words) {
         return read(() -> robot.lookup(node -> node instanceof Text text
                         && text.isVisible()
-                        && text.getText().replace('\n', ' ').contains(words))
+                        && OnScreen.plain(text.getText()).contains(OnScreen.plain(words)))
                 .tryQuery()
                 .isPresent());
     }

@@ -100,7 +100,7 @@ final class WatchedBatch {
         return new Look(
                 Units.CELSIUS,
                 ZoneOffset.UTC,
-                List.of(new Mark("×1", true), new Mark("sound", true)),
+                List.of(new Mark("speed ×1", true), new Mark("sound", true)),
                 "",
                 Optional.empty(),
                 Optional.empty());

@@ -1,0 +1,54 @@
+package fifthform.monitor.model;
+
+import fifthform.curves.crystal.Overshoot;
+import fifthform.curves.crystal.SeedWord;
+import fifthform.curves.engine.State;
+import fifthform.curves.input.MakerAction.SampleProved;
+import fifthform.curves.recipe.Phase;
+import fifthform.curves.recipe.Recipe;
+import java.time.Instant;
+import java.util.Optional;
+
+/** Whether it may be poured, as far as crystals and the maker's own sample say. */
+final class Pouring {
+    /** So far below the working range crystals still grow on the way up; above that what is there is what comes. */
+    private static final double GROWS_BELOW_KELVIN = 1;
+
+    private Pouring() {}
+
+    /** In the working range or nearly, with surely too few crystals: pouring would only fill moulds that do not set. */
+    static boolean isTooFew(State state, Recipe recipe) {
+        Phase phase = state.batch().phase();
+        double grown = recipe.work().range().lowCelsius() - GROWS_BELOW_KELVIN;
+        boolean arrived = phase == Phase.WORK
+                || phase == Phase.REWARM
+                        && state.estimate()
+                                .filter(e -> e.chocolateCelsius() >= grown)
+                                .isPresent();
+        return arrived
+                && !isProved(state)
+                && state.crystals()
+                        .flatMap(temper -> temper.watch().spoken().word())
+                        .filter(word -> word == SeedWord.TOO_FEW)
+                        .isPresent();
+    }
+
+    /** A sample has shown temper since the working range was reached, and no overshoot has come since. */
+    static boolean isProved(State state) {
+        Optional<Instant> reached = state.cues().done().inRangeAt();
+        return state.proved()
+                .filter(sample -> sample.verdict() == SampleProved.Verdict.IN_TEMPER)
+                .filter(sample ->
+                        reached.filter(at -> !sample.at().isBefore(at)).isPresent())
+                .filter(sample -> !isOvershotSince(state, sample.at()))
+                .isPresent();
+    }
+
+    private static boolean isOvershotSince(State state, Instant at) {
+        return state.crystals()
+                .flatMap(temper -> temper.watch().overshoot())
+                .map(Overshoot::since)
+                .filter(since -> since.isAfter(at))
+                .isPresent();
+    }
+}
