@@ -143,6 +143,21 @@ class NotebookPicturesTest {
         }
     }
 
+    /** The column is as wide as the widest word of its names, and one line is enough for that. */
+    @Test
+    void aBowlsNameIsNotBrokenInsideAWord(@TempDir Path other) throws Exception {
+        DemoBatches one = new DemoBatches(other);
+        one.record(DemoBatches.Plan.dark(32).in("polycarbonate"));
+        List<Double> lines = new ArrayList<>();
+        onScreen(NotebookDemo.desk(one, Units.CELSIUS), Theme.BRIGHT, 1280, 768, 100, screen -> {
+            for (Node node : screen.lookupAll(".table-cell"))
+                if (node instanceof TableCell<?, ?> cell && "polycarbonate".equals(cell.getText()))
+                    lines.add(cell.lookup(".text").getLayoutBounds().getHeight() / 13);
+        });
+        assertEquals(1, lines.size());
+        assertTrue(lines.get(0) < 2, "broken over " + lines + " letters' heights");
+    }
+
     private interface Use {
         void with(NotebookScreen screen);
     }

@@ -26,6 +26,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -132,6 +133,7 @@ class SetupWindowTest {
         until(() -> kept().hearing().isPresent());
         assertTrue(words("sound-answer").startsWith("Not heard on 2026-02-03"), words("sound-answer"));
         go(robot, KeyCode.DIGIT7, "set-sessions");
+        assertEquals("", read(() -> ((TextField) screen.lookup("#set-sessions")).getText()), "the usual is not none");
         robot.write(home.resolve("batches").toString()).type(KeyCode.ENTER);
         until(() -> kept().sessions().isPresent());
 
