@@ -1,7 +1,6 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.chart.Typeface;
-import fifthform.monitor.model.Pieces;
 import fifthform.monitor.plan.PlanDesk;
 import fifthform.monitor.plan.PlanPage;
 import fifthform.monitor.texts.PlanText;
@@ -243,7 +242,7 @@ final class PlanScreen extends VBox implements DeskWindow.Sized {
     }
 
     private static Label line(String words, String style) {
-        Label label = DeskParts.words(Pieces.held(words));
+        Label label = DeskParts.words(DeskParts.held(words));
         label.getStyleClass().add(style);
         return label;
     }

@@ -11,14 +11,6 @@ class PiecesTest {
     void aFigureKeepsItsUnit() {
         assertEquals(List.of("at", "31.2 °C,", "then", "1 °C/min"), Pieces.of("at 31.2 °C, then 1 °C/min"));
         assertEquals(List.of("2 min", "10 s", "of", "800 g"), Pieces.of("2 min 10 s of 800 g"));
-        assertEquals(List.of("135 ml,", "1.2 l", "of", "4 K"), Pieces.of("135 ml, 1.2 l of 4 K"));
         assertEquals(List.of("5", "steps", "of", "3", "kinds"), Pieces.of("5 steps of 3 kinds"));
-    }
-
-    @Test
-    void whereATextBreaksItsLinesItselfTheyHoldByTheirSpace() {
-        assertEquals(
-                "it takes 69\u00A0g (35\u00A0g to 103\u00A0g), 5 steps",
-                Pieces.held("it takes 69 g (35 g to 103 g), 5 steps"));
     }
 }

@@ -92,6 +92,9 @@ class PlanWindowTest {
         robot.press(KeyCode.CONTROL).type(KeyCode.A).release(KeyCode.CONTROL);
         robot.write("650");
         until(() -> says("Plan for 650 g"));
+        assertTrue(
+                read(() -> ((Label) screen.lookup(".finding")).getText().contains("650\u00A0g")),
+                "a figure may be parted from its unit");
         robot.type(KeyCode.TAB, KeyCode.TAB);
         assertEquals("plan-bowl", focused());
         robot.type(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
