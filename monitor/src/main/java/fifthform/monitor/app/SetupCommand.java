@@ -56,7 +56,7 @@ final class SetupCommand implements Callable<Integer> {
         if (asked) change(desk);
         ScreenChoice choice = Optional.ofNullable(screen).orElseGet(Screens::best);
         if (!asked && !json && choice == ScreenChoice.WINDOW) {
-            Optional<String> refused = SetupWindow.open(desk, SoundTrial::play);
+            Optional<String> refused = SetupWindow.open(desk, SoundTrial::atTheStove);
             if (refused.isEmpty()) return Exit.DONE.code();
             common.err().println(CommandText.NO_WINDOW_GOING_ON_WITHOUT_IT.say(refused.get()));
         }

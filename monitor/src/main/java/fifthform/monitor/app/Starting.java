@@ -113,7 +113,7 @@ final class Starting {
                 this::plan,
                 PlanDesks::watchLine,
                 () -> new SetupDesk(folders, Instant::now),
-                SoundTrial::play);
+                SoundTrial::atTheStove);
     }
 
     private PlanDesk plan() {

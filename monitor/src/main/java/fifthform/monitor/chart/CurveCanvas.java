@@ -2,6 +2,7 @@ package fifthform.monitor.chart;
 
 import fifthform.monitor.notebook.SmallCurve;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.ChartText;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.VPos;
@@ -17,7 +18,7 @@ import javafx.scene.text.TextAlignment;
  * with degrees and minutes. Lines are told apart by their strokes and a letter at their end, never by colour alone.
  */
 public final class CurveCanvas extends Region {
-    /** All curves are drawn from here upwards, °C; what is beyond an edge runs along it. */
+    /** All curves are drawn from here upwards, °C; what is beyond an edge is not drawn. */
     private static final double LOWEST = 24;
 
     /** As high as anybody melts, °C. */
@@ -26,8 +27,7 @@ public final class CurveCanvas extends Region {
     /** What matters lies below this, °C: where space is dear, the melt is left out. */
     private static final double TEMPER = 40;
 
-    private static final double[] DEGREES_C = {25, 28, 30, 32, 34, 36, 40, 45};
-    private static final double[] DEGREES_F = {78, 82, 86, 90, 94, 98, 104, 114};
+    private static final int[] DEGREES = {1, 2, 5, 10, 20};
     private static final int[] MINUTES = {5, 10, 20, 30, 60, 120, 240, 480};
     private static final double[][] STROKES = {{}, {9, 4}, {2, 3}};
 
@@ -112,10 +112,13 @@ public final class CurveCanvas extends Region {
         GraphicsContext ink = canvas.getGraphicsContext2D();
         ink.clearRect(0, 0, width, height);
         if (width <= 0 || height <= 0 || drawing.lines().isEmpty()) return;
-        ink.setFill(palette.panel());
-        ink.fillRect(0, 0, width, height);
+        // A small one stands in a row, on whatever ground that has.
+        if (scaled) {
+            ink.setFill(palette.panel());
+            ink.fillRect(0, 0, width, height);
+        }
         highest = scaled && drawing.lines().size() == 1 ? MELT : TEMPER;
-        left = scaled ? letters * 2.6 : 1;
+        left = scaled ? letters * 3 : 1;
         bottom = scaled ? height - letters * 1.6 : height;
         boolean named = drawing.lines().stream().anyMatch(line -> !line.letter().isEmpty());
         double right = width - letters * (named ? 0.4 + 0.9 * drawing.lines().size() : 0.1);
@@ -147,26 +150,39 @@ public final class CurveCanvas extends Region {
         ink.setLineWidth(1);
         ink.setTextBaseline(VPos.CENTER);
         ink.setTextAlign(TextAlignment.RIGHT);
-        double lastY = Double.POSITIVE_INFINITY;
-        for (double shown : drawing.units() == Units.FAHRENHEIT ? DEGREES_F : DEGREES_C) {
-            double celsius = drawing.units().celsius(shown);
-            double y = Math.round(y(celsius)) + 0.5;
-            if (celsius >= highest || lastY - y < 1.1 * letters) continue;
-            lastY = y;
+        ink.setFill(palette.ink());
+        double beside = left - letters * 0.4;
+        ink.fillText(drawing.units().symbol(), beside, letters * 0.7);
+        double degrees = degreesApart();
+        double lowest = Math.ceil(drawing.units().shown(LOWEST) / degrees) * degrees;
+        for (double shown = lowest; shown < drawing.units().shown(highest); shown += degrees) {
+            double y = Math.round(y(drawing.units().celsius(shown))) + 0.5;
+            if (y < 1.7 * letters || y > bottom - 0.5 * letters) continue;
             ink.setStroke(palette.hatch());
             ink.strokeLine(left, y, right, y);
-            ink.setFill(palette.ink());
-            ink.fillText(Long.toString(Math.round(shown)), left - letters * 0.4, y);
+            ink.fillText(Long.toString(Math.round(shown)), beside, y);
         }
+        ink.fillText(ChartText.MINUTES.say(), beside, bottom + letters * 0.9);
         ink.setTextAlign(TextAlignment.CENTER);
         double step = 60 * minutesApart();
         for (double at = Math.ceil(fromSeconds / step) * step; at <= toSeconds; at += step) {
             double x = Math.round(x(at)) + 0.5;
             ink.setStroke(palette.hatch());
             ink.strokeLine(x, bottom, x, bottom + letters * 0.3);
-            ink.setFill(palette.ink());
-            ink.fillText(Long.toString(Math.round(at / 60)), x, bottom + letters * 0.9);
+            ink.fillText(signed(Math.round(at / 60)), x, bottom + letters * 0.9);
         }
+    }
+
+    /** With a true minus. */
+    private static String signed(long minutes) {
+        return minutes < 0 ? "−" + -minutes : Long.toString(minutes);
+    }
+
+    /** Degrees between two lines that leave room for their figures. */
+    private double degreesApart() {
+        double perDegree = y(0) - y(drawing.units().celsius(drawing.units().shown(0) + 1));
+        for (int degrees : DEGREES) if (degrees * perDegree > 1.4 * letters) return degrees;
+        return DEGREES[DEGREES.length - 1];
     }
 
     /** Minutes between two marks that leave room for their figures. */
@@ -177,10 +193,14 @@ public final class CurveCanvas extends Region {
 
     private void line(GraphicsContext ink, int number) {
         Line line = drawing.lines().get(number);
-        Color color = number == 1 ? palette.forecast() : palette.ink();
+        Color color = number == 1 ? palette.compared() : palette.ink();
         ink.setStroke(color);
         ink.setLineWidth(scaled ? 2 : 1.4);
         ink.setLineDashes(STROKES[number % STROKES.length]);
+        ink.save();
+        ink.beginPath();
+        ink.rect(left, 0, canvas.getWidth() - left, bottom);
+        ink.clip();
         ink.beginPath();
         boolean broken = true;
         double lastX = Double.NaN;
@@ -198,6 +218,7 @@ public final class CurveCanvas extends Region {
             broken = false;
         }
         ink.stroke();
+        ink.restore();
         ink.setLineDashes();
         if (line.letter().isEmpty() || Double.isNaN(lastX)) return;
         ink.setFont(Typeface.BOLD.at(letters));
@@ -205,6 +226,7 @@ public final class CurveCanvas extends Region {
         ink.setTextAlign(TextAlignment.LEFT);
         ink.setTextBaseline(VPos.CENTER);
         double end = lastX + letters * 0.3;
+        lastY = Math.max(letters * 0.6, Math.min(bottom - letters * 0.6, lastY));
         for (double[] taken : letterEnds)
             if (Math.abs(taken[0] - end) < 0.9 * letters && Math.abs(taken[1] - lastY) < letters)
                 end = taken[0] + 0.9 * letters;
@@ -217,7 +239,6 @@ public final class CurveCanvas extends Region {
     }
 
     private double y(double celsius) {
-        double within = Math.max(LOWEST, Math.min(highest, celsius));
-        return 1 + (highest - within) / (highest - LOWEST) * (bottom - 2);
+        return 1 + (highest - celsius) / (highest - LOWEST) * (bottom - 2);
     }
 }

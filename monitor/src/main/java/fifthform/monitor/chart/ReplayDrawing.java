@@ -63,8 +63,10 @@ final class ReplayDrawing {
         rows();
         crystals();
         losses();
-        notes();
+        forecastWords();
         cursors();
+        // After the cursors: a note is read, and one of those is only a line.
+        notes();
         times();
     }
 
@@ -135,14 +137,29 @@ final class ReplayDrawing {
         curve(line, palette.compared(), em / 5.5, dashes);
         for (int i = line.seconds().length - 1; i >= 0; i--) {
             if (Double.isNaN(line.seconds()[i]) || !isShown(line.seconds()[i])) continue;
-            double at = Math.min(x(line.seconds()[i]), plot.right() - em * 0.5);
-            double below = y(line.shown()[i]) + em * (place == 0 ? 1.1 : -1.1);
-            double middle = Math.max(plot.top() + em, Math.min(plot.bottom() - em, below));
+            double end = Math.min(x(line.seconds()[i]), plot.right() - em * 0.5);
             double wide = width(line.words());
-            pen.box(at - wide - em * 0.2, middle - em * 0.6, wide + em * 0.4, em * 1.2, palette.panel());
-            words(line.words(), at, middle, TextAlignment.RIGHT, palette.ink());
+            boolean beyond = end + em * 0.7 + wide <= plot.right();
+            double from = beyond ? end + em * 0.5 : end - wide;
+            double wished = beyond
+                    ? y(line.shown()[i]) + em * (place == 0 ? 0.7 : -0.7)
+                    : clearOf(line, from - em * 0.2, end + em * 0.2, place == 0);
+            double middle = Math.max(plot.top() + em, Math.min(plot.bottom() - em, wished));
+            pen.box(from - em * 0.2, middle - em * 0.6, wide + em * 0.4, em * 1.2, palette.panel());
+            words(line.words(), from, middle, TextAlignment.LEFT, palette.ink());
             return;
         }
+    }
+
+    /** Below or above all of a curve between two places: words over it would look like a gap in the readings. */
+    private double clearOf(Line line, double fromX, double toX, boolean below) {
+        double edge = below ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+        for (int i = 0; i < line.seconds().length; i++) {
+            double x = x(line.seconds()[i]);
+            if (!(x >= fromX && x <= toX) || Double.isNaN(line.shown()[i])) continue;
+            edge = below ? Math.max(edge, y(line.shown()[i])) : Math.min(edge, y(line.shown()[i]));
+        }
+        return edge + em * (below ? 0.9 : -0.9);
     }
 
     private void fan(List<FanPoint> fan) {
@@ -164,6 +181,22 @@ final class ReplayDrawing {
         Color color = palette.forecast();
         pen.shape(xs, ys, color.deriveColor(0, 1, 1, 0.25), color, 0);
         pen.path(middleX, middleY, color, em / 5.5, em * 0.7, em * 0.4);
+    }
+
+    /** What the fan is of stands under the end of its middle line, where the fan is wide enough to hold it. */
+    private void forecastWords() {
+        if (chart.forecast().size() < 2) return;
+        double wide = width(chart.forecastWords());
+        double begin = x(chart.forecast().get(0).seconds());
+        double last = begin;
+        double middle = Double.NaN;
+        for (FanPoint point : chart.forecast()) {
+            if (!isShown(point.seconds())) continue;
+            last = x(point.seconds());
+            middle = y(point.shown()) + em * 0.9;
+        }
+        if (last - begin < wide + em || middle > plot.bottom() - em || middle < plot.top() + em) return;
+        words(chart.forecastWords(), last - em * 0.4, middle, TextAlignment.RIGHT, palette.ink());
     }
 
     private void phases() {
@@ -266,7 +299,7 @@ final class ReplayDrawing {
             if (!isShown(note.at())) continue;
             double x = x(note.at());
             pen.line(x, plot.top(), x, plot.bottom(), palette.quiet(), 1, 2, 4);
-            marks.note(x, y);
+            marks.note(Math.min(x, plot.right() - em * 0.6), y);
             String shown = note.words().length() > 28 ? note.words().substring(0, 27) + "…" : note.words();
             double wide = width(shown);
             double from = x + em * 0.8;

@@ -29,7 +29,8 @@ public final class NotebookLines {
                 NotebookText.COLUMN_LENGTH.say(),
                 NotebookText.FIGURE_PEAK.say(),
                 NotebookText.COLUMN_END.say(),
-                NotebookText.COLUMN_LOOKS.say()));
+                // Over its column in the window it has two lines.
+                NotebookText.COLUMN_LOOKS.say().replace('\n', ' ')));
         for (BatchRow row : rows)
             cells.add(List.of(
                     row.name(),

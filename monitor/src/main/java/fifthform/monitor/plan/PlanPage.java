@@ -108,6 +108,8 @@ public final class PlanPage {
                 PlanText.SLOW_AND_SAFE_AT_AT_MOST.say(
                         value(PlanKey.WARM_WATER),
                         value(PlanKey.WARM_BATH),
+                        // The one figure is for the middle of the cool range; the rows below have the others.
+                        words.celsius(recipe.cool().range().midCelsius()),
                         banded(PlanKey.WARM_PEAK),
                         banded(PlanKey.WARM_TIME))));
         rows.add(new Row("", PlanText.IF_THE_BOWL_STANDS_AT.say(table())));
@@ -165,6 +167,15 @@ public final class PlanPage {
         return rows;
     }
 
+    /**
+     * When a step begins.
+     *
+     * @param at usually
+     * @param span earliest and latest; empty where they are the same
+     * @param step what begins
+     */
+    public record Time(String at, String span, String step) {}
+
     /** What must be known of it. */
     public List<String> notes() {
         return plan.caveats().stream().map(PlanWords::caveat).toList();
@@ -190,31 +201,46 @@ public final class PlanPage {
         return String.join(", ", rows);
     }
 
-    /** When each step begins, and when all is done; a heading first. */
-    public List<String> times(Optional<LocalTime> start) {
+    /** When each step begins, and when all is done, in columns; a heading first. */
+    private List<String> times(Optional<LocalTime> start) {
+        List<Time> times = timetable(start);
+        int widest = times.stream().mapToInt(time -> time.span().length()).max().orElse(1);
         List<String> lines = new ArrayList<>();
+        lines.add(timesHead(start));
+        for (Time time : times)
+            lines.add(String.format("  %s %-" + widest + "s  %s", time.at(), time.span(), time.step()));
+        return lines;
+    }
+
+    /** What stands over the times. */
+    public static String timesHead(Optional<LocalTime> start) {
+        return start.isPresent()
+                ? PlanText.TIMES_EARLIEST_AND_LATEST_IN.say()
+                : PlanText.TIMES_H_MIN_FROM_THE_START.say();
+    }
+
+    /** When each step begins, and when all is done. */
+    public List<Time> timetable(Optional<LocalTime> start) {
+        List<Time> times = new ArrayList<>();
         LocalTime from = start.orElse(LocalTime.MIDNIGHT);
-        lines.add(
-                start.isPresent()
-                        ? PlanText.TIMES_EARLIEST_AND_LATEST_IN.say()
-                        : PlanText.TIMES_H_MIN_FROM_THE_START.say());
         Duration least = Duration.ZERO;
         Duration usual = Duration.ZERO;
         Duration most = Duration.ZERO;
         for (Step step : plan.steps()) {
-            String early = from.plus(least).format(CLOCK);
-            String late = from.plus(most).format(CLOCK);
-            String span = early.equals(late) ? "" : PlanText.EARLIEST_TO_LATEST.say(early, late);
-            lines.add("  " + from.plus(usual).format(CLOCK) + span + "  " + PlanWords.step(step.kind()));
+            times.add(time(from.plus(usual), from.plus(least), from.plus(most), PlanWords.step(step.kind())));
             least = least.plus(step.least());
             usual = usual.plus(step.usual());
             most = most.plus(step.most());
         }
-        lines.add(PlanText.DONE_AT.say(
-                from.plus(usual).format(CLOCK),
-                from.plus(least).format(CLOCK),
-                from.plus(most).format(CLOCK)));
-        return lines;
+        times.add(time(from.plus(usual), from.plus(least), from.plus(most), PlanText.DONE.say()));
+        return times;
+    }
+
+    private static Time time(LocalTime usual, LocalTime least, LocalTime most, String step) {
+        String early = least.format(CLOCK);
+        String late = most.format(CLOCK);
+        String span = early.equals(late) ? "" : PlanText.EARLIEST_TO_LATEST.say(early, late);
+        return new Time(usual.format(CLOCK), span, step);
     }
 
     private String value(PlanKey key) {

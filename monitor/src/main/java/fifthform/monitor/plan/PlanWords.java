@@ -26,8 +26,14 @@ final class PlanWords {
     /** The same with its band, nine times in ten; without it where the figure is a choice. */
     String banded(Planned figure) {
         if (figure.low() == figure.high()) return value(figure);
-        return PlanText.VALUE_WITH_BAND.say(
-                value(figure), bare(figure.key(), figure.low()), bare(figure.key(), figure.high()));
+        return PlanText.VALUE_WITH_BAND.say(value(figure), end(figure, figure.low()), end(figure, figure.high()));
+    }
+
+    /** An end of its band. A time is in the unit of its middle: seconds and minutes in one band are hard to compare. */
+    private String end(Planned figure, double value) {
+        return figure.key().unit() == PlanKey.Unit.SECONDS
+                ? time(value, inSeconds(figure.value()))
+                : bare(figure.key(), value);
     }
 
     /** {@code 29.3 °C: 90 ml, 29.8 °C: 60 ml, …}: what to pour for a bowl that stands still there. */
@@ -85,9 +91,15 @@ final class PlanWords {
 
     /** Seconds below two minutes, then minutes. */
     static String time(double seconds) {
-        return seconds < 120
-                ? UnitText.SECONDS.say(Math.round(seconds))
-                : UnitText.MINUTES.say(Math.round(seconds / 60));
+        return time(seconds, inSeconds(seconds));
+    }
+
+    private static boolean inSeconds(double seconds) {
+        return seconds < 120;
+    }
+
+    private static String time(double seconds, boolean inSeconds) {
+        return inSeconds ? UnitText.SECONDS.say(Math.round(seconds)) : UnitText.MINUTES.say(Math.round(seconds / 60));
     }
 
     static String step(StepKind kind) {

@@ -4,7 +4,6 @@ import fifthform.curves.engine.Event;
 import fifthform.curves.engine.Event.AlarmRaised;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.recipe.Recipe;
-import fifthform.monitor.model.Phrases;
 import fifthform.monitor.model.Sides;
 import fifthform.monitor.model.Spans;
 import fifthform.monitor.settings.Units;
@@ -19,7 +18,8 @@ import java.util.OptionalDouble;
 
 /**
  * The alarms of a batch with their lead: how long before the reading passed the line that an alarm warns of it was
- * raised. Counted in the readings as they were recorded.
+ * raised. Counted in the readings as they were recorded; where melt-out was told before the reading showed it, which lags
+ * behind the chocolate, until then.
  */
 final class AlarmLeads {
     /** So long after its end a line that is passed still belongs to the alarm. Own choice: what forecasts look ahead. */
@@ -28,13 +28,11 @@ final class AlarmLeads {
     private final Recording recording;
     private final Units units;
     private final Clock clock;
-    private final Phrases phrases;
 
     AlarmLeads(Recording recording, Units units, Clock clock) {
         this.recording = recording;
         this.units = units;
         this.clock = clock;
-        this.phrases = new Phrases(units, recording.setup().recipe());
     }
 
     List<ListRow> rows() {
@@ -57,7 +55,7 @@ final class AlarmLeads {
                 .map(Event::at)
                 .findFirst();
         List<String> detail = new ArrayList<>();
-        lead(raised, over).ifPresent(detail::add);
+        lead(raised, over, after).ifPresent(detail::add);
         detail.add(over.map(o -> ReplayText.STOOD.say(span(raised.at(), o))).orElse(ReplayText.STOOD_TO_END.say()));
         seen.filter(s -> over.map(o -> !s.isAfter(o)).orElse(true))
                 .ifPresent(s -> detail.add(ReplayText.SEEN_AFTER.say(span(raised.at(), s))));
@@ -65,8 +63,7 @@ final class AlarmLeads {
         return new ListRow(
                 Optional.of(nanos),
                 clock.time(nanos),
-                ReplayText.ALARM_WORDS.say(
-                        InWords.of(raised.priority()), phrases.headline(raised.alarm(), raised.figureCelsius())),
+                ReplayText.ALARM_WORDS.say(InWords.of(raised.priority()), AlarmNames.of(raised.alarm())),
                 String.join(" · ", detail),
                 Optional.of(Happening.Sign.of(raised.priority(), Sides.of(raised.alarm()))));
     }
@@ -76,7 +73,7 @@ final class AlarmLeads {
     }
 
     /** The lead in words; empty for an alarm that speaks of no line to come. */
-    private Optional<String> lead(AlarmRaised raised, Optional<Instant> over) {
+    private Optional<String> lead(AlarmRaised raised, Optional<Instant> over, List<Event> after) {
         OptionalDouble line = line(raised.alarm());
         if (line.isEmpty()) return Optional.empty();
         boolean above = raised.alarm() != AlarmId.HEADING_UNDER;
@@ -87,10 +84,25 @@ final class AlarmLeads {
         int at = bowl.lastAt(from);
         if (at >= 0 && isPast(bowl.celsius(at), line.getAsDouble(), above))
             return Optional.of(ReplayText.LEAD_NONE.say(limit));
-        for (int i = Math.max(0, at); i < bowl.size() && bowl.nanos(i) <= to; i++)
-            if (isPast(bowl.celsius(i), line.getAsDouble(), above))
-                return Optional.of(ReplayText.LEAD.say(Spans.words(Duration.ofNanos(bowl.nanos(i) - from)), limit));
-        return Optional.of(ReplayText.LEAD_NOT_PASSED.say(limit));
+        long passed = warnsOfMeltOut(raised.alarm()) ? meltOutTold(after) : Long.MAX_VALUE;
+        for (int i = Math.max(0, at); i < bowl.size() && bowl.nanos(i) < passed; i++)
+            if (isPast(bowl.celsius(i), line.getAsDouble(), above)) passed = bowl.nanos(i);
+        return Optional.of(
+                passed > to
+                        ? ReplayText.LEAD_NOT_PASSED.say(limit)
+                        : ReplayText.LEAD.say(Spans.words(Duration.ofNanos(passed - from)), limit));
+    }
+
+    private static boolean warnsOfMeltOut(AlarmId alarm) {
+        return alarm == AlarmId.OVER_RANGE || alarm == AlarmId.NEAR_MELT_OUT;
+    }
+
+    private long meltOutTold(List<Event> after) {
+        return after.stream()
+                .filter(e -> e instanceof AlarmRaised raised && raised.alarm() == AlarmId.MELT_OUT)
+                .mapToLong(e -> recording.nanos(e.at()))
+                .findFirst()
+                .orElse(Long.MAX_VALUE);
     }
 
     private static boolean isPast(double celsius, double line, boolean above) {

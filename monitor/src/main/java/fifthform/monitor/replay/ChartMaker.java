@@ -5,6 +5,7 @@ import fifthform.curves.engine.Event.SeedJudged;
 import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Outlook;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.recipe.CelsiusRange;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
@@ -179,6 +180,12 @@ final class ChartMaker {
             fan.add(point(made + d.toSeconds(), o.celsius(), o.lowerCelsius(), o.upperCelsius()));
         }
         return fan;
+    }
+
+    /** What is forecast: a bowl on the heat is not told apart from a lifted one by its curve. */
+    static String fanWords(Optional<State> state) {
+        boolean onTable = state.isPresent() && state.get().batch().contact().place() == Place.TABLE;
+        return (onTable ? ReplayText.FORECAST_FAN : ReplayText.FORECAST_FAN_LEFT).say();
     }
 
     List<FanPoint> fan(WhatIf whatIf) {

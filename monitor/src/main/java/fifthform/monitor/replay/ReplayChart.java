@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param measured the curve as it was read
  * @param laid curves of other batches, moved so that they match
  * @param forecast where it was going from the moment that is looked at; may be empty
+ * @param forecastWords what is forecast; empty where nothing is
  * @param simulated the chosen what-if; may be empty
  * @param crystals what was told of the crystals
  * @param losses moments when the seed was likely lost, with their words
@@ -44,6 +45,7 @@ public record ReplayChart(
         Line measured,
         List<Line> laid,
         List<FanPoint> forecast,
+        String forecastWords,
         List<FanPoint> simulated,
         List<CrystalStretch> crystals,
         List<Mark> losses,
@@ -85,6 +87,7 @@ public record ReplayChart(
                 measured,
                 laid,
                 List.of(),
+                "",
                 simulated,
                 crystals,
                 losses,

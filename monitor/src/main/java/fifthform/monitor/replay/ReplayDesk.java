@@ -648,6 +648,7 @@ public final class ReplayDesk implements AutoCloseable {
                 measured.orElseThrow(),
                 others,
                 charts.fan(state),
+                ChartMaker.fanWords(state),
                 simulates ? charts.fan(answers.get(chosenWhatIf)) : List.of(),
                 charts.crystals(),
                 charts.losses(),

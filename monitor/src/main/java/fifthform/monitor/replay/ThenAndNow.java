@@ -5,9 +5,11 @@ import fifthform.curves.engine.Event.CueGiven;
 import fifthform.curves.engine.State;
 import fifthform.curves.forecast.Forecast;
 import fifthform.curves.forecast.Outlook;
+import fifthform.curves.input.MakerAction.Place;
 import fifthform.curves.phase.Contact;
 import fifthform.curves.situation.Reason.Figure;
 import fifthform.monitor.model.Phrases;
+import fifthform.monitor.model.Spans;
 import fifthform.monitor.replay.Compared.Agreement;
 import fifthform.monitor.settings.Units;
 import fifthform.monitor.texts.InWords;
@@ -99,13 +101,12 @@ final class ThenAndNow {
     private String forecast(Forecast forecast, State state) {
         Outlook turn = forecast.ifLifted();
         Contact contact = state.batch().contact();
-        ReplayText words = contact.place() == fifthform.curves.input.MakerAction.Place.TABLE
-                ? ReplayText.FORECAST_TURNS
-                : ReplayText.FORECAST_IF_LIFTED;
-        return words.say(
-                units.withUnit(turn.celsius()),
-                units.oneDecimal(turn.lowerCelsius()),
-                units.oneDecimal(turn.upperCelsius()));
+        String turns = units.withUnit(turn.celsius());
+        String lower = units.oneDecimal(turn.lowerCelsius());
+        String upper = units.oneDecimal(turn.upperCelsius());
+        if (contact.place() == Place.TABLE) return ReplayText.FORECAST_TURNS.say(turns, lower, upper);
+        String left = units.withUnit(forecast.at(Forecast.HORIZON).celsius());
+        return ReplayText.FORECAST_IF_LIFTED.say(turns, lower, upper, left, Spans.words(Forecast.HORIZON));
     }
 
     private String cue(SaidSoFar said) {

@@ -106,6 +106,7 @@ public final class StartDesk {
         if (probes.filter(seen::equals).isPresent()) return;
         Optional<String> was = step == StartStep.GO ? port() : Optional.empty();
         probes = Optional.of(List.copyOf(seen));
+        if (!seen.isEmpty() && problem.equals(StartText.PLUG_IN_FIRST.say())) problem = "";
         int place = 0;
         for (int i = 0; i < seen.size(); i++)
             if (was.filter(seen.get(i).port()::equals).isPresent()) place = i;
@@ -230,6 +231,7 @@ public final class StartDesk {
         int practice = Math.max(1, found);
         if (selected() == practice) return Optional.of(practise());
         if (selected() == practice + 1) return Optional.of(ownHands());
+        if (port().isEmpty()) problem = StartText.PLUG_IN_FIRST.say();
         return port().map(port ->
                 off(new StartChoice(Way.PROBE, recipe().id(), bowl().map(KeptBowl::name), grams, Optional.of(port))));
     }
@@ -274,9 +276,12 @@ public final class StartDesk {
         return choice;
     }
 
-    /** The cautions of a real bowl, for the last step. */
+    /** The cautions of a real bowl and of what is in it, for the last step. */
     public List<String> cautions() {
-        return List.of(StartText.CAUTION_SCALD.say(), StartText.CAUTION_BATTERY.say());
+        List<String> cautions =
+                new ArrayList<>(List.of(StartText.CAUTION_SCALD.say(), StartText.CAUTION_BATTERY.say()));
+        if (recipe().composition().milkFatFraction() > 0) cautions.add(StartText.CAUTION_ALLERGEN.say());
+        return cautions;
     }
 
     static String whole(double grams) {

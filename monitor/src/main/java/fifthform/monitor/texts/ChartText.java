@@ -2,6 +2,9 @@ package fifthform.monitor.texts;
 
 /** What drawings say: on them, and to a screen reader. */
 public enum ChartText implements Text {
+    // CurveCanvas.
+    MINUTES,
+
     // LadderCanvas.
     /** {0} now. */
     LADDER_NOW,

@@ -101,7 +101,7 @@ public enum PlanText implements Text {
     /** {0} range recipe cool, {1} cool hold. */
     FOR_STIRRING,
     WARM_BATH_HEAD,
-    /** {0} warm water, {1} warm bath, {2} banded warm peak, {3} banded warm time. */
+    /** {0} warm water, {1} warm bath, {2} bowl, {3} banded warm peak, {4} banded warm time. */
     SLOW_AND_SAFE_AT_AT_MOST,
     /** {0} table. */
     IF_THE_BOWL_STANDS_AT,
@@ -142,8 +142,7 @@ public enum PlanText implements Text {
     TIMES_H_MIN_FROM_THE_START,
     /** {0} early, {1} late. */
     EARLIEST_TO_LATEST,
-    /** {0} from plus usual, {1} from plus least, {2} from plus most. */
-    DONE_AT,
+    DONE,
 
     // PlanWords.
     /** {0} figure, {1} bare figure low, {2} bare figure high. */

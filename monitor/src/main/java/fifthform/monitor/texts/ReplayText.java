@@ -116,7 +116,9 @@ public enum ReplayText implements Text {
     NO_FORECAST,
     /** {0} middle, {1} lower, {2} upper end. */
     FORECAST_TURNS,
-    /** {0} middle, {1} lower, {2} upper end. */
+    FORECAST_FAN,
+    FORECAST_FAN_LEFT,
+    /** {0} middle, {1} lower, {2} upper end, {3} if left, {4} how long. */
     FORECAST_IF_LIFTED,
     /** {0} of which number, {1} of how many, {2} when. */
     AGREEMENT_DIFFERS,
@@ -209,6 +211,7 @@ public enum ReplayText implements Text {
     PANE_NOTES,
     PANE_BESIDE,
     PANE_KEYS,
+    SIGNS,
     HEADING_THEN,
     HEADING_NOW,
     /** {0} where. */

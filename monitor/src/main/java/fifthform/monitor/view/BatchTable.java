@@ -1,6 +1,7 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.chart.CurveCanvas;
+import fifthform.monitor.chart.Typeface;
 import fifthform.monitor.notebook.BatchRow;
 import fifthform.monitor.notebook.Condition;
 import fifthform.monitor.notebook.NotebookDesk;
@@ -13,6 +14,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
@@ -22,6 +25,19 @@ import javafx.scene.control.TableView;
 
 /** The batches as rows, each with its curve. */
 final class BatchTable {
+    /** The scroll bar and the frame. */
+    private static final double BESIDE_COLUMNS_EMS = 1.3;
+
+    /** What stands free beside the words of a cell. */
+    private static final double CELL_ROOM_EMS = 1.1;
+
+    private static final double MOST_FOR_BOWL_EMS = 10;
+
+    /** As high as two lines of a cell, and as three: words wrap where columns are narrow. */
+    private static final double ROW_EMS = 2.9;
+
+    private static final double HIGH_ROW_EMS = 4.5;
+
     private static final String[] LETTERS = {"A", "B", "C"};
 
     private final NotebookDesk desk;
@@ -29,7 +45,17 @@ final class BatchTable {
     private final TableView<BatchRow> table = new TableView<>();
     private final List<TableColumn<BatchRow, BatchRow>> sortable = new ArrayList<>();
     private double em = 13;
+    private double bowlEms;
     private int firstColumn;
+
+    /**
+     * How wide a column is.
+     *
+     * @param wished where there is room
+     * @param least with words that wrap
+     * @param canGo whether it leaves where there is still less room: the side says it too
+     */
+    private record Ems(double wished, double least, boolean canGo) {}
 
     BatchTable(NotebookDesk desk, Supplier<Theme> theme) {
         this.desk = desk;
@@ -38,15 +64,23 @@ final class BatchTable {
         table.setAccessibleText(DeskText.NOTEBOOK.say());
         table.getStyleClass().add("batches");
         table.setPlaceholder(new Label(NotebookText.NONE_FITS.say()));
-        column(NotebookText.COLUMN_WHEN, 10.4, Optional.of(RowOrder.WHEN), RowWords::when);
-        column(NotebookText.COLUMN_CHOCOLATE, 9.6, Optional.of(RowOrder.CHOCOLATE), RowWords::chocolate);
-        column(NotebookText.COLUMN_BOWL, 6.5, Optional.of(RowOrder.BOWL), RowWords::bowl);
-        column(NotebookText.COLUMN_AMOUNT, 4.9, Optional.of(RowOrder.AMOUNT), RowWords::amount);
-        column(NotebookText.COLUMN_LENGTH, 5.0, Optional.of(RowOrder.LENGTH), RowWords::minutes);
+        column(NotebookText.COLUMN_WHEN, new Ems(10.4, 6.9, false), Optional.of(RowOrder.WHEN), RowWords::when);
+        column(
+                NotebookText.COLUMN_CHOCOLATE,
+                new Ems(9.6, 6.6, false),
+                Optional.of(RowOrder.CHOCOLATE),
+                RowWords::chocolate);
+        column(NotebookText.COLUMN_BOWL, new Ems(6.5, 5, false), Optional.of(RowOrder.BOWL), RowWords::bowl);
+        column(NotebookText.COLUMN_AMOUNT, new Ems(4.9, 4.9, true), Optional.of(RowOrder.AMOUNT), RowWords::amount);
+        column(NotebookText.COLUMN_LENGTH, new Ems(5, 5, true), Optional.of(RowOrder.LENGTH), RowWords::minutes);
         curves();
-        column(NotebookText.COLUMN_PEAK, 6.2, Optional.of(RowOrder.PEAK), row -> RowWords.peak(row, desk.units()));
-        column(NotebookText.COLUMN_END, 12, Optional.of(RowOrder.END), RowWords::end);
-        column(NotebookText.COLUMN_LOOKS, 11.2, Optional.of(RowOrder.LOOKS), this::looks);
+        column(
+                NotebookText.COLUMN_PEAK,
+                new Ems(6.2, 6.2, false),
+                Optional.of(RowOrder.PEAK),
+                row -> RowWords.peak(row, desk.units()));
+        column(NotebookText.COLUMN_END, new Ems(12, 8.5, false), Optional.of(RowOrder.END), RowWords::end);
+        column(NotebookText.COLUMN_LOOKS, new Ems(11.2, 8.5, false), Optional.of(RowOrder.LOOKS), this::looks);
         sortable.get(0).setSortType(SortType.DESCENDING);
         table.getSortOrder().add(sortable.get(0));
     }
@@ -64,7 +98,7 @@ final class BatchTable {
         return LETTERS[place];
     }
 
-    private void column(NotebookText name, double ems, Optional<RowOrder> order, Function<BatchRow, String> words) {
+    private void column(NotebookText name, Ems ems, Optional<RowOrder> order, Function<BatchRow, String> words) {
         TableColumn<BatchRow, BatchRow> column = new TableColumn<>(name.say());
         column.setUserData(ems);
         column.setReorderable(false);
@@ -80,7 +114,7 @@ final class BatchTable {
 
     private void curves() {
         TableColumn<BatchRow, BatchRow> column = new TableColumn<>(NotebookText.COLUMN_CURVE.say());
-        column.setUserData(8.0);
+        column.setUserData(new Ems(8, 5, false));
         column.setSortable(false);
         column.setReorderable(false);
         column.setCellValueFactory(cell -> new SimpleObjectProperty<>(cell.getValue()));
@@ -108,24 +142,63 @@ final class BatchTable {
     /** Letters of this size, pixels. */
     void letters(double emPixels) {
         em = emPixels;
-        table.setFixedCellSize(Math.ceil(2.9 * em));
         fit();
         table.refresh();
     }
 
-    /** Shares the width out: what is left over goes to the words, and what is missing is scrolled to. */
+    /** As wide as it must be to show all its columns, in letters. */
+    double leastEms() {
+        return sum(Ems::least, true) + BESIDE_COLUMNS_EMS;
+    }
+
+    /**
+     * Shares the width out: what is left over goes to the words, and where it is missing they wrap. Where even that is too
+     * little, two columns of figures leave, and the rest is scrolled to.
+     */
     void fit() {
-        double all = table.getColumns().stream()
-                .mapToDouble(c -> (double) c.getUserData())
+        double room = table.getWidth() / em - BESIDE_COLUMNS_EMS;
+        boolean all = room >= sum(Ems::least, true);
+        double wished = sum(Ems::wished, all);
+        double least = sum(Ems::least, all);
+        boolean wraps = room < wished;
+        double share = wraps ? Math.max(0, (room - least) / (wished - least)) : 1;
+        double factor = Math.max(1, room / wished);
+        for (TableColumn<BatchRow, ?> column : table.getColumns()) {
+            Ems ems = ems(column);
+            column.setVisible(all || !ems.canGo());
+            column.setPrefWidth(Math.floor((ems.least() + share * (ems.wished() - ems.least())) * factor * em));
+        }
+        table.setFixedCellSize(Math.ceil((wraps ? HIGH_ROW_EMS : ROW_EMS) * em));
+    }
+
+    private double sum(ToDoubleFunction<Ems> width, boolean all) {
+        return table.getColumns().stream()
+                .map(this::ems)
+                .filter(ems -> all || !ems.canGo())
+                .mapToDouble(width)
                 .sum();
-        double room = table.getWidth() - 1.3 * em;
-        double factor = Math.max(1, room / (all * em));
-        for (TableColumn<BatchRow, ?> column : table.getColumns())
-            column.setPrefWidth(Math.floor((double) column.getUserData() * em * factor));
+    }
+
+    /** The bowls' column holds each word of their names whole: half a name is none. */
+    private Ems ems(TableColumn<BatchRow, ?> column) {
+        Ems ems = (Ems) column.getUserData();
+        if (!column.getText().equals(NotebookText.COLUMN_BOWL.say())) return ems;
+        return new Ems(Math.max(ems.wished(), bowlEms), Math.max(ems.least(), bowlEms), false);
+    }
+
+    private static double widestWord(List<BatchRow> rows) {
+        return rows.stream()
+                .flatMap(row -> Stream.of(RowWords.bowl(row).split(" ")))
+                .distinct()
+                .mapToDouble(word -> Typeface.REGULAR.width(word, 1))
+                .max()
+                .orElse(0);
     }
 
     /** Shows these rows, and keeps the one that is chosen. */
     void show(List<BatchRow> rows) {
+        bowlEms = Math.min(MOST_FOR_BOWL_EMS, widestWord(rows) + CELL_ROOM_EMS);
+        fit();
         Optional<String> chosen = chosen().map(BatchRow::name);
         int place = table.getSelectionModel().getSelectedIndex();
         if (!table.getItems().equals(rows)) {
@@ -185,6 +258,10 @@ final class BatchTable {
         CurveCell() {
             curve.setMinSize(0, 0);
             getStyleClass().add("curve-cell");
+            table.focusedProperty().addListener((property, was, is) -> draw());
+            tableRowProperty()
+                    .addListener((property, was, is) ->
+                            is.selectedProperty().addListener((selected, before, now) -> draw()));
         }
 
         @Override
@@ -192,7 +269,14 @@ final class BatchTable {
             super.updateItem(row, empty);
             boolean none = empty || row == null || row.curve().points() == 0;
             setGraphic(none ? null : curve);
-            if (none) return;
+            draw();
+        }
+
+        /** The row that is chosen is reversed while the rows have the focus, and so is its curve. */
+        private void draw() {
+            if (getGraphic() == null) return;
+            BatchRow row = getItem();
+            boolean reversed = table.isFocused() && getTableRow().isSelected();
             curve.setPrefSize(8 * em, 2.5 * em);
             curve.setPrefWidth(Math.max(em, getTableColumn().getWidth() - 0.8 * em));
             int place = desk.place(row);
@@ -201,7 +285,7 @@ final class BatchTable {
             curve.show(
                     Curves.of(row, row.curve(), letter, desk.units()),
                     place < 0 ? spoken : NotebookText.COMPARED_AS.say(letter, spoken),
-                    theme.get().palette(),
+                    (reversed ? theme.get().other() : theme.get()).palette(),
                     em);
         }
     }

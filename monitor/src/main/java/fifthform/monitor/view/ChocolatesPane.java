@@ -68,13 +68,15 @@ final class ChocolatesPane extends SetupPane {
                 asked(SetupText.COMPOSITION_SUGAR, sugar),
                 asked(SetupText.COMPOSITION_LECITHIN, lecithin),
                 DeskParts.button("composition-work-out", SetupText.COMPOSITION_WORK_OUT, this::workOut));
+        composition.getStyleClass().add("composition");
         looking = group(
                 list,
                 remarks,
                 DeskParts.bar(DeskParts.button("chocolate-use", SetupText.CHOCOLATE_USE, this::use), copy),
                 targets,
                 heading(SetupText.CHOCOLATE_FROM),
-                composition);
+                composition,
+                DeskParts.words(SetupText.COMPOSITION_ALLERGENS.say()));
         text.setId("chocolate-text");
         text.setAccessibleText(SetupText.EDIT_TEXT.say());
         text.textProperty().addListener((property, was, is) -> judge());
@@ -107,7 +109,9 @@ final class ChocolatesPane extends SetupPane {
     }
 
     private static VBox asked(SetupText words, Node field) {
-        return new VBox(new Label(words.say()), field);
+        VBox asked = new VBox(new Label(words.say()), field);
+        asked.getStyleClass().add("asked");
+        return asked;
     }
 
     @Override
@@ -249,6 +253,12 @@ final class ChocolatesPane extends SetupPane {
     }
 
     private final class Cell extends ListCell<KnownRecipe> {
+        Cell() {
+            setWrapText(true);
+            // As wide as the list, so that long words wrap and do not push it sideways.
+            setPrefWidth(0);
+        }
+
         @Override
         protected void updateItem(KnownRecipe known, boolean empty) {
             super.updateItem(known, empty);
@@ -258,10 +268,12 @@ final class ChocolatesPane extends SetupPane {
             }
             boolean next =
                     desk().value(SettingTable.CHOCOLATE).equals(known.recipe().id());
+            boolean own = known.from() == From.OWN;
             setText(List.of(
-                            known.recipe().id(),
                             known.recipe().name(),
-                            (known.from() == From.OWN ? SetupText.CHOCOLATE_OWN : SetupText.CHOCOLATE_BUILT_IN).say(),
+                            // Its file has this name; those built in are called alike.
+                            own ? known.recipe().id() : "",
+                            (own ? SetupText.CHOCOLATE_OWN : SetupText.CHOCOLATE_BUILT_IN).say(),
                             next ? SetupText.CHOCOLATE_NEXT.say() : "")
                     .stream()
                     .filter(part -> !part.isEmpty())

@@ -1,6 +1,8 @@
 package fifthform.monitor.view;
 
+import fifthform.monitor.model.Pieces;
 import fifthform.monitor.texts.Text;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -17,6 +19,13 @@ final class DeskParts {
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
         return label;
+    }
+
+    /** Words for a label that breaks its lines itself: it breaks them at no space that must hold. */
+    static String held(String words) {
+        return Pieces.of(words).stream()
+                .map(piece -> piece.replace(' ', '\u00A0'))
+                .collect(Collectors.joining(" "));
     }
 
     /** A label for such words, which come later. */

@@ -3,19 +3,16 @@ package fifthform.monitor.view;
 import fifthform.monitor.setup.SettingTable;
 import fifthform.monitor.setup.SetupDesk;
 import fifthform.monitor.texts.SetupText;
-import java.util.List;
 import javafx.scene.control.Label;
 
-/** Where files are, what the next batch begins with, and that nothing goes over the network. */
+/** Where files are, and that nothing goes over the network. */
 final class FoldersPane extends SetupPane {
-    private final List<SettingRow> rows;
+    private final SettingRow row;
     private final Label sessions = DeskParts.words("");
 
     FoldersPane(SetupDesk desk, Runnable changed) {
         super(desk, changed);
-        rows = List.of(
-                new SettingRow(desk, SettingTable.SESSIONS, changed),
-                new SettingRow(desk, SettingTable.PROBE, changed));
+        row = new SettingRow(desk, SettingTable.SESSIONS, changed);
         getChildren()
                 .addAll(
                         heading(SetupText.FOLDERS_TITLE),
@@ -23,9 +20,8 @@ final class FoldersPane extends SetupPane {
                         DeskParts.words(SetupText.FOLDER_DATA.say(desk.folders().data())),
                         DeskParts.words(
                                 SetupText.FOLDER_SETTINGS.say(desk.folders().settingsFile())),
-                        rows.get(0),
+                        row,
                         DeskParts.words(SetupText.FOLDER_SESSIONS_WORDS.say()),
-                        rows.get(1),
                         heading(SetupText.NETWORK_TITLE),
                         DeskParts.words(SetupText.NETWORK.say()));
         show();
@@ -33,7 +29,7 @@ final class FoldersPane extends SetupPane {
 
     @Override
     void show() {
-        rows.forEach(SettingRow::show);
+        row.show();
         sessions.setText(SetupText.FOLDER_SESSIONS.say(desk().settings()
                 .sessions()
                 .orElseGet(() -> desk().folders().data().resolve("sessions").toString())));

@@ -91,7 +91,7 @@ final class ListsPane extends VBox {
         panes.put(Tab.NOTES, filled(words, noNotes, notes));
         panes.put(Tab.BESIDE, filled(hint(ReplayText.BESIDE_CHOOSE), sessions, laid));
         keys.show(keys());
-        panes.put(Tab.KEYS, filled(keys));
+        panes.put(Tab.KEYS, filled(hint(ReplayText.SIGNS), keys));
         FlowPane tabs = new FlowPane();
         tabs.getStyleClass().add("bar");
         ToggleGroup group = new ToggleGroup();

@@ -26,13 +26,16 @@ import javafx.scene.layout.VBox;
 final class NotebookScreen extends ScrollPane implements DeskWindow.Sized {
     private static final double USUAL_LETTERS = 13;
 
-    /** With fewer letters across than this the side stands under the rows. */
-    private static final double SIDE_BY_SIDE_EMS = 88;
-
     private static final double SIDE_EMS = 27;
 
+    /** Where the side stands under the rows, it has the larger part: it is what was opened. */
+    private static final double ROWS_SHARE = 0.4;
+
+    /** Beside rows and side: the margins of the page, and what divides the two. */
+    private static final double AROUND_EMS = 2.5;
+
     /** Three columns of figures want more than one. */
-    private static final double COMPARED_EMS = 46;
+    private static final double COMPARED_EMS = 44;
 
     /** What stands at the side. */
     enum Side {
@@ -195,6 +198,15 @@ final class NotebookScreen extends ScrollPane implements DeskWindow.Sized {
         else if (wanted == Side.LOOK) table.chosen().ifPresent(look::begin);
         else if (wanted == Side.WHY) why.title().requestFocus();
         else focusRows();
+        bringIntoSight(wanted);
+    }
+
+    /** Under the rows, what was opened may lie below the window's edge, and then nothing would seem to have happened. */
+    private void bringIntoSight(Side opened) {
+        applyCss();
+        layout();
+        if (opened == Side.BATCH) Reveal.reveal(table.node(), this);
+        else if (middle.getOrientation() == Orientation.VERTICAL) Reveal.begin(side, this);
     }
 
     /** Brings back the batch that is chosen in the bin. */
@@ -209,6 +221,8 @@ final class NotebookScreen extends ScrollPane implements DeskWindow.Sized {
 
     private void chosenChanged() {
         if (shownSide == Side.BATCH) batch.show(table.chosen(), theme, em(), opensReplay);
+        // Who goes on through the rows while the side is open looks for the rows.
+        if (table.node().isFocused()) Reveal.reveal(table.node(), this);
     }
 
     /** Takes a theme. */
@@ -238,15 +252,16 @@ final class NotebookScreen extends ScrollPane implements DeskWindow.Sized {
     }
 
     private void arrange() {
-        boolean beside = getWidth() >= SIDE_BY_SIDE_EMS * em();
-        Orientation wanted = beside ? Orientation.HORIZONTAL : Orientation.VERTICAL;
         double sideEms = shownSide == Side.COMPARED ? COMPARED_EMS : SIDE_EMS;
+        // Beside each other only where every column of the rows stays in sight.
+        boolean beside = getWidth() >= (table.leastEms() + sideEms + AROUND_EMS) * em();
+        Orientation wanted = beside ? Orientation.HORIZONTAL : Orientation.VERTICAL;
         side.setMinWidth(beside ? 20 * em() : 0);
         side.setPrefWidth(sideEms * em());
         side.setPrefHeight(20 * em());
         middle.setMinHeight(beside ? 22 * em() : 40 * em());
         if (middle.getOrientation() != wanted) middle.setOrientation(wanted);
-        middle.setDividerPositions(beside ? 1 - sideEms * em() / Math.max(1, getWidth()) : 0.5);
+        middle.setDividerPositions(beside ? 1 - sideEms * em() / Math.max(1, getWidth()) : ROWS_SHARE);
     }
 
     private double em() {
@@ -265,6 +280,7 @@ final class NotebookScreen extends ScrollPane implements DeskWindow.Sized {
                 set(button, !empty || button.getId().equals("act-bin"));
         filter.fill();
         table.show(rows);
+        arrange();
         count.setText(counted(rows));
         String reminders = String.join("  ", desk.reminders());
         due.setText(reminders);

@@ -6,7 +6,9 @@ import fifthform.monitor.plan.PlanDesk;
 import fifthform.monitor.plan.PlanField;
 import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.PlanText;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.scene.Node;
@@ -16,24 +18,26 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 
-/** The plan's form; whatever is typed is planned at once. */
+/** The plan's form, in as many columns as there is room for; whatever is typed is planned at once. */
 final class PlanForm extends GridPane {
+    /** The longest name, and a field that holds the name of a chocolate. */
+    private static final double COLUMN_EMS = 22.8;
+
+    private static final double FIELD_EMS = 11.5;
+
+    /** A field with its name, or what needs none. */
+    private record Row(Optional<Label> name, Node field) {}
+
     private final PlanDesk desk;
     private final Runnable changed;
-    private int row;
+    private final List<Row> rows = new ArrayList<>();
 
     PlanForm(PlanDesk desk, Runnable changed) {
         this.desk = desk;
         this.changed = changed;
         getStyleClass().add("figures");
-        ColumnConstraints words = new ColumnConstraints();
-        words.setMinWidth(Region.USE_PREF_SIZE);
-        ColumnConstraints values = new ColumnConstraints();
-        values.setHgrow(Priority.ALWAYS);
-        getColumnConstraints().addAll(words, values);
         field(PlanField.AMOUNT);
         choice("plan-chocolate", PlanText.CHOCOLATE, desk.recipes(), Recipe::name, desk.recipe(), desk::choose);
         choice("plan-bowl", PlanText.BOWL, desk.bowls(), PlanForm::words, desk.bowl(), desk::choose);
@@ -51,7 +55,37 @@ final class PlanForm extends GridPane {
             desk.check(is);
             changed.run();
         });
-        add(checked, 0, row++, 2, 1);
+        rows.add(new Row(Optional.empty(), checked));
+        rows.forEach(each -> {
+            each.name().ifPresent(getChildren()::add);
+            getChildren().add(each.field());
+        });
+        columns(1, 1);
+    }
+
+    /** How many columns fit beside each other. */
+    static int columnsIn(double ems) {
+        return Math.max(1, (int) Math.floor(ems / COLUMN_EMS));
+    }
+
+    /** Lays the fields out in so many columns, read downwards, for letters of this size, pixels. */
+    void columns(int count, double em) {
+        getColumnConstraints().clear();
+        for (int i = 0; i < count; i++) {
+            ColumnConstraints words = new ColumnConstraints();
+            words.setMinWidth(Region.USE_PREF_SIZE);
+            ColumnConstraints values = new ColumnConstraints(FIELD_EMS * em);
+            getColumnConstraints().addAll(words, values);
+        }
+        int high = (rows.size() + count - 1) / count;
+        for (int i = 0; i < rows.size(); i++) {
+            int column = 2 * (i / high);
+            int row = i % high;
+            Optional<Label> name = rows.get(i).name();
+            name.ifPresent(label -> GridPane.setConstraints(label, column, row));
+            if (name.isPresent()) GridPane.setConstraints(rows.get(i).field(), column + 1, row);
+            else GridPane.setConstraints(rows.get(i).field(), column, row, 2, 1);
+        }
     }
 
     private static String words(Bowl bowl) {
@@ -96,6 +130,6 @@ final class PlanForm extends GridPane {
     private void row(String words, Node node) {
         Label label = new Label(words);
         label.setLabelFor(node);
-        addRow(row++, label, node);
+        rows.add(new Row(Optional.of(label), node));
     }
 }

@@ -5,6 +5,7 @@ import fifthform.monitor.plan.PlanDesk;
 import fifthform.monitor.plan.PlanPage;
 import fifthform.monitor.texts.PlanText;
 import java.util.List;
+import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -12,26 +13,43 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /**
  * The plan's screen: the form, and beside it the page that follows from it. All sizes follow the letters; where they leave
- * too little room the page stands under the form, and all scrolls.
+ * too little room the form in columns and the page under it scroll together. What can be done stays in sight, and so does
+ * the caution where there is room for more than it.
  */
-final class PlanScreen extends ScrollPane implements DeskWindow.Sized {
+final class PlanScreen extends VBox implements DeskWindow.Sized {
     private static final double USUAL_LETTERS = 13;
     private static final double SIDE_BY_SIDE_EMS = 74;
-    private static final double FORM_EMS = 25;
+
+    /** As high as the form is in one column, with all that stands above and below it. */
+    private static final double SIDE_BY_SIDE_HIGH_EMS = 50;
+
+    /** With fewer lines than this above each other the caution would leave none for the plan. */
+    private static final double FEW_LINES_EMS = 26;
+
+    /** The margins and a scroll bar. */
+    private static final double AROUND_EMS = 3;
+
+    /** A space at the beginning of a formula's line, in letters. */
+    private static final double INDENT_EMS = 0.4;
 
     private final PlanDesk desk;
     private final PlanForm form;
-    private final VBox page = new VBox();
-    private final GridPane middle = new GridPane();
+    private final HBox middle = new HBox();
     private final VBox result = new VBox();
-    private final ScrollPane figures = new ScrollPane(result);
+    private final VBox stacked = new VBox();
+    private final ScrollPane figures = new ScrollPane();
+    private final FlowPane head;
+    private final FlowPane acts;
     private final Label said = DeskParts.label("plan-said");
+    private final Label caution = said(PlanText.CAUTION);
+    private final Label keys = said(PlanText.KEYS);
     private Theme theme = Theme.BRIGHT;
     private int percent = 100;
 
@@ -54,12 +72,11 @@ final class PlanScreen extends ScrollPane implements DeskWindow.Sized {
             desk.say("");
             show();
         });
-        page.getStyleClass().addAll("desk", "notebook", "plan");
-        getStyleClass().add("desk-scroll");
+        getStyleClass().addAll("desk", "notebook", "plan");
         Label title = new Label(PlanText.TITLE.say());
         title.getStyleClass().add("heading");
-        FlowPane head = DeskParts.bar(title, said(PlanText.LEAD));
-        FlowPane acts = DeskParts.bar(
+        head = DeskParts.bar(title, said(PlanText.LEAD));
+        acts = DeskParts.bar(
                 DeskParts.button("plan-why", PlanText.BUTTON_WHY, act::why),
                 DeskParts.button("plan-save", PlanText.BUTTON_SAVE, act::save),
                 DeskParts.button("plan-print", PlanText.BUTTON_PRINT, act::print),
@@ -68,20 +85,16 @@ final class PlanScreen extends ScrollPane implements DeskWindow.Sized {
         figures.setAccessibleText(PlanText.TITLE.say());
         figures.getStyleClass().add("desk-scroll");
         figures.setFitToWidth(true);
-        figures.setHbarPolicy(ScrollBarPolicy.NEVER);
+        figures.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         figures.setFocusTraversable(true);
         result.getStyleClass().add("side");
         VBox.setVgrow(middle, Priority.ALWAYS);
-        page.getChildren().addAll(head, middle, acts, said, said(PlanText.CAUTION), said(PlanText.KEYS));
-        setContent(page);
-        setFitToWidth(true);
-        setFitToHeight(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
-        setFocusTraversable(false);
+        HBox.setHgrow(figures, Priority.ALWAYS);
         sceneProperty().addListener((property, before, scene) -> {
-            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> Reveal.reveal(has, this));
+            if (scene != null) scene.focusOwnerProperty().addListener((focus, had, has) -> Reveal.reveal(has, figures));
         });
         widthProperty().addListener((property, was, is) -> arrange());
+        heightProperty().addListener((property, was, is) -> arrange());
         letters();
         show();
     }
@@ -136,39 +149,56 @@ final class PlanScreen extends ScrollPane implements DeskWindow.Sized {
     }
 
     private void arrange() {
-        boolean beside = getWidth() >= SIDE_BY_SIDE_EMS * em();
-        middle.getChildren().clear();
-        middle.getColumnConstraints().clear();
-        middle.setHgap(1.5 * em());
-        middle.setVgap(em());
-        ColumnConstraints first = new ColumnConstraints();
-        if (beside) {
-            first.setMinWidth(FORM_EMS * em());
-            first.setMaxWidth(FORM_EMS * em());
-            ColumnConstraints second = new ColumnConstraints();
-            second.setHgrow(Priority.ALWAYS);
-            middle.getColumnConstraints().addAll(first, second);
-            middle.addRow(0, form, figures);
-        } else {
-            first.setHgrow(Priority.ALWAYS);
-            middle.getColumnConstraints().add(first);
-            middle.addColumn(0, form, figures);
-        }
-        GridPane.setVgrow(figures, Priority.ALWAYS);
-        GridPane.setValignment(form, VPos.TOP);
+        double wide = getWidth() / em();
+        double high = getHeight() / em();
+        boolean beside = wide >= SIDE_BY_SIDE_EMS && high >= SIDE_BY_SIDE_HIGH_EMS;
+        boolean few = high < FEW_LINES_EMS;
+        form.columns(beside ? 1 : PlanForm.columnsIn(wide - AROUND_EMS), em());
         form.setMinHeight(Region.USE_PREF_SIZE);
-        figures.setMinHeight((beside ? 20 : 28) * em());
-        figures.setPrefHeight(28 * em());
+        form.setMinWidth(Region.USE_PREF_SIZE);
+        middle.setSpacing(em());
+        stacked.setSpacing(em());
+        List<Node> below = beside
+                ? List.of(head, middle, acts, said, caution, keys)
+                : few ? List.of(head, middle, acts, said) : List.of(head, middle, acts, said, caution);
+        List<Node> scrolled = few ? List.of(caution, form, result, keys) : List.of(form, result, keys);
+        if (getChildren().equals(below)) return;
+        // What is typed into must not lose the focus while the window is drawn larger.
+        Node focused = getScene() == null ? null : getScene().getFocusOwner();
+        getChildren().clear();
+        middle.getChildren().clear();
+        stacked.getChildren().clear();
+        figures.setContent(null);
+        if (beside) {
+            middle.getChildren().addAll(form, figures);
+            figures.setContent(result);
+        } else {
+            middle.getChildren().add(figures);
+            stacked.getChildren().addAll(scrolled);
+            figures.setContent(stacked);
+        }
+        getChildren().addAll(below);
+        if (focused != null) focused.requestFocus();
     }
 
-    /** Shows the desk as it is now. */
+    /** Shows the desk as it is now; what is read or typed stays where it was. */
     void show() {
-        double at = figures.getVvalue();
+        double top = figures.getVvalue() * beyond();
         result.getChildren().clear();
         for (String problem : desk.problems()) result.getChildren().add(line(problem, "strong"));
         desk.page().ifPresent(this::fill);
-        figures.setVvalue(at);
-        said.setText(desk.said().isEmpty() ? " " : desk.said());
+        said.setText(desk.said());
+        said.setVisible(!desk.said().isEmpty());
+        said.setManaged(!desk.said().isEmpty());
+        applyCss();
+        layout();
+        figures.setVvalue(beyond() > 0 ? Math.min(1, top / beyond()) : 0);
+    }
+
+    /** How much of what scrolls is out of sight, pixels. */
+    private double beyond() {
+        if (!(figures.getContent() instanceof Region content)) return 0;
+        return Math.max(0, content.getHeight() - figures.getViewportBounds().getHeight());
     }
 
     private void fill(PlanPage made) {
@@ -188,31 +218,45 @@ final class PlanScreen extends ScrollPane implements DeskWindow.Sized {
             grid.addRow(row++, head, line(each.words(), "plain"));
         }
         result.getChildren().add(grid);
-        List<String> times = made.times(desk.start());
-        for (String note : made.notes()) result.getChildren().add(line(PlanText.NOTE.say(note), "quiet"));
-        result.getChildren().add(line(times.get(0), "strong"));
-        for (String time : times.subList(1, times.size())) result.getChildren().add(line(time, "plain"));
+        for (String note : made.notes()) result.getChildren().add(line(PlanText.NOTE.say(note), "plain"));
+        result.getChildren().add(line(PlanPage.timesHead(desk.start()), "strong"));
+        GridPane times = new GridPane();
+        times.getStyleClass().add("figures");
+        for (PlanPage.Time time : made.timetable(desk.start()))
+            times.addRow(
+                    times.getRowCount(),
+                    line(time.at(), "plain"),
+                    line(time.span(), "plain"),
+                    line(time.step(), "plain"));
+        result.getChildren().add(times);
         if (!desk.showsWhy()) return;
         result.getChildren().add(line(PlanText.WHY_TITLE.say(), "strong"));
-        for (String why : made.why()) result.getChildren().add(line(why, "plain"));
+        for (String why : made.why()) result.getChildren().add(indented(why));
+    }
+
+    /** Further lines of the same words stand as far in as the first. */
+    private Label indented(String words) {
+        Label label = line(words.strip(), "plain");
+        label.setPadding(new Insets(0, 0, 0, words.indexOf(words.strip()) * INDENT_EMS * em()));
+        return label;
     }
 
     private static Label line(String words, String style) {
-        Label label = DeskParts.words(words);
+        Label label = DeskParts.words(DeskParts.held(words));
         label.getStyleClass().add(style);
         return label;
     }
 
+    /** Goes to the plan, which may stand under the form. */
+    void reachPlan() {
+        figures.requestFocus();
+        if (figures.getContent() == stacked) Reveal.begin(result, figures);
+    }
+
     /** Goes to the formulas, which stand under the plan. */
     void reachWhy() {
-        figures.applyCss();
-        figures.layout();
-        double all = result.getHeight();
-        double shown = figures.getViewportBounds().getHeight();
-        for (Node node : result.getChildren()) {
-            if (node instanceof Label label && label.getText().equals(PlanText.WHY_TITLE.say()) && all > shown) {
-                figures.setVvalue(Math.min(1, node.getBoundsInParent().getMinY() / (all - shown)));
-            }
-        }
+        for (Node node : result.getChildren())
+            if (node instanceof Label label && label.getText().equals(PlanText.WHY_TITLE.say()))
+                Reveal.begin(node, figures);
     }
 }

@@ -67,8 +67,8 @@ public final class PlanWindow implements PlanScreen.Acts {
     public void why() {
         desk.toggleWhy();
         screen.show();
-        if (desk.showsWhy()) screen.reachWhy();
         screen.figures().requestFocus();
+        if (desk.showsWhy()) screen.reachWhy();
     }
 
     @Override
@@ -119,7 +119,7 @@ public final class PlanWindow implements PlanScreen.Acts {
         if (DeskWindow.isWithControl(event)) {
             withControl(event);
         } else if (event.getCode() == KeyCode.ESCAPE && !choosing) {
-            screen.figures().requestFocus();
+            screen.reachPlan();
             event.consume();
         } else if (focused == screen.figures() && scrolled(event.getCode())) {
             event.consume();

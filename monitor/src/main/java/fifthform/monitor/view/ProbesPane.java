@@ -4,6 +4,7 @@ import fifthform.monitor.adapters.Adapters;
 import fifthform.monitor.adapters.KeptAdapter;
 import fifthform.monitor.adapters.KeptCheck;
 import fifthform.monitor.model.CheckAge;
+import fifthform.monitor.setup.SettingTable;
 import fifthform.monitor.setup.SetupDesk;
 import fifthform.monitor.texts.InWords;
 import fifthform.monitor.texts.SetupText;
@@ -21,7 +22,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
 
-/** The probes that are known, and when and how they were checked. */
+/** The probes that are known, when and how they were checked, and which one the next batch begins with. */
 final class ProbesPane extends SetupPane {
     private final Adapters adapters;
     private final ListView<KeptAdapter> list = new ListView<>();
@@ -29,6 +30,7 @@ final class ProbesPane extends SetupPane {
     private final Label none = DeskParts.words(SetupText.PROBES_NONE.say());
     private final TextField command = new TextField();
     private final VBox one;
+    private final SettingRow port;
 
     ProbesPane(SetupDesk desk, Runnable changed) {
         super(desk, changed);
@@ -53,7 +55,8 @@ final class ProbesPane extends SetupPane {
                 DeskParts.bar(command),
                 DeskParts.bar(sure("probe-forget", SetupText.PROBE_FORGET, SetupText.SURE, button -> forget())));
         one.setSpacing(6);
-        getChildren().addAll(heading(SetupText.PROBES_TITLE), none, list, one);
+        port = new SettingRow(desk, SettingTable.PROBE, changed);
+        getChildren().addAll(heading(SetupText.PROBES_TITLE), none, list, one, port);
         show();
     }
 
@@ -92,6 +95,7 @@ final class ProbesPane extends SetupPane {
             if (!known.isEmpty()) list.getSelectionModel().select(Math.min(place, known.size() - 1));
         }
         list.refresh();
+        port.show();
         shown(none, known.isEmpty());
         shown(list, !known.isEmpty());
         shown(one, !known.isEmpty());

@@ -5,7 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
-/** Scrolls to what has the focus, where large letters have pushed it out of sight. */
+/** Scrolls to what has the focus or was opened, where large letters have pushed it out of sight. */
 final class Reveal {
     private Reveal() {}
 
@@ -22,6 +22,15 @@ final class Reveal {
         boolean begins = at.getMinY() >= top && at.getMinY() < top + shown / 2;
         if (at.getMinY() < top || tall && !begins) pane.setVvalue(Math.min(1, at.getMinY() / high));
         else if (!tall && at.getMaxY() > top + shown) pane.setVvalue(Math.min(1, (at.getMaxY() - shown) / high));
+    }
+
+    /** Scrolls so that it begins at the top, as far as there is something to scroll. */
+    static void begin(Node wanted, ScrollPane pane) {
+        if (!(pane.getContent() instanceof Region content) || !isWithin(wanted, content)) return;
+        double high = content.getHeight() - pane.getViewportBounds().getHeight();
+        if (high <= 0) return;
+        Bounds at = content.sceneToLocal(wanted.localToScene(wanted.getBoundsInLocal()));
+        pane.setVvalue(Math.max(0, Math.min(1, at.getMinY() / high)));
     }
 
     private static boolean isWithin(Node node, Node whole) {

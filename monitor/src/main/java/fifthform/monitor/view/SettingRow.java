@@ -1,6 +1,7 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.setup.Setting;
+import fifthform.monitor.setup.SettingTable;
 import fifthform.monitor.setup.SettingWords;
 import fifthform.monitor.setup.SetupDesk;
 import fifthform.monitor.texts.SetupText;
@@ -25,6 +26,7 @@ final class SettingRow extends VBox {
         this.desk = desk;
         this.name = name;
         this.changed = changed;
+        getStyleClass().add("asked");
         Setting setting = desk.named(name);
         Label label = DeskParts.words(setting.what());
         label.getStyleClass().add("strong");
@@ -52,11 +54,17 @@ final class SettingRow extends VBox {
     private TextField field() {
         TextField field = new TextField();
         field.setPrefColumnCount(name.equals("sessions") ? 30 : 8);
-        field.setOnAction(event -> take(field.getText()));
+        field.setPromptText(SetupText.PROMPT_USUAL.say());
+        field.setOnAction(event -> take(typed(field)));
         field.focusedProperty().addListener((property, was, is) -> {
-            if (!is) take(field.getText());
+            if (!is) take(typed(field));
         });
         return field;
+    }
+
+    /** Nothing typed is nothing set: what is usual. */
+    private static String typed(TextField field) {
+        return field.getText().isBlank() ? SettingTable.NONE : field.getText();
     }
 
     private void take(String value) {
@@ -70,7 +78,8 @@ final class SettingRow extends VBox {
         filling = true;
         String value = desk.value(name);
         if (control instanceof ChoiceBox<?> box) select(box, value);
-        else if (control instanceof TextField field && !field.getText().equals(value)) field.setText(value);
+        else if (control instanceof TextField field && !typed(field).equals(value))
+            field.setText(value.equals(SettingTable.NONE) ? "" : value);
         Setting setting = desk.named(name);
         control.setAccessibleText(SetupText.ROW_SPOKEN.say(setting.what(), SettingWords.of(value)));
         usual.setAccessibleText(SetupText.USUAL_SPOKEN.say(setting.what(), SettingWords.of(setting.usual())));

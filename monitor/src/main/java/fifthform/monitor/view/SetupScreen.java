@@ -27,7 +27,7 @@ final class SetupScreen extends BorderPane implements DeskWindow.Sized {
     /** With fewer letters across than this the list stands above. */
     private static final double SIDE_BY_SIDE_EMS = 60;
 
-    /** With fewer lines than this above each other there is no room for hints. */
+    /** With fewer lines than this above each other there is no room for all hints. */
     private static final double FEW_LINES_EMS = 26;
 
     private static final double ROW_EMS = 2;
@@ -65,7 +65,7 @@ final class SetupScreen extends BorderPane implements DeskWindow.Sized {
     private final ListView<Section> sections = new ListView<>();
     private final ScrollPane scroll = new ScrollPane();
     private final BorderPane middle = new BorderPane(scroll);
-    private final Label said = DeskParts.words(" ");
+    private final Label said = DeskParts.words("");
     private final Label problems = DeskParts.words("");
     private final Label hints = DeskParts.words("");
     private Theme theme = Theme.BRIGHT;
@@ -96,7 +96,6 @@ final class SetupScreen extends BorderPane implements DeskWindow.Sized {
         problems.setId("problems");
         said.setId("said");
         said.getStyleClass().add("strong");
-        hints.setText(SetupText.KEYS.say());
         hints.setId("keys");
         sections.setId("sections");
         sections.getStyleClass().add("sections");
@@ -119,7 +118,7 @@ final class SetupScreen extends BorderPane implements DeskWindow.Sized {
         scroll.setFitToWidth(true);
         scroll.setFocusTraversable(false);
         VBox head = new VBox(title, problems);
-        head.setSpacing(4);
+        head.getStyleClass().add("head");
         setTop(head);
         setCenter(middle);
         VBox foot = new VBox(said, hints);
@@ -185,7 +184,7 @@ final class SetupScreen extends BorderPane implements DeskWindow.Sized {
         boolean few = getHeight() > 0 && getHeight() < FEW_LINES_EMS * em();
         double row = ROW_EMS * em();
         int rows = few ? 1 : ROWS_ABOVE;
-        SetupPane.shown(hints, !few);
+        hints.setText((few ? SetupText.KEYS_SHORT : SetupText.KEYS).say());
         // Whole rows only: half a row above the chosen one reads as a fault.
         sections.setFixedCellSize(row);
         sections.setMinHeight(beside ? 0 : rows * row + FRAME);
@@ -218,7 +217,8 @@ final class SetupScreen extends BorderPane implements DeskWindow.Sized {
         if (getStylesheets().isEmpty() || wanted != theme) wear(wanted);
         problems.setText(String.join("\n", desk.problems()));
         SetupPane.shown(problems, !desk.problems().isEmpty());
-        said.setText(desk.said().isEmpty() ? " " : desk.said());
+        said.setText(desk.said());
+        SetupPane.shown(said, !desk.said().isEmpty());
         Optional.ofNullable(sections.getSelectionModel().getSelectedItem())
                 .map(panes::get)
                 .ifPresent(SetupPane::show);

@@ -6,6 +6,7 @@ import fifthform.monitor.settings.ScreenSizes;
 import fifthform.monitor.setup.SettingTable;
 import fifthform.monitor.setup.SetupDesk;
 import fifthform.monitor.texts.SetupText;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -104,7 +105,9 @@ final class SizesPane extends SetupPane {
         slider.setAccessibleText(SetupText.ROW_SPOKEN.say(SetupText.CARD_SLIDER.say(), measured.getText()));
         double millimetres = desk().settings().sizes().leastMillimetres();
         needed.setText(SetupText.CARD_NEEDED.say(
-                figure(desk().settings().sizes().metres(), 1),
+                new BigDecimal(Double.toString(desk().settings().sizes().metres()))
+                        .stripTrailingZeros()
+                        .toPlainString(),
                 figure(millimetres, 1),
                 Long.toString(Math.round(scale.pixels(millimetres)))));
         far.setText(

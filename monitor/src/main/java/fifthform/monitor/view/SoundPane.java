@@ -5,6 +5,7 @@ import fifthform.monitor.settings.Volume;
 import fifthform.monitor.setup.SettingTable;
 import fifthform.monitor.setup.SettingWords;
 import fifthform.monitor.setup.SetupDesk;
+import fifthform.monitor.sound.SoundTrial;
 import fifthform.monitor.texts.SetupText;
 import java.time.ZoneId;
 import java.util.Optional;
@@ -19,8 +20,10 @@ final class SoundPane extends SetupPane {
     private final Label screenOnly = DeskParts.words(SetupText.SOUND_SCREEN_ONLY.say());
     private final Label answer = DeskParts.words("");
     private final Button play;
+    private Optional<Thread> player = Optional.empty();
 
-    /** @param trial plays the urgent sound and says why it was not heard; called on a thread of its own */
+    /** @param trial plays the urgent sound and says why it was not heard; called on a thread of its own, whose
+     *     interruption ends it */
     SoundPane(SetupDesk desk, Runnable changed, Function<Volume, Optional<String>> trial) {
         super(desk, changed);
         volume = new SettingRow(desk, SettingTable.VOLUME, changed);
@@ -32,7 +35,8 @@ final class SoundPane extends SetupPane {
         getChildren()
                 .addAll(
                         heading(SetupText.SOUND_TRIAL_TITLE),
-                        DeskParts.words(SetupText.SOUND_TRIAL_WORDS.say()),
+                        DeskParts.words(SetupText.SOUND_TRIAL_WORDS.say(
+                                SoundTrial.BEFORE_SECONDS, SoundTrial.EVERY_SECONDS, SoundTrial.TIMES)),
                         play,
                         question);
         getChildren()
@@ -50,21 +54,26 @@ final class SoundPane extends SetupPane {
     }
 
     private void play(Function<Volume, Optional<String>> trial) {
+        if (player.isPresent()) {
+            player.get().interrupt();
+            return;
+        }
         Volume asked = desk().settings().volume();
-        play.setDisable(true);
-        say(SetupText.SOUND_PLAYING.say());
-        Thread player = new Thread(
+        play.setText(SetupText.SOUND_STOP.say());
+        say(SetupText.SOUND_PLAYING.say(SoundTrial.BEFORE_SECONDS));
+        Thread going = new Thread(
                 () -> {
                     String said = trial.apply(asked).orElseGet(SetupText.SOUND_PLAYED::say);
                     Platform.runLater(() -> {
-                        play.setDisable(false);
-                        play.requestFocus();
+                        player = Optional.empty();
+                        play.setText(SetupText.SOUND_PLAY.say());
                         say(said);
                     });
                 },
                 "sound-trial");
-        player.setDaemon(true);
-        player.start();
+        player = Optional.of(going);
+        going.setDaemon(true);
+        going.start();
     }
 
     @Override

@@ -1,6 +1,8 @@
 package fifthform.monitor.view;
 
 import fifthform.monitor.chart.Typeface;
+import fifthform.monitor.model.WatchPicture.Direction;
+import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.start.SeenProbe;
 import fifthform.monitor.start.StartDesk;
 import fifthform.monitor.start.StartRow;
@@ -26,6 +28,15 @@ final class StartScreen extends Region {
     private static final double LIST = 800;
     private static final int MOST_DETAILS = 7;
 
+    /** Letters and lines of a detail. */
+    private static final double DETAIL = 33;
+
+    private static final double DETAIL_LINE = 40;
+    private static final int MOST_LINES = 3;
+
+    /** What went wrong takes this from the lists. */
+    private static final double FOR_PROBLEM = 44;
+
     private final StartDesk desk;
     private final Acts acts;
     private final Words title = new Words(Typeface.BOLD);
@@ -38,6 +49,7 @@ final class StartScreen extends Region {
     private final WordButton more = new WordButton("more", Second.BELOW, () -> grams(1));
     private final Words line = new Words(Typeface.REGULAR);
     private final Words problem = new Words(Typeface.BOLD, "warning");
+    private final Sign sign = new Sign();
     private final Map<StartKey, WordButton> keys = new EnumMap<>(StartKey.class);
     private Theme theme = Theme.BRIGHT;
 
@@ -52,7 +64,8 @@ final class StartScreen extends Region {
         getStyleClass().addAll("watch", "start");
         panel.getStyleClass().add("panel");
         panel.setManaged(false);
-        getChildren().addAll(title, probe, panel, less, more, line, problem);
+        getChildren().addAll(title, probe, panel, less, more, line, problem, sign);
+        sign.getStyleClass().add("sign-urgent");
         for (StartStep step : StartStep.values()) {
             WordButton button = new WordButton("step-" + step.ordinal(), Second.BESIDE, () -> open(step));
             steps.put(step, button);
@@ -114,9 +127,10 @@ final class StartScreen extends Region {
         laySteps(wide, u);
         double foot = high - 84;
         layKeys(new Box(MARGIN, foot, wide, 72), u);
-        layLine(new Box(MARGIN, foot - 66, wide, 56), u);
+        double forProblem = desk.problem().isEmpty() ? 0 : FOR_PROBLEM;
+        layLine(new Box(MARGIN, foot - 66 - forProblem, wide, 56 + forProblem), u);
         double top = 156;
-        double bottom = foot - 76;
+        double bottom = foot - 76 - forProblem;
         layRows(new Box(MARGIN, top, LIST, bottom - top), u);
         layDetails(new Box(MARGIN + LIST + 24, top, wide - LIST - 24, bottom - top), u);
     }
@@ -141,7 +155,8 @@ final class StartScreen extends Region {
             String words = now || step.ordinal() > desk.step().ordinal() ? step.words() : desk.heading(step);
             button.setAccessibleText(words);
             button.lay(
-                    (step.ordinal() + 1) + "  " + words,
+                    String.valueOf(step.ordinal() + 1),
+                    words,
                     "",
                     new Box(MARGIN + step.ordinal() * (each + GAP), 70, each, 70).times(u),
                     u);
@@ -168,8 +183,8 @@ final class StartScreen extends Region {
             button.setAccessibleText(
                     StartText.ROW_SPOKEN.say(row.words(), row.aside(), String.join(" ", row.details())));
             double y = box.y() + (i - first) * (ROW + GAP);
-            String number = i < 9 ? (i + 1) + "  " : "";
-            button.lay(number + row.words(), row.aside(), new Box(box.x(), y, box.width(), ROW).times(u), u);
+            String number = i < 9 ? String.valueOf(i + 1) : "";
+            button.lay(number, row.words(), row.aside(), new Box(box.x(), y, box.width(), ROW).times(u), u);
         }
     }
 
@@ -192,11 +207,31 @@ final class StartScreen extends Region {
             more.setAccessibleText(StartText.KEY_SPOKEN.say("+ 50 g", "→"));
         }
         List<String> words = words();
-        double pitch = Math.min(96, (box.height() - forAmount - 24) / Math.max(1, words.size()));
+        double wide = box.width() - 44;
+        double room = box.height() - forAmount - 24;
+        int lines = words.stream().mapToInt(said -> lines(said, wide)).sum();
+        double gap = Math.min(56, Math.max(10, (room - lines * DETAIL_LINE) / Math.max(1, words.size())));
+        double line = Math.min(DETAIL_LINE, (room - words.size() * gap) / Math.max(1, lines));
+        double y = box.y() + 12;
         for (int i = 0; i < MOST_DETAILS; i++) {
-            Box at = new Box(box.x() + 22, box.y() + 12 + i * pitch, box.width() - 44, Math.max(1, pitch - 10));
-            details.get(i).place(i < words.size() ? words.get(i) : "", at.times(u), 33 * u, 3, Words.Side.LEFT);
+            String said = i < words.size() ? words.get(i) : "";
+            double high = lines(said, wide) * line;
+            details.get(i)
+                    .place(
+                            said,
+                            new Box(box.x() + 22, y + gap / 2, wide, high).times(u),
+                            DETAIL * u,
+                            MOST_LINES,
+                            Words.Side.LEFT);
+            y += high + gap;
         }
+    }
+
+    /** On how many lines words stand in letters of full size, or so nearly that one more is not worth it. */
+    private static int lines(String words, double wide) {
+        int lines = 1;
+        while (lines < MOST_LINES && Words.widthOf(words, Typeface.REGULAR, DETAIL, lines) > 1.02 * wide) lines++;
+        return lines;
     }
 
     /** In the last step also what was chosen, and the cautions of a real bowl. */
@@ -210,7 +245,10 @@ final class StartScreen extends Region {
 
     /** What went wrong; else what one key would do. */
     private void layLine(Box box, double u) {
-        problem.place(desk.problem(), box.times(u), 28 * u, 2, Words.Side.LEFT);
+        Box wrong = new Box(box.x() + 56, box.y() + 8, box.width() - 56, box.height() - 24);
+        problem.place(desk.problem(), wrong.times(u), 28 * u, 2, Words.Side.LEFT);
+        Tone tone = desk.problem().isEmpty() ? Tone.CALM : Tone.URGENT;
+        sign.draw(tone, Direction.NONE, (box.x() + 22) * u, wrong.middle() * u, 20 * u);
         List<String> said = new ArrayList<>();
         if (desk.isWaiting()) {
             said.add(StartText.WAITING.say());

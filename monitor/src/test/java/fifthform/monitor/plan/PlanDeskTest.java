@@ -1,6 +1,7 @@
 package fifthform.monitor.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.plan.BatchPlan;
@@ -12,6 +13,7 @@ import fifthform.monitor.catalogue.Recipes;
 import fifthform.monitor.settings.Units;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,6 +64,38 @@ class PlanDeskTest {
         desk.choosePan(BowlMaterial.GLASS);
         assertEquals(BowlMaterial.GLASS, plan(desk).request().panMaterial());
         assertTrue(plan(desk).value(PlanKey.TOP_UP_WATER) > 1.02 * steel, "more water into a pan that takes more");
+    }
+
+    @Test
+    void theBathAndItsTableAgreeAndTimesOfOneBandAreInOneUnit() {
+        for (String grams : List.of("200", "800", "3000")) {
+            PlanDesk desk = desk(Units.CELSIUS);
+            desk.type(PlanField.AMOUNT, grams);
+            List<String> rows = desk.page().orElseThrow().rows().stream()
+                    .map(PlanPage.Row::words)
+                    .toList();
+            String cool = Units.CELSIUS.withUnit(desk.recipe().cool().range().midCelsius());
+            assertTrue(rows.stream().anyMatch(row -> row.contains("for a bowl at " + cool)), rows.toString());
+            for (String row : rows)
+                assertFalse(row.matches(".* s \\([0-9]+ s to [0-9]+ min\\).*|.* min \\([0-9]+ s to.*"), row);
+        }
+    }
+
+    @Test
+    void timesStandInColumns() {
+        PlanDesk desk = desk(Units.CELSIUS);
+        List<PlanPage.Time> times = desk.page().orElseThrow().timetable(Optional.of(LocalTime.of(18, 30)));
+        assertEquals(new PlanPage.Time("18:30", "", "melt"), times.get(0));
+        List<String> lines = desk.page().orElseThrow().lines(Optional.of(LocalTime.of(18, 30)), false);
+        List<Integer> places = times.stream()
+                .map(time -> lines.stream()
+                        .filter(line -> line.startsWith("  " + time.at()) && line.endsWith("  " + time.step()))
+                        .findFirst()
+                        .orElseThrow()
+                        .lastIndexOf("  " + time.step()))
+                .distinct()
+                .toList();
+        assertEquals(1, places.size(), lines.toString());
     }
 
     /** Those of the window, since it shows what the page has. */

@@ -8,7 +8,10 @@ import fifthform.curves.alarm.Priority;
 import fifthform.curves.alarm.Side;
 import fifthform.monitor.settings.Volume;
 import java.lang.reflect.Proxy;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -61,6 +64,40 @@ class SpeakerTest {
             assertEquals("beep", done.poll(5, TimeUnit.SECONDS));
             assertEquals(Speaker.State.NONE, speaker.state());
         }
+    }
+
+    @Test
+    void theTrialLeavesTimeToGoToTheStoveAndSoundsThereAgainAndAgain() throws Exception {
+        BlockingQueue<Object> done = new LinkedBlockingQueue<>();
+        List<Long> waited = new ArrayList<>();
+        List<Integer> heard = new ArrayList<>();
+        Optional<String> said =
+                SoundTrial.play(new Speaker(() -> line(done), () -> done.add("beep"), Volume.FULL), 10, 4, millis -> {
+                    TimeUnit.MILLISECONDS.sleep(60);
+                    waited.add(millis);
+                    heard.add(
+                            (int) done.stream().filter(byte[].class::isInstance).count());
+                });
+        assertEquals(Optional.empty(), said);
+        assertEquals(
+                11_500 + 4 * 1500 + 3 * 1500,
+                waited.stream().mapToLong(each -> each).sum());
+        assertEquals(List.of(0, 0), heard.subList(0, 2), "nothing before the maker is there");
+        assertEquals(4, heard.get(heard.size() - 1), heard.toString());
+    }
+
+    @Test
+    void nobodyIsSentToTheStoveForASoundThatCannotCome() {
+        List<Long> waited = new ArrayList<>();
+        Speaker.Lines none = () -> {
+            throw new IllegalArgumentException("No line matching");
+        };
+        Optional<String> said = SoundTrial.play(new Speaker(none, () -> {}, Volume.FULL), 10, 4, millis -> {
+            TimeUnit.MILLISECONDS.sleep(200);
+            waited.add(millis);
+        });
+        assertTrue(said.orElseThrow().contains("no sound on this computer"), said.toString());
+        assertEquals(List.of(1500L, 1500L), waited);
     }
 
     @Test

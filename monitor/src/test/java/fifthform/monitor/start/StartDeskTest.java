@@ -78,6 +78,10 @@ class StartDeskTest {
         desk.saw(List.of());
         assertEquals("No probe found", desk.rows().get(0).words());
         assertEquals(Optional.empty(), desk.take());
+        assertTrue(desk.problem().contains("plug the adapter in first"), "Enter says why nothing begins");
+        desk.saw(List.of(PROBE));
+        assertEquals("", desk.problem(), "what was asked for is done");
+        desk.saw(List.of());
         desk.down();
         assertEquals(Optional.of(Way.PRACTICE), desk.take().map(StartChoice::way));
         desk.refuse("Nothing was started.");
@@ -137,6 +141,11 @@ class StartDeskTest {
         assertTrue(desk.rows().get(0).details().contains("Last check 3 days ago: within ±0.2 °C."), desk.rows() + "");
         assertTrue(desk.cautions().get(0).contains("steam scald"));
         assertTrue(desk.cautions().get(1).contains("on battery"));
+        assertEquals(2, desk.cautions().size(), "no milk in dark");
+        StartDesk milk = desk(LAST, Optional.empty());
+        assertTrue(milk.cautions().get(2).contains("allergen"), milk.cautions().toString());
+        assertTrue(
+                milk.cautions().get(2).contains("local codes"), milk.cautions().toString());
         assertEquals(Optional.of(Way.GO_ON), desk.goOn().map(StartChoice::way));
     }
 }

@@ -223,7 +223,8 @@ class AnotherLanguageInWindowsTest {
         }
         Set<String> english = new TreeSet<>();
         for (String words : said)
-            PlainWords.in(words, names).forEach(word -> english.add(word + " in “" + words + "”"));
+            PlainWords.in(words.replace('\u00A0', ' '), names)
+                    .forEach(word -> english.add(word + " in “" + words + "”"));
         return english;
     }
 

@@ -25,7 +25,9 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TableCell;
 import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -90,6 +92,8 @@ class NotebookPicturesTest {
             }
             screen.open(side);
             cut.addAll(cutOff(screen));
+            if (side != Side.BATCH) cut.addAll(outOfSight(screen, height));
+            cut.addAll(columnsOutOfSight(screen));
         });
         Png.write(image, FOLDER.resolve(name));
         assertEquals(width, image.getWidth(), 1);
@@ -116,6 +120,42 @@ class NotebookPicturesTest {
         WritableImage image = onScreen(desk, Theme.DARK, 1366, 768, 100, screen -> {});
         Png.write(image, FOLDER.resolve("notebook-both-dark-1366x768-100.png"));
         assertEquals(18, desk.shown().size());
+    }
+
+    @Test
+    void theCurveOfTheChosenRowStandsOnTheGroundOfItsRow() throws Exception {
+        for (Theme theme : Theme.values()) {
+            Color[] seen = new Color[2];
+            Bounds[] at = new Bounds[1];
+            NotebookDesk desk = NotebookDemo.desk(demo, Units.CELSIUS);
+            WritableImage image = onScreen(desk, theme, 1366, 768, 100, screen -> {
+                for (Node node : screen.lookupAll(".curve-cell"))
+                    if (node instanceof TableCell<?, ?> cell
+                            && cell.getGraphic() != null
+                            && cell.getTableRow().isSelected())
+                        at[0] = cell.getGraphic().localToScene(cell.getGraphic().getLayoutBounds());
+            });
+            int x = (int) at[0].getMinX();
+            int y = (int) at[0].getMaxY() - 2;
+            seen[0] = image.getPixelReader().getColor(x - 3, y);
+            seen[1] = image.getPixelReader().getColor(x + 3, y);
+            assertEquals(seen[0], seen[1], theme.name());
+        }
+    }
+
+    /** The column is as wide as the widest word of its names, and one line is enough for that. */
+    @Test
+    void aBowlsNameIsNotBrokenInsideAWord(@TempDir Path other) throws Exception {
+        DemoBatches one = new DemoBatches(other);
+        one.record(DemoBatches.Plan.dark(32).in("polycarbonate"));
+        List<Double> lines = new ArrayList<>();
+        onScreen(NotebookDemo.desk(one, Units.CELSIUS), Theme.BRIGHT, 1280, 768, 100, screen -> {
+            for (Node node : screen.lookupAll(".table-cell"))
+                if (node instanceof TableCell<?, ?> cell && "polycarbonate".equals(cell.getText()))
+                    lines.add(cell.lookup(".text").getLayoutBounds().getHeight() / 13);
+        });
+        assertEquals(1, lines.size());
+        assertTrue(lines.get(0) < 2, "broken over " + lines + " letters' heights");
     }
 
     private interface Use {
@@ -167,6 +207,25 @@ class NotebookPicturesTest {
             if (inside.getMaxX() > right(label, screen) + 1) cut.add(label.getText() + " is beyond the edge");
         }
         return cut;
+    }
+
+    /** What was opened shows its heading, wherever it stands. */
+    private static List<String> outOfSight(NotebookScreen screen, int height) {
+        Labeled heading = (Labeled) screen.lookup(".side .heading");
+        Bounds at = heading.localToScene(heading.getBoundsInLocal());
+        boolean inside = at.getMinY() >= 0 && at.getMaxY() <= height;
+        return inside ? List.of() : List.of(heading.getText() + " is out of sight at " + at);
+    }
+
+    /** All heads of the rows stand whole in the table. */
+    private static List<String> columnsOutOfSight(NotebookScreen screen) {
+        Node table = screen.table().node();
+        double right = table.localToScene(table.getBoundsInLocal()).getMaxX();
+        return screen.table().node().lookupAll(".column-header").stream()
+                .filter(node -> node.localToScene(node.getBoundsInLocal()).getMaxX() > right)
+                .map(node -> "a column ends at "
+                        + node.localToScene(node.getBoundsInLocal()).getMaxX() + ", the rows at " + right)
+                .toList();
     }
 
     /** Where what can be seen of this node ends: at the table's head anywhere, since that scrolls. */

@@ -123,6 +123,9 @@ class NotebookWindowTest {
         assertEquals(NotebookScreen.Side.WHY, screen.side());
         assertEquals("Why the bars of " + row.name() + " came out so", words("why-title"));
         assertEquals(desk.why(row).stream().map(String::strip).toList(), whySaid());
+        assertTrue(
+                whySaid().contains("Look at the bars first: L here."), whySaid().toString());
+        assertFalse(whySaid().get(0).contains("Begin with"), "a command is told where there is a key");
         picture(robot, "notebook-robot-why.png");
         assertEquals("why-title", stage.getScene().getFocusOwner().getId());
         robot.type(KeyCode.ESCAPE);

@@ -78,7 +78,8 @@ class PlanWindowTest {
 
     private boolean says(String words) {
         return read(() -> screen.figures().getContent().lookupAll(".label").stream()
-                .anyMatch(node -> ((Label) node).getText().contains(words)));
+                .anyMatch(
+                        node -> ((Label) node).getText().replace('\u00A0', ' ').contains(words)));
     }
 
     private String said() {
@@ -91,6 +92,9 @@ class PlanWindowTest {
         robot.press(KeyCode.CONTROL).type(KeyCode.A).release(KeyCode.CONTROL);
         robot.write("650");
         until(() -> says("Plan for 650 g"));
+        assertTrue(
+                read(() -> ((Label) screen.lookup(".finding")).getText().contains("650\u00A0g")),
+                "a figure may be parted from its unit");
         robot.type(KeyCode.TAB, KeyCode.TAB);
         assertEquals("plan-bowl", focused());
         robot.type(KeyCode.SPACE, KeyCode.DOWN, KeyCode.ENTER);
@@ -190,8 +194,28 @@ class PlanWindowTest {
             shown.layout();
             image[0] = scene.snapshot(null);
             assertEquals(List.of(), cutOff(shown));
+            assertInSight(shown, height, percent);
         });
         return image[0];
+    }
+
+    /** What warns and what can be pressed stands in the window, however large the letters; and the plan is a key away. */
+    private void assertInSight(PlanScreen shown, int height, int percent) {
+        String at = percent + " % at " + height;
+        List<String> ids = List.of(PlanText.CAUTION.key(), "plan-why", "plan-save", "plan-print", "plan-watch");
+        for (String id : ids) assertTrue(bottom(shown.lookup("#" + id)) <= height, id + " is out of sight, " + at);
+        double letters = 13 * percent / 100.0;
+        for (Node field : shown.lookupAll(".text-field"))
+            assertTrue(field.getLayoutBounds().getWidth() < 13 * letters, field + " is wide for a few digits, " + at);
+        if (desk.showsWhy()) return;
+        shown.reachPlan();
+        shown.layout();
+        assertTrue(bottom(shown.lookup(".finding")) < bottom(shown.figures()), "the plan is not reached, " + at);
+        shown.figures().setVvalue(0);
+    }
+
+    private static double bottom(Node node) {
+        return node.localToScene(node.getBoundsInLocal()).getMaxY();
     }
 
     /** Nobody presses anything in a picture. */

@@ -75,6 +75,11 @@ class SetupPicturesTest {
                     screen.layout();
                 }
                 cut.addAll(cutOff(screen));
+                // How to get on, and back to smaller letters, stands there at every size.
+                Node hints = screen.lookup("#keys");
+                if (!isShown(hints)
+                        || hints.localToScene(hints.getBoundsInLocal()).getMaxY() > height
+                        || !((Labeled) hints).getText().contains("Ctrl")) cut.add("no hints");
                 answer.complete(scene.snapshot(null));
             } catch (Throwable failed) {
                 answer.completeExceptionally(failed);

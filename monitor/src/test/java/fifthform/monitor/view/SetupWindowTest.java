@@ -26,6 +26,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -61,9 +62,19 @@ class SetupWindowTest {
     private SetupScreen shown(Stage on) {
         return SetupWindow.in(on, new SetupDesk(folders, () -> NOW), volume -> {
                     played.add(volume);
-                    return Optional.empty();
+                    return untilStopped();
                 })
                 .screen();
+    }
+
+    /** As the sound does until somebody is back from the stove. */
+    private static Optional<String> untilStopped() {
+        try {
+            Thread.sleep(60_000);
+        } catch (InterruptedException stopped) {
+            return Optional.empty();
+        }
+        return Optional.of("nobody stopped it");
     }
 
     private Settings kept() {
@@ -111,13 +122,19 @@ class SetupWindowTest {
         until(() -> kept().volume() == Volume.MEDIUM);
         go(robot, KeyCode.DIGIT3, "sound-play");
         robot.type(KeyCode.ENTER);
-        until(() -> played.equals(List.of(Volume.MEDIUM)) && words("said").startsWith("That was"));
+        until(() -> played.equals(List.of(Volume.MEDIUM)) && words("sound-play").equals("Stop the sound"));
+        assertTrue(words("said").contains("go to the stove"), words("said"));
+        robot.type(KeyCode.ENTER);
+        until(() -> words("said").startsWith("That was"));
+        assertEquals("Play the urgent sound", words("sound-play"));
+        assertEquals("sound-play", focused());
         go(robot, KeyCode.DIGIT3, "sound-no");
         robot.type(KeyCode.ENTER);
         until(() -> kept().hearing().isPresent());
         assertTrue(words("sound-answer").startsWith("Not heard on 2026-02-03"), words("sound-answer"));
         go(robot, KeyCode.DIGIT7, "set-sessions");
-        robot.eraseText(4).write(home.resolve("batches").toString()).type(KeyCode.ENTER);
+        assertEquals("", read(() -> ((TextField) screen.lookup("#set-sessions")).getText()), "the usual is not none");
+        robot.write(home.resolve("batches").toString()).type(KeyCode.ENTER);
         until(() -> kept().sessions().isPresent());
 
         Settings before = kept();
