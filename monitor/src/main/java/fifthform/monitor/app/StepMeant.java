@@ -7,6 +7,7 @@ import fifthform.curves.engine.State;
 import fifthform.curves.input.AlarmId;
 import fifthform.curves.recipe.Phase;
 import fifthform.curves.recipe.Recipe;
+import fifthform.monitor.model.Pouring;
 
 /** What somebody means at this moment who says that the step is done: the cue that is due, or else the whole phase. */
 enum StepMeant {
@@ -40,6 +41,8 @@ enum StepMeant {
             return HOLD_IS_SEEN_TO;
         if (cues.isOpen(CueId.TOUCH_OF_WARMTH)) return ON_THE_BATH;
         if (cues.isOpen(CueId.PUT_BACK)) return state.batch().phase() == Phase.COOL ? INTO_COLD_WATER : ON_THE_BATH;
+        // What the screen says then is no sample's verdict, and no end of the work.
+        if (state.batch().phase() == Phase.WORK && Pouring.isTooFew(state, recipe)) return COOLS_AGAIN;
         if (cues.isOpen(CueId.IN_RANGE)) return SAMPLE_IS_IN_TEMPER;
         // A hand is often later than the cue it answers, and that must not end the way up below the range.
         if (isDip(cues, Dip.Stage.OVER_BATH)) return OFF_THE_WATER;

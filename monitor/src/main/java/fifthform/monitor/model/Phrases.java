@@ -135,11 +135,11 @@ public final class Phrases {
         return switch (alarm) {
             case HEADING_OVER -> headedFor(figure);
             case OVER_RANGE ->
-                CueText.OVER.say(over(figure, recipe.work().range().highCelsius()));
+                CueText.OVER.say(past(figure, recipe.work().range().highCelsius(), 1));
             case NEAR_MELT_OUT, MELT_OUT -> CueText.COOL_WATER_UNDER_THE_BOWL_WAS.say(celsius(figure));
             case HEADING_UNDER -> CueText.IN_3_MIN.say(celsius(figure));
             case TOO_COOL ->
-                CueText.UNDER.say(over(figure, recipe.work().range().lowCelsius()));
+                CueText.UNDER.say(past(figure, recipe.work().range().lowCelsius(), -1));
             case OVER_COOLED -> celsius(figure);
             case MELT_TOO_HOT -> CueText.STIR.say(celsius(figure));
             case BATH_HOT -> CueText.BATH_STEAM_AND_WATER_SCALD.say(celsius(figure));
@@ -240,8 +240,9 @@ public final class Phrases {
         };
     }
 
-    private String over(OptionalDouble figure, double limitCelsius) {
-        return figure.isPresent() ? units.difference(Math.abs(figure.getAsDouble() - limitCelsius)) : "";
+    /** Never less than nothing: for some seconds an alarm still stands when all is well again. */
+    private String past(OptionalDouble figure, double limitCelsius, int way) {
+        return figure.isPresent() ? units.difference(Math.max(0, way * (figure.getAsDouble() - limitCelsius))) : "";
     }
 
     private static String grams(OptionalDouble figure) {

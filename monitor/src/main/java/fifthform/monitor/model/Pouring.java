@@ -10,14 +10,14 @@ import java.time.Instant;
 import java.util.Optional;
 
 /** Whether it may be poured, as far as crystals and the maker's own sample say. */
-final class Pouring {
+public final class Pouring {
     /** So far below the working range crystals still grow on the way up; above that what is there is what comes. */
     private static final double GROWS_BELOW_KELVIN = 1;
 
     private Pouring() {}
 
     /** In the working range or nearly, with surely too few crystals: pouring would only fill moulds that do not set. */
-    static boolean isTooFew(State state, Recipe recipe) {
+    public static boolean isTooFew(State state, Recipe recipe) {
         Phase phase = state.batch().phase();
         double grown = recipe.work().range().lowCelsius() - GROWS_BELOW_KELVIN;
         boolean arrived = phase == Phase.WORK

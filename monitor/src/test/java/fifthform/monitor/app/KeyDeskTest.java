@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.curves.alarm.AlarmBank;
 import fifthform.curves.alarm.Priority;
+import fifthform.curves.crystal.SeedWord;
 import fifthform.curves.cue.CueBoard;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.cue.Dip;
@@ -394,6 +395,16 @@ class KeyDeskTest {
         assertEquals(new PhaseConfirmed(NOW, Phase.COOL), inputs.get(0));
         desk.accept(Key.BOWL_MOVED);
         assertEquals(new BowlMoved(NOW, Place.COLD_WATER), inputs.get(1));
+    }
+
+    /** "Too few crystals to pour: cool it again" is not answered by the verdict of a sample that nobody took. */
+    @Test
+    void withTooFewCrystalsStepDoneCoolsAgain() {
+        SessionSnapshot inRange =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().cues().isOpen(CueId.IN_RANGE));
+        session.set(Altered.saying(inRange, SeedWord.TOO_FEW));
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(new PhaseConfirmed(NOW, Phase.COOL)), inputs);
     }
 
     @Test

@@ -27,6 +27,15 @@ class PhrasesTest {
         assertEquals("Back on for about 12 s, then stir", phrases.headline(CueId.PUT_BACK, back, Phase.REWARM));
     }
 
+    /** An alarm stands for some seconds after all is well again, and must not say the opposite meanwhile. */
+    @Test
+    void whatIsBackInRangeIsNeitherOverNorUnder() {
+        assertEquals("0.6 °C over", phrases.detailNow(AlarmId.OVER_RANGE, 32.6));
+        assertEquals("0.0 °C over", phrases.detailNow(AlarmId.OVER_RANGE, 31.8));
+        assertEquals("0.7 °C under", phrases.detailNow(AlarmId.TOO_COOL, 30.3));
+        assertEquals("0.0 °C under", phrases.detailNow(AlarmId.TOO_COOL, 31.2));
+    }
+
     /** A lift that is overdue may still turn within the range; and off the bath there is nothing to lift. */
     @Test
     void headingOverSaysWhatIsTrueOnAndOffTheBath() {
