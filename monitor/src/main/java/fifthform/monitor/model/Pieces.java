@@ -8,9 +8,10 @@ import java.util.regex.Pattern;
  * that parts two things said side by side.
  */
 public final class Pieces {
-    private static final Pattern BREAKS = Pattern.compile("(?!(?<=[0-9])\\s+(?:°[CF]|s|min|h|g|kg|m|%)(?![A-Za-z]))"
-            + "(?!(?<=[0-9] (?:h|min))\\s+[0-9]+ (?:min|s)(?![A-Za-z]))"
-            + "\\s+(?!·)");
+    private static final Pattern BREAKS =
+            Pattern.compile("(?!(?<=[0-9])\\s+(?:°[CF]|s|min|h|g|kg|m|K|ml|l|%)(?![A-Za-z]))"
+                    + "(?!(?<=[0-9] (?:h|min))\\s+[0-9]+ (?:min|s)(?![A-Za-z]))"
+                    + "\\s+(?!·)");
 
     private Pieces() {}
 

@@ -10,6 +10,7 @@ class PiecesTest {
     @Test
     void aFigureKeepsItsUnit() {
         assertEquals(List.of("at", "31.2 °C,", "then", "1 °C/min"), Pieces.of("at 31.2 °C, then 1 °C/min"));
+        assertEquals(List.of("take", "135 ml", "and", "2 l"), Pieces.of("take 135 ml and 2 l"));
         assertEquals(List.of("within", "1.2 m"), Pieces.of("within 1.2 m"));
         assertEquals(List.of("5", "steps", "of", "3", "kinds"), Pieces.of("5 steps of 3 kinds"));
     }

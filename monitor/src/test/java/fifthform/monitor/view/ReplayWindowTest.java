@@ -67,7 +67,7 @@ class ReplayWindowTest {
 
     @Test
     void aWholeReplayByKeysOnly(FxRobot robot) throws Exception {
-        until(() -> text(robot, "#agreement").startsWith("All 47 things"));
+        until(() -> text(robot, "#agreement").startsWith("All 45 things"));
         assertTrue(text(robot, "#headline").startsWith("Reached melt-out"), text(robot, "#headline"));
 
         // From event to event, there and back.
@@ -77,9 +77,9 @@ class ReplayWindowTest {
         robot.type(KeyCode.PAGE_UP);
         until(() -> !text(robot, "#said").equals(stepped));
 
-        // The alarms have their lead; the second one is gone to.
+        // The alarms have their lead; the third one is gone to.
         robot.write("3");
-        robot.type(KeyCode.DOWN, KeyCode.ENTER);
+        robot.type(KeyCode.DOWN, KeyCode.DOWN, KeyCode.ENTER);
         until(() -> text(robot, "#clock").startsWith("30:39"));
         until(() -> shows(robot, "44 s before 32.0 °C was passed · stood 56 s"));
         robot.type(KeyCode.ESCAPE);
@@ -219,7 +219,7 @@ class ReplayWindowTest {
 
     @Test
     void nothingIsCutOffAtAnySizeOfLetters(FxRobot robot) throws Exception {
-        until(() -> text(robot, "#agreement").startsWith("All 47 things"));
+        until(() -> text(robot, "#agreement").startsWith("All 45 things"));
         robot.interact(() -> desk.seek(1_860_000_000_000L));
         for (int percent : new int[] {100, 150, 200, 300}) {
             robot.interact(() -> window.screen().scale(percent));
