@@ -83,7 +83,7 @@ final class WhyCommand implements Callable<Integer> {
                 new CauseWords(common.units(settings), session.header().zone());
         new WhyWords(FaultBook.PACKED, causes).lines(diagnosis, known.faults()).forEach(common.out()::println);
         if (diagnosis.word() == Diagnosis.Word.NOT_LOOKED)
-            common.out().println("monitor/run look " + session.header().session());
+            common.out().println(BarsText.BEGIN_WITH_A_LOOK.say(session.header().session()));
         diagnosis
                 .question()
                 .ifPresent(clue -> common.out()
