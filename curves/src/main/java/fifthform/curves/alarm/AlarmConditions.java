@@ -164,13 +164,17 @@ public final class AlarmConditions {
         TimeAvailable time = rewarm ? TimeAvailable.UP_TO_THREE_MINUTES : TimeAvailable.LONGER;
         double celsius = bath.get().lastCelsius().orElseThrow();
         // The melting bath is meant to be hot, and cold water is judged by the bowl: only the rewarm has a plan to
-        // pass, and while crystals form there is still time to cool the bath for it.
-        boolean planned = rewarm
-                || situation.batch().phase() == Phase.WORK
-                || situation.batch().phase() == Phase.SEED;
+        // pass. Half of the hold is time to make the bath ready, the other half to cool what is still too hot.
+        boolean planned = rewarm || situation.batch().phase() == Phase.WORK || isHalfHeld();
         double deadband = deadband(AlarmId.BATH_HOT, bath.get().noiseKelvin());
         Condition condition = planned ? Condition.high(celsius - bathLimitCelsius(), deadband) : Condition.OVER;
         return new Finding(condition, time.with(Consequence.BATCH), OptionalDouble.of(celsius));
+    }
+
+    private boolean isHalfHeld() {
+        Duration hold = situation.recipe().cool().dwell();
+        return situation.batch().phase() == Phase.SEED
+                && situation.batch().progress().dwell().multipliedBy(2).compareTo(hold) >= 0;
     }
 
     private double bathLimitCelsius() {

@@ -143,6 +143,8 @@ class SeveralProbesTest {
         feed(new MakerAction.BowlMoved(StoryMaker.START, Place.TABLE));
         feed(new MakerAction.PhaseConfirmed(StoryMaker.START, Phase.SEED));
         minute(27.6, 27.5, 63);
+        assertFalse(state.alarms().standing().contains(AlarmId.BATH_HOT), "there is time to make it ready");
+        for (int i = 0; i < 4; i++) minute(27.5, 27.5, 63);
         assertTrue(
                 events.stream().anyMatch(e -> e instanceof Event.AlarmRaised a && a.alarm() == AlarmId.BATH_HOT),
                 events.toString());

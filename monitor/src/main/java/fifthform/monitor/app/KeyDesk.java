@@ -133,6 +133,11 @@ final class KeyDesk implements Consumer<Key> {
         return back.now(session.get().state());
     }
 
+    /** The key that is to be pressed again for its next meaning. */
+    Optional<Key> again() {
+        return line.again();
+    }
+
     /** The line to show after a key, while it is news. */
     Optional<String> line() {
         return typing.words(units)

@@ -47,6 +47,12 @@ final class KeyLine {
         said.set(NOTHING);
     }
 
+    /** The key whose second press is waited for, as long as the words about it stand: longer than the press counts. */
+    Optional<Key> again() {
+        Said now = said.get();
+        return hands.instant().isBefore(now.until()) ? now.again() : Optional.empty();
+    }
+
     /** What is shown now. */
     Optional<String> words() {
         Said now = said.get();

@@ -34,6 +34,8 @@ enum StepMeant {
         if (cues.isOpen(CueId.SEED_NOW)) return SEED_IS_IN;
         // Its alarm is on the screen before any step that warms, and says so of this key.
         if (state.alarms().standing().contains(AlarmId.MELT_OUT)) return COOLS_AGAIN;
+        // What the screen says then is no sample's verdict, no warmth, and no end of the work.
+        if (Pouring.isInVain(state, recipe)) return COOLS_AGAIN;
         if (cues.isOpen(CueId.TOUCH_OF_WARM_AIR)) return WARM_AIR_WAS_GIVEN;
         if (cues.isOpen(CueId.WARM_UP)) return ON_THE_BATH;
         if (cues.isOpen(CueId.MELT_FIRST)) return MELTS_AGAIN;
@@ -41,12 +43,11 @@ enum StepMeant {
             return HOLD_IS_SEEN_TO;
         if (cues.isOpen(CueId.TOUCH_OF_WARMTH)) return ON_THE_BATH;
         if (cues.isOpen(CueId.PUT_BACK)) return state.batch().phase() == Phase.COOL ? INTO_COLD_WATER : ON_THE_BATH;
-        // What the screen says then is no sample's verdict, and no end of the work.
-        if (state.batch().phase() == Phase.WORK && Pouring.isTooFew(state, recipe)) return COOLS_AGAIN;
         if (cues.isOpen(CueId.IN_RANGE)) return SAMPLE_IS_IN_TEMPER;
         // A hand is often later than the cue it answers, and that must not end the way up below the range.
         if (isDip(cues, Dip.Stage.OVER_BATH)) return OFF_THE_WATER;
         if (isCareOnly(cues) || isDip(cues, Dip.Stage.LOOKING)) return CARE_IS_TAKEN;
+        if (Pouring.isTooFew(state, recipe)) return COOLS_AGAIN;
         return isBelowTheRange(state, recipe) ? TOO_SOON : PHASE_IS_OVER;
     }
 

@@ -282,7 +282,8 @@ final class Watching {
                 keys.line().or(() -> soundTrouble.get()).or(this::complaint),
                 notice.get(),
                 Look.Asking.ANSWERED,
-                keys.back());
+                keys.back(),
+                keys.again());
     }
 
     /** What only the adapter's own way of talking knows: a wrong register, a damaged answer. A pulled plug has its alarm. */

@@ -104,7 +104,9 @@ final class BandModel {
                         .map(MeltedOut::why)
                         .or(() -> state.alarms().of(id).reason().map(r -> ReasonWords.of(asItIsNow(r), units)))
                         .orElse(List.of()),
-                id -> ReasonWords.of(due(id).reason(), units),
+                id -> Pouring.isInVain(id, state, setup.recipe())
+                        ? calm.why()
+                        : ReasonWords.of(due(id).reason(), units),
                 calm::why);
     }
 
@@ -273,8 +275,8 @@ final class BandModel {
 
     private Band cue(CueId id) {
         OpenCue open = due(id);
-        boolean tooFew = id == CueId.IN_RANGE && Pouring.isTooFew(state, setup.recipe());
-        if (tooFew) return new Band(Tone.CUE, Direction.NONE, phrases.tooFew(), phrases.calmAside(Phase.COOL), false);
+        if (Pouring.isInVain(id, state, setup.recipe()))
+            return new Band(Tone.CUE, Direction.NONE, phrases.tooFew(), phrases.calmAside(Phase.COOL), false);
         String headline = phrases.headline(id, open, state.batch().phase());
         return new Band(Tone.CUE, Direction.NONE, headline, aside(id, open), false);
     }

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param banner a standing notice
  * @param asking whether anybody can answer a question
  * @param back how far back the curve is looked at
+ * @param again the key that a second press of gives another meaning, while the line of {@code undo} says so
  */
 public record Look(
         Units units,
@@ -28,7 +29,8 @@ public record Look(
         Optional<String> undo,
         Optional<String> banner,
         Asking asking,
-        LookBack back) {
+        LookBack back,
+        Optional<Key> again) {
     /** Whether the screen may ask. */
     public enum Asking {
         /** Somebody is at the keys of a batch that goes on. */
@@ -58,7 +60,7 @@ public record Look(
             Optional<String> undo,
             Optional<String> banner,
             Asking asking) {
-        this(units, zone, marks, assigned, keys, undo, banner, asking, LookBack.NOW);
+        this(units, zone, marks, assigned, keys, undo, banner, asking, LookBack.NOW, Optional.empty());
     }
 
     public Look {
@@ -71,5 +73,6 @@ public record Look(
         Objects.requireNonNull(banner, "banner");
         Objects.requireNonNull(asking, "asking");
         Objects.requireNonNull(back, "back");
+        Objects.requireNonNull(again, "again");
     }
 }

@@ -103,6 +103,8 @@ public final class WatchModel {
     /** Whoever reads a question must find its key, also with a pointer. */
     private Set<Key> asked() {
         Set<Key> asked = EnumSet.noneOf(Key.class);
+        // What a second press means is answered where the first one was.
+        look.again().filter(key -> key == Key.STIR || key == Key.PROVED).ifPresent(asked::add);
         if (!crystals().question().isEmpty()) asked.add(Key.STIR);
         if (state.coasting().bowl().doubt().isPresent()) asked.add(Key.IT_IS_THE_BOWL);
         boolean proves = phase() == Phase.WORK && !Pouring.isProved(state);
@@ -299,8 +301,11 @@ public final class WatchModel {
      */
     private Tile bath(double celsius) {
         Phase aimedFor = Ahead.aimedFor(state);
-        boolean elsewhere = aimedFor == Phase.COOL || aimedFor == Phase.SEED;
+        boolean cools = aimedFor == Phase.COOL || aimedFor == Phase.SEED;
+        boolean elsewhere = cools && celsius >= recipe.cool().range().lowCelsius();
         boolean planned = phase() == Phase.REWARM || phase() == Phase.WORK;
+        // While it is made ready it may be too cool, and is too hot once its alarm says so.
+        boolean tooHot = planned || state.alarms().of(AlarmId.BATH_HOT).state().isStanding();
         double plan = snapshot.setup().bathCelsius().orElse(recipe.rewarmBathCelsius());
         return new Tile(
                 elsewhere ? WatchText.WARM_BATH.say() : WatchText.BATH.say(),
@@ -308,7 +313,7 @@ public final class WatchModel {
                 1,
                 units.symbol(),
                 planned ? units.shown(recipe.work().range().lowCelsius()) : Double.NEGATIVE_INFINITY,
-                planned ? units.shown(plan + AlarmConditions.BATH_MARGIN_KELVIN) : Double.POSITIVE_INFINITY);
+                tooHot ? units.shown(plan + AlarmConditions.BATH_MARGIN_KELVIN) : Double.POSITIVE_INFINITY);
     }
 
     private static Tile plain(String title, double value, int decimals, String unit) {

@@ -184,7 +184,8 @@ final class ChartMaker {
 
     /** What is forecast: a bowl on the heat is not told apart from a lifted one by its curve. */
     static String fanWords(Optional<State> state) {
-        boolean onTable = state.isPresent() && state.get().batch().contact().place() == Place.TABLE;
+        if (state.isEmpty()) return "";
+        boolean onTable = state.get().batch().contact().place() == Place.TABLE;
         return (onTable ? ReplayText.FORECAST_FAN : ReplayText.FORECAST_FAN_LEFT).say();
     }
 

@@ -19,6 +19,7 @@ public final class SettingWords {
             case "soft" -> SetupText.VALUE_SOFT.say();
             case "medium" -> SetupText.VALUE_MEDIUM.say();
             case "full" -> SetupText.VALUE_FULL.say();
+            case SettingTable.NONE -> SetupText.PROMPT_USUAL.say();
             default -> value;
         };
     }

@@ -125,7 +125,7 @@ public final class SetupDesk {
             if (setting.value(settings).equals(setting.value(was)) && settings.equals(was)) return List.of();
             before.push(new Before(setting, was));
             if (before.size() > TAKEN_BACK_AT_MOST) before.removeLast();
-            say(SetupText.SAID_SET.say(setting.what(), setting.value(settings)));
+            say(SetupText.SAID_SET.say(setting.what(), SettingWords.of(setting.value(settings))));
             return List.of();
         } catch (IOException e) {
             return tell(List.of(new Problem(

@@ -78,6 +78,7 @@ public enum SetupText implements Text {
     /** {0} before seconds. */
     SOUND_PLAYING,
     SOUND_PLAYED,
+    SOUND_STOPPED,
     CHOCOLATES_TITLE,
     CHOCOLATE_BUILT_IN,
     CHOCOLATE_OWN,

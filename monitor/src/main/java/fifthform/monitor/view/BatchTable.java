@@ -17,10 +17,13 @@ import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.WeakChangeListener;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableColumn.SortType;
+import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
 
 /** The batches as rows, each with its curve. */
@@ -254,14 +257,14 @@ final class BatchTable {
 
     private final class CurveCell extends TableCell<BatchRow, BatchRow> {
         private final CurveCanvas curve = CurveCanvas.small();
+        private final ChangeListener<Boolean> redraws = (property, was, is) -> draw();
 
         CurveCell() {
             curve.setMinSize(0, 0);
             getStyleClass().add("curve-cell");
-            table.focusedProperty().addListener((property, was, is) -> draw());
-            tableRowProperty()
-                    .addListener((property, was, is) ->
-                            is.selectedProperty().addListener((selected, before, now) -> draw()));
+            // Cells come and go; the table stays.
+            table.focusedProperty().addListener(new WeakChangeListener<>(redraws));
+            tableRowProperty().flatMap(TableRow::selectedProperty).addListener(redraws);
         }
 
         @Override

@@ -43,7 +43,7 @@ final class Lines {
      * @param free width up to which a line costs nothing; a wider one is as narrow as it can be, or nearly
      */
     static List<String> broken(String words, int most, ToDoubleFunction<String> width, double free) {
-        if (most <= 1 || !words.contains(" ")) return List.of(words);
+        if (most <= 1 || words.isBlank() || !words.contains(" ")) return List.of(words);
         Lines lines = new Lines(words, width);
         double least = lines.best(most, Double.POSITIVE_INFINITY, Worth.WIDTH).widest();
         double limit = least <= free ? free : least * NEARLY;
@@ -52,7 +52,7 @@ final class Lines {
 
     /** The width that so many lines need at least. */
     static double narrowest(String words, int most, ToDoubleFunction<String> width) {
-        if (most <= 1 || !words.contains(" ")) return width.applyAsDouble(words);
+        if (most <= 1 || words.isBlank() || !words.contains(" ")) return width.applyAsDouble(words);
         return new Lines(words, width)
                 .best(most, Double.POSITIVE_INFINITY, Worth.WIDTH)
                 .widest();

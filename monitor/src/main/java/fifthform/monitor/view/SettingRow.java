@@ -55,16 +55,21 @@ final class SettingRow extends VBox {
         TextField field = new TextField();
         field.setPrefColumnCount(name.equals("sessions") ? 30 : 8);
         field.setPromptText(SetupText.PROMPT_USUAL.say());
-        field.setOnAction(event -> take(typed(field)));
+        field.setOnAction(event -> typed(field));
         field.focusedProperty().addListener((property, was, is) -> {
-            if (!is) take(typed(field));
+            if (!is) typed(field);
         });
         return field;
     }
 
     /** Nothing typed is nothing set: what is usual. */
-    private static String typed(TextField field) {
-        return field.getText().isBlank() ? SettingTable.NONE : field.getText();
+    private void typed(TextField field) {
+        if (!field.getText().isBlank()) {
+            take(field.getText());
+        } else if (!filling && !desk.value(name).equals(SettingTable.NONE)) {
+            desk.setUsual(name);
+            changed.run();
+        }
     }
 
     private void take(String value) {
@@ -78,8 +83,10 @@ final class SettingRow extends VBox {
         filling = true;
         String value = desk.value(name);
         if (control instanceof ChoiceBox<?> box) select(box, value);
-        else if (control instanceof TextField field && !typed(field).equals(value))
-            field.setText(value.equals(SettingTable.NONE) ? "" : value);
+        else if (control instanceof TextField field) {
+            String shown = value.equals(SettingTable.NONE) ? "" : value;
+            if (!field.getText().equals(shown)) field.setText(shown);
+        }
         Setting setting = desk.named(name);
         control.setAccessibleText(SetupText.ROW_SPOKEN.say(setting.what(), SettingWords.of(value)));
         usual.setAccessibleText(SetupText.USUAL_SPOKEN.say(setting.what(), SettingWords.of(setting.usual())));

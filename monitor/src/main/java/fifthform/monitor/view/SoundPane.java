@@ -11,8 +11,10 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.application.Platform;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.stage.Window;
 
 /** How loud, and whether it is heard where it counts. */
 final class SoundPane extends SetupPane {
@@ -21,6 +23,7 @@ final class SoundPane extends SetupPane {
     private final Label answer = DeskParts.words("");
     private final Button play;
     private Optional<Thread> player = Optional.empty();
+    private boolean stopped;
 
     /** @param trial plays the urgent sound and says why it was not heard; called on a thread of its own, whose
      *     interruption ends it */
@@ -45,7 +48,20 @@ final class SoundPane extends SetupPane {
                                 DeskParts.button("sound-yes", SetupText.SOUND_YES, () -> answered("yes")),
                                 DeskParts.button("sound-no", SetupText.SOUND_NO, () -> answered("no"))),
                         answer);
+        // Heard with the window gone, it would be taken for an alarm of the batch.
+        sceneProperty()
+                .flatMap(Scene::windowProperty)
+                .flatMap(Window::showingProperty)
+                .orElse(false)
+                .addListener((property, was, is) -> {
+                    if (!is) stop();
+                });
         show();
+    }
+
+    private void stop() {
+        stopped = true;
+        player.ifPresent(Thread::interrupt);
     }
 
     private void answered(String word) {
@@ -55,19 +71,21 @@ final class SoundPane extends SetupPane {
 
     private void play(Function<Volume, Optional<String>> trial) {
         if (player.isPresent()) {
-            player.get().interrupt();
+            stop();
             return;
         }
+        stopped = false;
         Volume asked = desk().settings().volume();
         play.setText(SetupText.SOUND_STOP.say());
         say(SetupText.SOUND_PLAYING.say(SoundTrial.BEFORE_SECONDS));
         Thread going = new Thread(
                 () -> {
-                    String said = trial.apply(asked).orElseGet(SetupText.SOUND_PLAYED::say);
+                    Optional<String> unheard = trial.apply(asked);
                     Platform.runLater(() -> {
                         player = Optional.empty();
                         play.setText(SetupText.SOUND_PLAY.say());
-                        say(said);
+                        say(unheard.orElseGet(
+                                () -> (stopped ? SetupText.SOUND_STOPPED : SetupText.SOUND_PLAYED).say()));
                     });
                 },
                 "sound-trial");

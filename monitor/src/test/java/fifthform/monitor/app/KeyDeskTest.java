@@ -316,7 +316,7 @@ class KeyDeskTest {
     @Test
     void stepDoneBelowTheRangeIsAskedTwice() {
         session.set(Tapes.first(
-                Tapes.OWN_WAY,
+                Tapes.UNPLUGGED,
                 s -> s.state().batch().phase() == Phase.REWARM
                         && s.state().cues().open().isEmpty()
                         && s.state().cues().dips().dip().isEmpty()
@@ -405,6 +405,21 @@ class KeyDeskTest {
         session.set(Altered.saying(inRange, SeedWord.TOO_FEW));
         desk.accept(Key.STEP_DONE);
         assertEquals(List.of(new PhaseConfirmed(NOW, Phase.COOL)), inputs);
+        assertEquals(Optional.empty(), desk.again());
+        inputs.clear();
+        session.set(Altered.saying(
+                Tapes.first(
+                        Tapes.UNPLUGGED,
+                        s -> s.state().batch().phase() == Phase.WORK && nothingDueIn(s, Dip.Stage.LOOKING)),
+                SeedWord.TOO_FEW));
+        desk.accept(Key.STEP_DONE);
+        assertEquals(List.of(), inputs, "while it is looked where a dip turns, the screen says nothing of cooling");
+    }
+
+    @Test
+    void theKeyOfAVerdictWaitsForItsNextOne() {
+        desk.accept(Key.PROVED);
+        assertEquals(Optional.of(Key.PROVED), desk.again());
     }
 
     @Test

@@ -175,6 +175,20 @@ class BandModelTest {
         SessionSnapshot proved = proved(work, Verdict.IN_TEMPER);
         assertEquals("Pour, and stir between moulds", picture(proved).band().headline());
         assertFalse(picture(proved).isInTheRow(Key.PROVED));
+        Look pressed = new Look(
+                Units.CELSIUS,
+                ZoneOffset.UTC,
+                List.of(),
+                KeyMap.USUAL,
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                Look.Asking.ANSWERED,
+                LookBack.NOW,
+                Optional.of(Key.PROVED));
+        assertTrue(
+                WatchModel.picture(proved, pressed).isInTheRow(Key.PROVED),
+                "a second press, which means the other verdict, finds it where it was");
         assertEquals(
                 "Prove a sample, then pour",
                 picture(proved(work, Verdict.NOT_IN_TEMPER)).band().headline());
@@ -188,6 +202,12 @@ class BandModelTest {
         assertEquals(
                 "Too few crystals to pour: cool it again",
                 picture(Altered.saying(arrives, SeedWord.TOO_FEW)).band().headline());
+        SessionSnapshot touch =
+                Tapes.first(Tapes.UNPLUGGED, s -> s.state().cues().isOpen(CueId.TOUCH_OF_WARMTH));
+        assertEquals(
+                "Too few crystals to pour: cool it again",
+                picture(Altered.saying(touch, SeedWord.TOO_FEW)).band().headline(),
+                "nothing that leads to the moulds");
     }
 
     private static SessionSnapshot proved(SessionSnapshot s, Verdict verdict) {
