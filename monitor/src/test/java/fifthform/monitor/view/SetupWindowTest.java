@@ -3,6 +3,7 @@ package fifthform.monitor.view;
 import static fifthform.monitor.view.OnScreen.read;
 import static fifthform.monitor.view.OnScreen.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fifthform.monitor.model.Key;
@@ -22,6 +23,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
@@ -51,6 +54,7 @@ class SetupWindowTest {
     private Folders folders;
     private Stage stage;
     private SetupScreen screen;
+    private final CountDownLatch stopped = new CountDownLatch(1);
 
     @Start
     void open(Stage given) {
@@ -68,10 +72,11 @@ class SetupWindowTest {
     }
 
     /** As the sound does until somebody is back from the stove. */
-    private static Optional<String> untilStopped() {
+    private Optional<String> untilStopped() {
         try {
             Thread.sleep(60_000);
-        } catch (InterruptedException stopped) {
+        } catch (InterruptedException end) {
+            stopped.countDown();
             return Optional.empty();
         }
         return Optional.of("nobody stopped it");
@@ -95,6 +100,17 @@ class SetupWindowTest {
     private String focused() {
         Node owner = stage.getScene().getFocusOwner();
         return owner == null ? "" : String.valueOf(owner.getId());
+    }
+
+    /** Else it would sound over the next batch, with no key that stops it. */
+    @Test
+    void theTrialOfTheSoundEndsWithItsWindow(FxRobot robot) throws Exception {
+        go(robot, KeyCode.DIGIT3, "sound-play");
+        robot.type(KeyCode.ENTER);
+        until(() -> words("sound-play").equals("Stop the sound"));
+        robot.type(KeyCode.Q);
+        assertTrue(stopped.await(30, TimeUnit.SECONDS));
+        assertFalse(stage.isShowing());
     }
 
     @Test
