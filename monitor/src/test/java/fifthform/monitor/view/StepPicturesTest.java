@@ -10,6 +10,7 @@ import fifthform.monitor.model.WatchPicture;
 import fifthform.monitor.model.WatchPicture.Tone;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import javafx.scene.image.WritableImage;
@@ -36,8 +37,10 @@ class StepPicturesTest {
     }
 
     private static void write(String name, WatchPicture picture) throws Exception {
-        WritableImage image = OnScreen.at(1366, 768, Theme.BRIGHT, picture, screen -> screen.snapshot(null, null));
-        Png.write(image, FOLDER.resolve(name + ".png"));
+        for (Theme theme : Theme.values()) {
+            WritableImage image = OnScreen.at(1366, 768, theme, picture, screen -> screen.snapshot(null, null));
+            Png.write(image, FOLDER.resolve(name + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png"));
+        }
     }
 
     /** The first picture of each step, by its word. */
