@@ -89,7 +89,7 @@ public final class AlarmConditions {
             case NEAR_MELT_OUT ->
                 Optional.of(reasons.past(situation.recipe().meltOut().guardCelsius(), deadband(id)));
             case MELT_OUT ->
-                Optional.of(reasons.past(situation.recipe().meltOut().limitCelsius(), deadband(id)));
+                Optional.of(reasons.past(situation.recipe().meltOut().limitCelsius()));
             case HEADING_UNDER ->
                 Optional.of(reasons.courseReaches(work().lowCelsius() - UNDER_MARGIN_KELVIN, Forecast.HORIZON, figure));
             case TOO_COOL -> Optional.of(reasons.past(work().lowCelsius() - TOO_COOL_KELVIN, deadband(id)));

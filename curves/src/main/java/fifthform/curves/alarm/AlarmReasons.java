@@ -24,11 +24,15 @@ final class AlarmReasons {
 
     /** The chocolate itself is past this limit; downwards where it lies above the chocolate. */
     Reason past(double limitCelsius, double deadbandKelvin) {
+        return past(limitCelsius).with(Figure.DEADBAND_K, deadbandKelvin);
+    }
+
+    /** Past a limit at which no temperature ends the alarm again. */
+    Reason past(double limitCelsius) {
         double celsius = situation.trusted().orElseThrow().chocolateCelsius();
         return chocolate(Rule.PAST_A_LIMIT)
                 .with(Figure.LIMIT_C, limitCelsius)
-                .with(Figure.PAST_LIMIT_K, Math.abs(celsius - limitCelsius))
-                .with(Figure.DEADBAND_K, deadbandKelvin);
+                .with(Figure.PAST_LIMIT_K, Math.abs(celsius - limitCelsius));
     }
 
     /** What comes of a lift now passes this limit, or what comes before hands can lift. */

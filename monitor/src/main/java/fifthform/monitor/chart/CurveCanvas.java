@@ -162,7 +162,7 @@ public final class CurveCanvas extends Region {
             ink.strokeLine(left, y, right, y);
             ink.fillText(Long.toString(Math.round(shown)), beside, y);
         }
-        ink.fillText(ChartText.MINUTES.say(), beside, bottom + letters * 0.9);
+        ink.fillText(ChartText.MINUTES.say(), beside - 0.4 * letters, bottom + letters * 0.9);
         ink.setTextAlign(TextAlignment.CENTER);
         double step = 60 * minutesApart();
         for (double at = Math.ceil(fromSeconds / step) * step; at <= toSeconds; at += step) {

@@ -25,6 +25,7 @@ import fifthform.monitor.model.WatchPicture.Band;
 import fifthform.monitor.model.WatchPicture.Direction;
 import fifthform.monitor.model.WatchPicture.Tone;
 import fifthform.monitor.settings.Units;
+import fifthform.monitor.texts.CueText;
 import fifthform.monitor.texts.LiveText;
 import fifthform.monitor.texts.WatchText;
 import java.time.Duration;
@@ -201,15 +202,23 @@ final class BandModel {
                 doubt(id).map(ProbePhrases::headline).or(() -> fault(id).map(ProbePhrases::headline));
         return id == AlarmId.NOT_RECORDING
                 ? phrases.storeHeadline(state.storeTrouble())
-                : ofProbe.or(() -> tooColdOffTheWater(id))
+                : ofProbe.or(() -> asThingsStand(id))
                         .or(() -> meltedOut(id).map(MeltedOut::headline))
                         .orElseGet(() -> phrases.headline(id, standing.figureCelsius()));
     }
 
-    /** Who has taken the bowl out of the cold water already needs another word. */
-    private Optional<String> tooColdOffTheWater(AlarmId id) {
-        boolean off = id == AlarmId.OVER_COOLED && state.batch().place() == Place.TABLE;
-        return off ? Optional.of(phrases.tooColdOffTheWater()) : Optional.empty();
+    /** What is done already, is past, or would be in vain needs another word. */
+    private Optional<String> asThingsStand(AlarmId id) {
+        Place place = state.batch().place();
+        if (id == AlarmId.OVER_COOLED && place == Place.TABLE) return Optional.of(phrases.tooColdOffTheWater());
+        if (id == AlarmId.BATH_HOT && place != Place.BATH) return Optional.of(CueText.BATH_TOO_HOT_COOL_IT.say());
+        if (id == AlarmId.NEAR_MELT_OUT && state.alarms().standing().contains(AlarmId.MELT_OUT))
+            return Optional.of(CueText.NEAR_MELT_OUT_COOL_NOW.say());
+        return isWarmthInVain(id) ? Optional.of(phrases.tooFew()) : Optional.empty();
+    }
+
+    private boolean isWarmthInVain(AlarmId id) {
+        return id == AlarmId.TOO_COOL && Pouring.isTooFew(state, setup.recipe());
     }
 
     private String detail(AlarmId id, Standing standing) {
@@ -219,6 +228,7 @@ final class BandModel {
         return id == AlarmId.NOT_RECORDING
                 ? phrases.storeDetail(state.storeTrouble())
                 : ofProbe.or(() -> meltedOut(id).map(MeltedOut::detail))
+                        .or(() -> isWarmthInVain(id) ? Optional.of(phrases.calmAside(Phase.COOL)) : Optional.empty())
                         .or(() ->
                                 isAboutNow(id) ? chocolate().map(now -> phrases.detailNow(id, now)) : Optional.empty())
                         .orElseGet(() -> phrases.detail(id, standing.figureCelsius()));
@@ -292,6 +302,8 @@ final class BandModel {
 
     /** The caution comes at the moment at which the hands are about to do it. */
     private String aside(CueId id, OpenCue open) {
+        Standing bath = state.alarms().of(AlarmId.BATH_HOT);
+        if (WARMING.contains(id) && bath.state().isStanding()) return detail(AlarmId.BATH_HOT, bath);
         BowlMaterial bowl = setup.bowl().material();
         boolean mayCrack = bowl == BowlMaterial.GLASS || bowl == BowlMaterial.UNKNOWN;
         return id == CueId.MELTED && mayCrack ? phrases.glassCaution() : phrases.aside(id, open);

@@ -188,7 +188,9 @@ final class CalmModel {
         List<String> said = new ArrayList<>();
         Optional<Dip> counted = counted();
         if (stir().isPresent()) return stirring(stir().get());
-        said.add(counted.map(this::counting).orElse(WatchText.NOTHING_IS_DUE_YET.say()));
+        if (counted.isPresent()) said.add(counting(counted.get()));
+        else if (phase() != Phase.WORK && !Pouring.isTooFew(state, setup.recipe()))
+            said.add(WatchText.NOTHING_IS_DUE_YET.say());
         waiting(said);
         return said;
     }

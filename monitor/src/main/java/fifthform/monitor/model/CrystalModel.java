@@ -74,7 +74,8 @@ final class CrystalModel {
         SeedRange.Digits percent = seed.percentOfFat();
         String needed = WatchText.A_TEMPER_NEEDS_PERCENT.say(digit(100 * Copies.LEAST_SEED));
         if (percent.most() == 0) return WatchText.CRYSTALS_THE_MODEL_FINDS_NO.say(needed);
-        if (percent.bestGuess() == 0) return WatchText.CRYSTALS_AT_MOST_PERCENT.say(digit(percent.most()), needed);
+        boolean hardlyAny = percent.bestGuess() == 0 || percent.least() == 0 && percent.bestGuess() == percent.most();
+        if (hardlyAny) return WatchText.CRYSTALS_AT_MOST_PERCENT.say(digit(percent.most()), needed);
         return WatchText.CRYSTALS_TO_PERCENT_OF_THE_FAT.say(
                 beside(seed.least(), percent.least()),
                 beside(seed.most(), percent.most()),

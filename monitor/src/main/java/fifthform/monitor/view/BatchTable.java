@@ -41,6 +41,8 @@ final class BatchTable {
 
     private static final double HIGH_ROW_EMS = 4.5;
 
+    private static final double TOOLKITS_USUAL_WIDTH = 80;
+
     private static final String[] LETTERS = {"A", "B", "C"};
 
     private final NotebookDesk desk;
@@ -169,7 +171,9 @@ final class BatchTable {
         for (TableColumn<BatchRow, ?> column : table.getColumns()) {
             Ems ems = ems(column);
             column.setVisible(all || !ems.canGo());
-            column.setPrefWidth(Math.floor((ems.least() + share * (ems.wished() - ems.least())) * factor * em));
+            double wide = Math.floor((ems.least() + share * (ems.wished() - ems.least())) * factor * em);
+            // The toolkit takes its own usual width for none at all and fits such a column to its words.
+            column.setPrefWidth(wide == TOOLKITS_USUAL_WIDTH ? wide - 1 : wide);
         }
         table.setFixedCellSize(Math.ceil((wraps ? HIGH_ROW_EMS : ROW_EMS) * em));
     }
@@ -248,7 +252,7 @@ final class BatchTable {
         @Override
         protected void updateItem(BatchRow row, boolean empty) {
             super.updateItem(row, empty);
-            setText(empty || row == null ? "" : words.apply(row));
+            setText(empty || row == null ? "" : DeskParts.held(words.apply(row)));
             getStyleClass().remove("quiet");
             boolean quiet = !empty && row != null && row.condition() == Condition.UNREAD;
             if (quiet) getStyleClass().add("quiet");

@@ -101,7 +101,7 @@ final class NotebookScreen extends ScrollPane implements DeskWindow.Sized {
         why = new WhyPane();
         page.getStyleClass().addAll("desk", "notebook");
         getStyleClass().add("desk-scroll");
-        side.getStyleClass().add("desk-scroll");
+        side.getStyleClass().addAll("desk-scroll", "ruled");
         Label title = new Label(DeskText.NOTEBOOK.say());
         title.getStyleClass().add("heading");
         FlowPane head = DeskParts.bar(title, count);

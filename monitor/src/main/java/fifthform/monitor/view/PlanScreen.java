@@ -5,6 +5,7 @@ import fifthform.monitor.plan.PlanDesk;
 import fifthform.monitor.plan.PlanPage;
 import fifthform.monitor.texts.PlanText;
 import java.util.List;
+import java.util.regex.Pattern;
 import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
@@ -44,6 +45,9 @@ final class PlanScreen extends VBox implements DeskWindow.Sized {
     private final HBox middle = new HBox();
     private final VBox result = new VBox();
     private final VBox stacked = new VBox();
+    /** A band in brackets stands on one line. */
+    private static final Pattern BAND = Pattern.compile("\\(([0-9.]+) (\\p{L}+) ([0-9.]+)\\)");
+
     private final ScrollPane figures = new ScrollPane();
     private final FlowPane head;
     private final FlowPane acts;
@@ -83,7 +87,7 @@ final class PlanScreen extends VBox implements DeskWindow.Sized {
                 DeskParts.button("plan-watch", PlanText.BUTTON_WATCH, act::watch));
         figures.setId("plan-figures");
         figures.setAccessibleText(PlanText.TITLE.say());
-        figures.getStyleClass().add("desk-scroll");
+        figures.getStyleClass().addAll("desk-scroll", "ruled");
         figures.setFitToWidth(true);
         figures.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         figures.setFocusTraversable(true);
@@ -242,7 +246,7 @@ final class PlanScreen extends VBox implements DeskWindow.Sized {
     }
 
     private static Label line(String words, String style) {
-        Label label = DeskParts.words(DeskParts.held(words));
+        Label label = DeskParts.words(BAND.matcher(DeskParts.held(words)).replaceAll("($1\u00A0$2\u00A0$3)"));
         label.getStyleClass().add(style);
         return label;
     }
