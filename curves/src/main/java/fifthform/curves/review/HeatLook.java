@@ -1,5 +1,6 @@
 package fifthform.curves.review;
 
+import fifthform.curves.alarm.AlarmTable;
 import fifthform.curves.cue.CueId;
 import fifthform.curves.engine.Event;
 import fifthform.curves.input.AlarmId;
@@ -58,8 +59,8 @@ record HeatLook(
     /** An estimate that comes so near to the end of the range cannot tell whether it was passed, K. */
     private static final double AT_THE_END_KELVIN = 0.1;
 
-    /** So far below the limit a stay above it is over, K: as the alarm has it. Own choice. */
-    private static final double BACK_KELVIN = 0.3;
+    /** So far below the limit a stay above it is over, K: as the alarm has it. */
+    private static final double BACK_KELVIN = AlarmTable.of(AlarmId.OVER_RANGE).deadbandKelvin();
 
     /** So late by its cue a lift is named wherever it came to the end of the working range. Own choice. */
     private static final Duration PLAINLY_LATE = Duration.ofSeconds(8);
